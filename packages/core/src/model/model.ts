@@ -1,0 +1,241 @@
+/** A number of the model with its provenance: best estimate, 5-95 % range, equivalent sample size (in cases) and the id of its source. */
+export interface Quantity {
+  readonly best: number;
+  readonly low: number;
+  readonly high: number;
+  readonly ess: number;
+  readonly source: string;
+  /** True by definition (the part does not exist): the only place where a multiplier of 0 is allowed. */
+  readonly definitional?: boolean;
+}
+
+/** Where numbers come from. */
+export interface Source {
+  readonly id: string;
+  readonly kind: 'published' | 'common-practice' | 'judgement';
+  readonly text: string;
+  /** What of it was read, and what stands from memory. */
+  readonly checked?: string;
+}
+
+/** A row of a table: probabilities that sum to 1, worth `ess` cases. The 5-95 % range of each follows from the Beta of that size. */
+export interface Row {
+  readonly p: Readonly<Record<string, number>>;
+  readonly ess: number;
+  readonly source: string;
+}
+
+/** A row that applies when every named parent is in one of the named states; `{}` is the default and stands last. First match wins. */
+export interface ConditionalRow extends Row {
+  readonly when: Readonly<Record<string, readonly string[]>>;
+}
+
+/** Something known at intake: one value of one feature, e.g. `injection-type: direct`. */
+export interface ContextFeature {
+  readonly id: string;
+  readonly label: string;
+  /** Asked of the person at the car. */
+  readonly question: string;
+  readonly values: readonly ContextValue[];
+}
+
+/** One answer to a context feature and what it does to the prior odds of causes. */
+export interface ContextValue {
+  readonly id: string;
+  readonly label: string;
+  readonly why: string;
+  readonly multipliers: Readonly<Record<string, Quantity>>;
+}
+
+/** A condition on intake facts: all of the named features have the named value. */
+export type Requirement = Readonly<Record<string, string>>;
+
+/** A latent physical state that causes disturb. Roots depend on the cause, dependent ones on other mechanisms. */
+export interface Mechanism {
+  readonly id: string;
+  readonly label: string;
+  readonly note?: string;
+  readonly states: readonly { readonly id: string; readonly label: string }[];
+  /** Row of every cause that does not name this mechanism (roots only). */
+  readonly background?: Row;
+  /** Other mechanisms it depends on, in order (dependent ones only). */
+  readonly parents?: readonly string[];
+  readonly rows?: readonly ConditionalRow[];
+}
+
+/** A primary cause. Causes exclude each other. */
+export interface Cause {
+  readonly id: string;
+  readonly label: string;
+  readonly group: string;
+  readonly description: string;
+  readonly customerFeels: string;
+  readonly ifDrivenOn: string;
+  /** Relative prior weight per 1000 such faults; normalised after context. */
+  readonly weight: Quantity;
+  /** Intake facts without which the cause cannot exist. Not stated counts as not fulfilled. */
+  readonly requires?: Requirement;
+  /** Share of visits in which the fault shows without provocation. */
+  readonly activeFraction: Quantity;
+  /** mechanism -> P(state | this cause); a mechanism not named takes its background row. */
+  readonly states: Readonly<Record<string, Row>>;
+}
+
+/** What cures: the whole job from a closed engine, and the causes it cures with their chance of success. */
+export interface Repair {
+  readonly id: string;
+  readonly label: string;
+  readonly cures: Readonly<Record<string, Quantity>>;
+  /** The whole job, opening and closing of its access included; what is open already is subtracted from its price. */
+  readonly minutes: Quantity;
+  /** Parts with the gaskets its own opening needs, in the model's currency unit. */
+  readonly parts: Quantity;
+  readonly access: readonly string[];
+  readonly cautions: readonly string[];
+  /** The test that asks the same question, so that "replaced, it stayed" is never counted twice. */
+  readonly sameAs?: { readonly test: string; readonly cured: string; readonly notCured: string };
+  /** Referral to somebody else: ends the plan. */
+  readonly referral?: boolean;
+}
+
+/** A numeric reading a test can be entered as. */
+export interface ReadingModel {
+  readonly unit: string;
+  readonly distributions: readonly {
+    readonly state: string;
+    readonly family: 'normal' | 'lognormal' | 'gamma';
+    readonly mean: number;
+    readonly sd?: number;
+    readonly shape?: number;
+    readonly source: string;
+  }[];
+  readonly ruleOfThumb: { readonly text: string; readonly source: string };
+}
+
+/** A test or an observation: its outcomes, their likelihood rows and its price. */
+export interface Test {
+  readonly id: string;
+  readonly label: string;
+  readonly category: string;
+  readonly how: string;
+  readonly note?: string;
+  readonly outcomes: readonly { readonly id: string; readonly label: string }[];
+  /** First match wins; conditions name mechanisms or `cause`; the last row is the default. */
+  readonly rows: readonly ConditionalRow[];
+  readonly reading?: ReadingModel;
+  /** Applies only if one of these requirements is fulfilled by the intake facts. */
+  readonly appliesWhen?: readonly Requirement[];
+  readonly minutes: Quantity;
+  readonly consumables: Quantity;
+  readonly equipment: readonly string[];
+  readonly access: string;
+  readonly cautions: readonly string[];
+  readonly faultMustBeActive: boolean;
+  /** Share of its error that would repeat if the same test were run again. */
+  readonly repeatability: Quantity;
+}
+
+/** Something to open before a test or repair, paid once, opening and closing. */
+export interface Access {
+  readonly id: string;
+  readonly label: string;
+  readonly requires: readonly string[];
+  readonly openMinutes: Quantity;
+  readonly closeMinutes: Quantity;
+  readonly parts: Quantity;
+  readonly cautions: readonly string[];
+}
+
+/** Two pieces of evidence that are not independent, and how the model treats them. */
+export interface DependentPair {
+  readonly a: string;
+  readonly b: string;
+  readonly shared: string;
+  readonly treatment: string;
+}
+
+/** How a repair is proved. */
+export interface VerificationFacts {
+  readonly order: readonly string[];
+  readonly similarConditions: {
+    readonly rpmWithin: number;
+    readonly loadWithinPercent: number;
+    readonly sameWarmUpState: boolean;
+    readonly source: string;
+  };
+  readonly rule: { readonly text: string; readonly source: string };
+  /** Exposure that checks a repair, by the intake value of `pattern` or `intermittency`. */
+  readonly checks: readonly VerificationCheck[];
+  readonly accept: {
+    readonly countsPer1000Firings: Quantity;
+    readonly monitorRun: string;
+    readonly source: string;
+  };
+}
+
+/** One row of the verification table. The first row whose `when` fits applies; the last fits always. */
+export interface VerificationCheck {
+  readonly when: Readonly<Record<string, readonly string[]>>;
+  readonly label: string;
+  readonly exposure: string;
+  readonly minutes: Quantity;
+  readonly distanceKm: number;
+  readonly days?: number;
+  readonly source: string;
+}
+
+/** The whole knowledge of one fault: data only. */
+export interface Model {
+  readonly format: 'faultodds-model';
+  readonly version: 1;
+  readonly id: string;
+  readonly title: string;
+  readonly premise: string;
+  readonly currencyUnit: string;
+  readonly labourPerHour: Quantity;
+  readonly sources: readonly Source[];
+  /** Cap on the product of context multipliers per cause (definitional zeros are not capped). */
+  readonly contextCap: { readonly low: number; readonly high: number; readonly ess: number; readonly source: string };
+  readonly contextOverlaps: readonly { readonly a: string; readonly b: string }[];
+  readonly context: readonly ContextFeature[];
+  readonly causeGroups: readonly { readonly id: string; readonly label: string }[];
+  readonly causes: readonly Cause[];
+  readonly mechanisms: readonly Mechanism[];
+  readonly testCategories: readonly { readonly id: string; readonly label: string }[];
+  readonly tests: readonly Test[];
+  readonly repairs: readonly Repair[];
+  readonly access: readonly Access[];
+  readonly equipment: readonly { readonly id: string; readonly label: string; readonly common: boolean }[];
+  readonly cautions: readonly { readonly id: string; readonly text: string }[];
+  readonly dependentPairs: readonly DependentPair[];
+  readonly verification: VerificationFacts;
+  readonly valveFaultSigns: readonly {
+    readonly state: string;
+    readonly cranking: string;
+    readonly leakDown: string;
+    readonly running: string;
+    readonly vacuum: string;
+    readonly exhaust: string;
+    readonly inCylinder: string;
+    readonly source: string;
+  }[];
+  readonly fillingLimit: {
+    readonly formula: string;
+    readonly assumption: string;
+    readonly limit: number;
+    readonly source: string;
+    readonly rows: readonly {
+      readonly rpm: number;
+      readonly fullLift: number;
+      readonly halfLift: number;
+      readonly quarterLift: number;
+    }[];
+  };
+  readonly reasoningErrors: readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly description: string;
+    readonly drill: string;
+  }[];
+  readonly glossary: readonly { readonly term: string; readonly meaning: string }[];
+}
