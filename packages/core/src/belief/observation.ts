@@ -1,0 +1,29 @@
+/** Whether the misfire was present while the test was run. */
+export type FaultActive = 'yes' | 'no' | 'unknown';
+
+/** The result of a test: one of its outcomes, or how strongly what was seen speaks for each. */
+export interface TestResult {
+  readonly kind: 'result';
+  /** Unique within the case. */
+  readonly id: string;
+  readonly test: string;
+  readonly outcome?: string;
+  /** outcome -> relative likelihood, instead of `outcome`: "about 3 to 1 that it dipped" is `{ dipped: 3, even: 1 }`. */
+  readonly likelihood?: Readonly<Record<string, number>>;
+  /** Default `yes`. Matters only for tests that need the fault to be present. */
+  readonly faultActive?: FaultActive;
+  readonly note?: string;
+}
+
+/** A repair that was carried out and checked. */
+export interface RepairTried {
+  readonly kind: 'repair-tried';
+  /** Unique within the case. */
+  readonly id: string;
+  readonly repair: string;
+  readonly cured: boolean;
+  readonly note?: string;
+}
+
+/** Everything that can be seen or done and then speaks for or against causes. */
+export type Observation = TestResult | RepairTried;

@@ -1,0 +1,18 @@
+/** What money and time cost here. */
+export interface Prices {
+  /** Currency code shown with every amount, e.g. `EUR`; the model's own unit by default. */
+  readonly currency: string;
+  readonly labourPerHour: number;
+  /** Model units of parts and consumables times this give amounts in `currency`. Default 1. */
+  readonly partsFactor: number;
+}
+
+/** Where the case stands besides the evidence. */
+export interface Circumstances {
+  /** Default: the model's own labour rate and unit. */
+  readonly prices?: Prices;
+  /** Equipment at hand. Default: everything. */
+  readonly equipment?: readonly string[];
+  /** Access operations already open (what they require is open too). Default: none. */
+  readonly openAccess?: readonly string[];
+}
