@@ -1,0 +1,33 @@
+/** One fault found in what the caller gave: where it is, what is wrong, what to do. */
+export interface Problem {
+  /** Stable identifier of the kind of fault; wording may change, codes may not. */
+  readonly code: string;
+  /** JSON Pointer (RFC 6901) into the value that was given; '' is the whole value. */
+  readonly path: string;
+  /** What was found and what was expected. */
+  readonly message: string;
+  /** What to do about it. */
+  readonly hint: string;
+}
+
+/** Base of every error this package throws; carries all problems found, the first one also as `code`, `path` and `hint`.
+ * @param name class name shown in messages. @param problems at least one. */
+export class InferenceError extends Error {
+  readonly code: string;
+  readonly path: string;
+  readonly hint: string;
+  readonly problems: readonly Problem[];
+
+  constructor(name: string, problems: readonly [Problem, ...Problem[]]) {
+    const first = problems[0];
+    const more = problems.length > 1 ? `\n  and ${problems.length - 1} more` : '';
+    super(
+      `${first.code}: ${first.message}\n  at ${first.path === '' ? '(whole value)' : first.path}\n  hint: ${first.hint}${more}`,
+    );
+    this.name = name;
+    this.code = first.code;
+    this.path = first.path;
+    this.hint = first.hint;
+    this.problems = problems;
+  }
+}
