@@ -35,9 +35,5 @@ export interface Belief {
   readonly logProbabilityOfEvidence: number;
   /** test -> outcome -> probability now, for every test that applies. */
   readonly predictive: Readonly<Record<string, Readonly<Record<string, number>>>>;
-  /** test -> cause -> outcome -> probability, given everything recorded so far. Ruled-out causes are left out. */
-  readonly outcomeGivenCause: Readonly<
-    Record<string, Readonly<Record<string, Readonly<Record<string, number>>>>>
-  >;
   readonly warnings: readonly BeliefWarning[];
 }

@@ -1,0 +1,50 @@
+import { sweepRoot } from '@faultodds/inference';
+import { EvidenceError } from '../errors/evidenceError.ts';
+import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';
+import { appliesHere } from './appliesHere.ts';
+import { contextPrior } from './contextPrior.ts';
+import { evidenceOf } from './evidenceOf.ts';
+import type { Facts } from './facts.ts';
+
+/** Belief as arrays, for arithmetic. Causes in the model's order; borrowed, do not write. */
+export interface SweptFacts {
+  readonly facts: Facts;
+  readonly prior: Float64Array;
+  readonly posterior: Float64Array;
+  readonly logProbabilityOfEvidence: number;
+  /** Tests that apply on this car. */
+  readonly tests: readonly CompiledTest[];
+  /** test id -> P(outcome | cause, everything recorded) at [cause * outcomes + outcome]. */
+  readonly outcomeGivenCause: ReadonlyMap<string, Float64Array>;
+}
+
+/** One exact sweep over the causes: posterior, P(evidence) and the predictive of every applicable test given each cause.
+ * @throws EvidenceError unknown ids, and `evidence-impossible` when no cause can produce what was recorded. */
+export function sweepFacts(compiled: CompiledModel, facts: Facts): SweptFacts {
+  const likelihoods = evidenceOf(compiled, facts);
+  const prior = contextPrior(compiled, facts.context);
+  const tests = compiled.testList.filter((test) => appliesHere(test.test, facts.context));
+  const swept = sweepRoot(compiled.sweep, { likelihoods, targets: tests.map((test) => test.table) });
+  const { posterior, logSum } = posteriorOf(prior, swept.logEvidenceGivenRoot);
+  if (logSum === -Infinity) {
+    throw new EvidenceError([
+      {
+        code: 'evidence-impossible',
+        path: '/observations',
+        message: 'no cause of this model can produce what was recorded',
+        hint: 'retract the result you trust least; the intake facts may also rule out too much',
+      },
+    ]);
+  }
+  return { facts, prior, posterior, logProbabilityOfEvidence: logSum, tests, outcomeGivenCause: swept.targets };
+}
+
+/** Posterior from prior and log likelihoods, shifted by the largest so that long evidence cannot underflow. */
+function posteriorOf(prior: Float64Array, logLikelihood: Float64Array): { posterior: Float64Array; logSum: number } {
+  const logJoint = prior.map((p, at) => Math.log(p) + logLikelihood[at]!);
+  const largest = logJoint.reduce((a, b) => Math.max(a, b), -Infinity);
+  if (largest === -Infinity) return { posterior: prior, logSum: -Infinity };
+  const weights = logJoint.map((x) => Math.exp(x - largest));
+  const sum = weights.reduce((a, b) => a + b, 0);
+  return { posterior: weights.map((w) => w / sum), logSum: largest + Math.log(sum) };
+}

@@ -1,0 +1,4 @@
+/** JSON Pointer (RFC 6901) of a path of keys and positions; `''` is the whole value. */
+export function jsonPointer(path: readonly PropertyKey[]): string {
+  return path.map((key) => `/${String(key).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
+}

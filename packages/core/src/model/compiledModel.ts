@@ -1,0 +1,34 @@
+import type { CompiledSweep, LikelihoodFactor, TargetTable } from '@faultodds/inference';
+import type { Model, Test } from './model.ts';
+
+/** A test made ready: its table over mechanisms (and the cause), and its likelihood factors, made once each. */
+export interface CompiledTest {
+  readonly test: Test;
+  readonly index: number;
+  readonly outcomes: readonly string[];
+  /** P(outcome | mechanisms, cause). */
+  readonly table: TargetTable;
+  /** Number of states of each of `table.parents`. */
+  readonly sizes: readonly number[];
+  /** P(outcome | default row): what a sleeping fault looks like. */
+  readonly asleep: Float64Array;
+  /** Factors already made, by what they say. Filled by `likelihoodOfRuns` only. */
+  readonly factors: Map<string, LikelihoodFactor>;
+}
+
+/** A model made ready for questions; opaque outside this package. Arrays run over causes in the model's order. */
+export interface CompiledModel {
+  readonly model: Model;
+  readonly causes: readonly string[];
+  readonly causeIndex: ReadonlyMap<string, number>;
+  readonly weights: Float64Array;
+  readonly activeFractions: Float64Array;
+  readonly tests: ReadonlyMap<string, CompiledTest>;
+  readonly testList: readonly CompiledTest[];
+  readonly sweep: CompiledSweep;
+  /** access id -> bit; prerequisites of each access, itself included, as bits. */
+  readonly accessBit: ReadonlyMap<string, number>;
+  readonly accessClosure: readonly number[];
+  /** repair -> the causes it cures and how surely. */
+  readonly cures: readonly { readonly cause: number; readonly success: number }[][];
+}

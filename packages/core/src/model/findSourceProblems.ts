@@ -1,0 +1,36 @@
+import type { Problem } from '../errors/faultoddsError.ts';
+import { jsonPointer } from '../errors/jsonPointer.ts';
+import type { Model } from './model.ts';
+
+/** Numbers whose source does not exist, and ranges that do not hold their best estimate. Walks the whole model. */
+export function findSourceProblems(model: Model): Problem[] {
+  const sources = new Set(model.sources.map((source) => source.id));
+  const found: Problem[] = [];
+  const walk = (value: unknown, path: readonly PropertyKey[]): void => {
+    if (typeof value !== 'object' || value === null) return;
+    if (Array.isArray(value)) {
+      value.forEach((item, at) => walk(item, [...path, at]));
+      return;
+    }
+    const { source, low, best, high } = value as Record<string, unknown>;
+    if (typeof source === 'string' && !sources.has(source)) {
+      found.push({
+        code: 'source-unknown',
+        path: jsonPointer([...path, 'source']),
+        message: `no source '${source}'`,
+        hint: `add it to sources, or use one of ${[...sources].join(', ')}`,
+      });
+    }
+    if (typeof low === 'number' && typeof best === 'number' && typeof high === 'number' && !(low <= best && best <= high)) {
+      found.push({
+        code: 'range-disordered',
+        path: jsonPointer([...path, 'best']),
+        message: `best ${best} lies outside ${low} to ${high}`,
+        hint: 'low <= best <= high',
+      });
+    }
+    for (const [key, inner] of Object.entries(value)) walk(inner, [...path, key]);
+  };
+  walk(model, []);
+  return found;
+}

@@ -1,0 +1,208 @@
+import * as z from 'zod/mini';
+
+const id = z.string().check(z.regex(/^[a-z0-9][a-z0-9_-]*$/));
+const text = z.string().check(z.minLength(1));
+const nonNegative = z.number().check(z.nonnegative());
+const ess = z.number().check(z.nonnegative());
+const idMap = <T extends z.ZodMiniType>(value: T) => z.record(id, value);
+const listOf = <T extends z.ZodMiniType>(item: T) => z.array(item);
+
+const quantity = z.strictObject({
+  best: nonNegative,
+  low: nonNegative,
+  high: nonNegative,
+  ess,
+  source: id,
+  definitional: z.optional(z.boolean()),
+});
+const row = z.strictObject({ p: idMap(nonNegative), ess, source: id });
+const conditionalRow = z.strictObject({
+  when: idMap(z.array(id).check(z.minLength(1))),
+  p: idMap(nonNegative),
+  ess,
+  source: id,
+});
+const requirement = idMap(id);
+const labelled = z.strictObject({ id, label: text });
+
+const source = z.strictObject({
+  id,
+  kind: z.enum(['published', 'common-practice', 'judgement']),
+  text,
+  checked: z.optional(text),
+});
+
+const contextFeature = z.strictObject({
+  id,
+  label: text,
+  question: text,
+  values: z
+    .array(z.strictObject({ id, label: text, why: text, multipliers: idMap(quantity) }))
+    .check(z.minLength(1)),
+});
+
+const mechanism = z.strictObject({
+  id,
+  label: text,
+  note: z.optional(text),
+  states: z.array(labelled).check(z.minLength(2)),
+  background: z.optional(row),
+  parents: z.optional(z.array(id).check(z.minLength(1))),
+  rows: z.optional(z.array(conditionalRow).check(z.minLength(1))),
+});
+
+const cause = z.strictObject({
+  id,
+  label: text,
+  group: id,
+  description: text,
+  customerFeels: text,
+  ifDrivenOn: text,
+  weight: quantity,
+  requires: z.optional(requirement),
+  activeFraction: quantity,
+  states: idMap(row),
+});
+
+const repair = z.strictObject({
+  id,
+  label: text,
+  cures: idMap(quantity),
+  minutes: quantity,
+  parts: quantity,
+  access: listOf(id),
+  cautions: listOf(id),
+  sameAs: z.optional(z.strictObject({ test: id, cured: id, notCured: id })),
+  referral: z.optional(z.boolean()),
+});
+
+const reading = z.strictObject({
+  unit: text,
+  distributions: listOf(
+    z.strictObject({
+      state: text,
+      family: z.enum(['normal', 'lognormal', 'gamma']),
+      mean: z.number(),
+      sd: z.optional(z.number()),
+      shape: z.optional(z.number()),
+      source: id,
+    }),
+  ),
+  ruleOfThumb: z.strictObject({ text, source: id }),
+});
+
+const test = z.strictObject({
+  id,
+  label: text,
+  category: id,
+  how: text,
+  note: z.optional(text),
+  outcomes: z.array(labelled).check(z.minLength(2)),
+  rows: z.array(conditionalRow).check(z.minLength(1)),
+  reading: z.optional(reading),
+  appliesWhen: z.optional(z.array(requirement).check(z.minLength(1))),
+  minutes: quantity,
+  consumables: quantity,
+  equipment: listOf(id),
+  access: id,
+  cautions: listOf(id),
+  faultMustBeActive: z.boolean(),
+  repeatability: quantity,
+});
+
+const access = z.strictObject({
+  id,
+  label: text,
+  requires: listOf(id),
+  openMinutes: quantity,
+  closeMinutes: quantity,
+  parts: quantity,
+  cautions: listOf(id),
+});
+
+const verification = z.strictObject({
+  order: listOf(text),
+  similarConditions: z.strictObject({
+    rpmWithin: nonNegative,
+    loadWithinPercent: nonNegative,
+    sameWarmUpState: z.boolean(),
+    source: id,
+  }),
+  rule: z.strictObject({ text, source: id }),
+  checks: z
+    .array(
+      z.strictObject({
+        when: idMap(z.array(id).check(z.minLength(1))),
+        label: text,
+        exposure: text,
+        minutes: quantity,
+        distanceKm: nonNegative,
+        days: z.optional(nonNegative),
+        source: id,
+      }),
+    )
+    .check(z.minLength(1)),
+  accept: z.strictObject({ countsPer1000Firings: quantity, monitorRun: text, source: id }),
+});
+
+const shape = {
+  format: z.literal('faultodds-model'),
+  version: z.literal(1),
+  id,
+  title: text,
+  premise: text,
+  currencyUnit: text,
+  labourPerHour: quantity,
+  sources: listOf(source),
+  contextCap: z.strictObject({ low: nonNegative, high: nonNegative, ess, source: id }),
+  contextOverlaps: listOf(z.strictObject({ a: text, b: text })),
+  context: listOf(contextFeature),
+  causeGroups: listOf(labelled),
+  causes: listOf(cause),
+  mechanisms: listOf(mechanism),
+  testCategories: listOf(labelled),
+  tests: listOf(test),
+  repairs: listOf(repair),
+  access: listOf(access),
+  equipment: listOf(z.strictObject({ id, label: text, common: z.boolean() })),
+  cautions: listOf(z.strictObject({ id, text })),
+  dependentPairs: listOf(z.strictObject({ a: text, b: text, shared: text, treatment: text })),
+  verification,
+  valveFaultSigns: listOf(
+    z.strictObject({
+      state: text,
+      cranking: text,
+      leakDown: text,
+      running: text,
+      vacuum: text,
+      exhaust: text,
+      inCylinder: text,
+      source: id,
+    }),
+  ),
+  fillingLimit: z.strictObject({
+    formula: text,
+    assumption: text,
+    limit: nonNegative,
+    source: id,
+    rows: listOf(
+      z.strictObject({
+        rpm: nonNegative,
+        fullLift: nonNegative,
+        halfLift: nonNegative,
+        quarterLift: nonNegative,
+      }),
+    ),
+  }),
+  reasoningErrors: listOf(z.strictObject({ id, label: text, description: text, drill: text })),
+  glossary: listOf(z.strictObject({ term: text, meaning: text })),
+};
+
+/** The shape of an assembled model. What a shape cannot say is checked by `findModelProblems`. */
+export const modelSchema: z.ZodMiniType = z.strictObject(shape);
+
+/** The shape of one file of a model that is kept in several: any part of it, with a `$schema` line for editors. */
+export const modelPartSchema: z.ZodMiniType = z.strictObject({
+  $schema: z.optional(z.string()),
+  ...Object.fromEntries(Object.entries(shape).map(([key, value]) => [key, z.optional(value as z.ZodMiniType)])),
+});
