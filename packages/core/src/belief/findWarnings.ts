@@ -1,7 +1,7 @@
 import type { CompiledModel } from '../model/compiledModel.ts';
 import type { BeliefWarning } from './belief.ts';
 import type { Facts } from './facts.ts';
-import type { Observation } from './observation.ts';
+import { testAsked } from './testAsked.ts';
 
 /** What a reader should know about the evidence itself: one fact told twice, tests repeated, tests run while the fault slept. */
 export function findWarnings(compiled: CompiledModel, facts: Facts): readonly BeliefWarning[] {
@@ -33,10 +33,4 @@ export function findWarnings(compiled: CompiledModel, facts: Facts): readonly Be
       : [];
   });
   return [...sameFact, ...repeated, ...asleep];
-}
-
-/** The test whose question an observation answers; `''` for a repair without one. */
-function testAsked({ model }: CompiledModel, observation: Observation): string {
-  if (observation.kind === 'result') return observation.test;
-  return model.repairs.find((repair) => repair.id === observation.repair)?.sameAs?.test ?? '';
 }

@@ -36,7 +36,10 @@ export interface RepairStep {
   readonly reached: number;
   /** Chance that this step cures the fault, seen from now. */
   readonly cures: number;
+  /** The repair alone. */
   readonly price: Price;
+  /** Checking it afterwards. */
+  readonly check: Price;
   readonly accessToOpen: readonly string[];
   readonly cautions: readonly string[];
 }
@@ -53,8 +56,9 @@ export interface RepairPlan {
 /** A test that is not proposed, and why. */
 export interface TestNotNow {
   readonly test: string;
-  readonly reason: 'equipment' | 'not-applicable' | 'already-done';
-  /** Missing equipment, or the intake facts it would need. */
+  /** `same-question`: another test on record answered it, e.g. the part was replaced instead of swapped. */
+  readonly reason: 'equipment' | 'not-applicable' | 'already-done' | 'same-question';
+  /** Missing equipment, the intake facts it would need (`feature:value`), or the test that answered it. */
   readonly missing: readonly string[];
 }
 

@@ -12,7 +12,7 @@ export interface Quantity {
 /** Where numbers come from. */
 export interface Source {
   readonly id: string;
-  readonly kind: 'published' | 'common-practice' | 'judgement';
+  readonly kind: 'published' | 'common-practice' | 'judgement' | 'definition';
   readonly text: string;
   /** What of it was read, and what stands from memory. */
   readonly checked?: string;

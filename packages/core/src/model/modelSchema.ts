@@ -27,7 +27,7 @@ const labelled = z.strictObject({ id, label: text });
 
 const source = z.strictObject({
   id,
-  kind: z.enum(['published', 'common-practice', 'judgement']),
+  kind: z.enum(['published', 'common-practice', 'judgement', 'definition']),
   text,
   checked: z.optional(text),
 });

@@ -1,0 +1,147 @@
+import type { Belief } from '../belief/belief.ts';
+import type { SweptFacts } from '../belief/sweepFacts.ts';
+import { sweptFactsOf } from '../belief/updateBelief.ts';
+import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';
+import { accessBits, accessIds } from './accessBits.ts';
+import type { Advice, OutcomeForecast, RepairPlan, TestAdvice } from './advice.ts';
+import type { Circumstances } from './circumstances.ts';
+import { defaultPrices } from './defaultPrices.ts';
+import { findTestsNotNow } from './findTestsNotNow.ts';
+import { informationGain } from './informationGain.ts';
+import { costOfSequence, planRepairs, prepareRepairs, type RepairSequence, type RepairWork } from './planRepairs.ts';
+import { makeTariff, moneyOf, priceOf, type Tariff } from './tariff.ts';
+
+const CAUSES_SHOWN = 5;
+
+/** What to do next: every possible test with its price and what knowing its result would save (one step ahead), and the best
+ * sequence of repairs without any test. Access that is open already costs nothing more.
+ *
+ * Value of a test: expected cost of repair without it, less with it, where after each result either the best repair sequence for the
+ * new belief or the old one is followed: so knowing more is never worth less than nothing.
+ * @throws EvidenceError `access-unknown`
+ * Source: one-step lookahead on expected cost of repair, Heckerman, Breese & Rommelse 1995, CACM 38(3):49-57. */
+export function nextActions(compiled: CompiledModel, belief: Belief, circumstances: Circumstances = {}): Advice {
+  const swept = sweptFactsOf(compiled, belief);
+  const open = accessBits(compiled, circumstances.openAccess ?? []);
+  const tariff = makeTariff(compiled, circumstances.prices ?? defaultPrices(compiled.model), belief.facts.context);
+  const work = prepareRepairs(compiled, tariff);
+  const now = planRepairs(compiled, tariff, work, swept.posterior, open);
+
+  const notNow = findTestsNotNow(compiled, belief, circumstances);
+  const hidden = new Set(notNow.map(({ test }) => test));
+  const tests = swept.tests
+    .filter(({ test }) => !hidden.has(test.id))
+    .map((test) => adviseTest({ compiled, tariff, work, swept, open, now }, test))
+    .sort((a, b) => b.netValue.amount - a.netValue.amount || gainPerMoney(b) - gainPerMoney(a));
+
+  const [bestTest] = tests;
+  const plan = describePlan(compiled, tariff, work, swept.posterior, open, now);
+  const testPays = bestTest !== undefined && bestTest.netValue.amount > 0;
+  const [firstRepair] = plan.steps;
+  return {
+    best: testPays
+      ? { kind: 'test', test: bestTest.test }
+      : firstRepair === undefined
+        ? { kind: 'refer' }
+        : { kind: 'repair', repair: firstRepair.repair },
+    expectedCost: testPays ? bestTest.expectedCostWith : plan.expectedCost,
+    repairNow: plan,
+    tests,
+    notNow,
+  };
+}
+
+interface Situation {
+  readonly compiled: CompiledModel;
+  readonly tariff: Tariff;
+  readonly work: RepairWork;
+  readonly swept: SweptFacts;
+  readonly open: number;
+  readonly now: RepairSequence;
+}
+
+function adviseTest({ compiled, tariff, work, swept, open, now }: Situation, { test, index, outcomes }: CompiledTest): TestAdvice {
+  const { posterior } = swept;
+  const table = swept.outcomeGivenCause.get(test.id)!;
+  const count = outcomes.length;
+  const predictive = new Float64Array(count);
+  for (let c = 0; c < posterior.length; c += 1) {
+    for (let o = 0; o < count; o += 1) predictive[o]! += posterior[c]! * table[c * count + o]!;
+  }
+  const openAfter = open | tariff.testAccess[index]!;
+  const cost = tariff.test(index, open);
+  let after = 0;
+  const forecasts = outcomes.map((outcome, o): OutcomeForecast => {
+    const probability = predictive[o]!;
+    const then = posterior.map((p, c) => (probability > 0 ? (p * table[c * count + o]!) / probability : p));
+    const expectedCost = Math.min(
+      planRepairs(compiled, tariff, work, then, openAfter).expectedCost,
+      costOfSequence(compiled, tariff, work, then, open, now.repairs),
+    );
+    after += probability * expectedCost;
+    return { outcome, probability, expectedCost: moneyOf(tariff, expectedCost), ranking: topCauses(compiled, then) };
+  });
+  // equal in exact arithmetic when the result changes nothing; rounding must not make it a loss
+  const gross = Math.max(0, now.expectedCost - after);
+  const missing = tariff.testAccess[index]! & ~open;
+  return {
+    test: test.id,
+    price: priceOf(tariff, cost),
+    grossValue: moneyOf(tariff, gross),
+    netValue: moneyOf(tariff, gross - cost.total),
+    expectedCostWith: moneyOf(tariff, now.expectedCost - gross + cost.total),
+    informationGainBits: informationGain(posterior, table, predictive),
+    accessToOpen: accessIds(compiled, missing),
+    cautions: cautionsOf(compiled, test.cautions, missing),
+    outcomes: forecasts,
+  };
+}
+
+function topCauses({ causes }: CompiledModel, posterior: Float64Array): { cause: string; probability: number }[] {
+  return causes
+    .map((cause, c) => ({ cause, probability: posterior[c]! }))
+    .sort((a, b) => b.probability - a.probability)
+    .slice(0, CAUSES_SHOWN);
+}
+
+function describePlan(
+  compiled: CompiledModel,
+  tariff: Tariff,
+  work: RepairWork,
+  posterior: Float64Array,
+  open: number,
+  { repairs, expectedCost }: RepairSequence,
+): RepairPlan {
+  const remaining = Float64Array.from(posterior);
+  let reached = 1;
+  const steps = repairs.map((index, at) => {
+    const openNow = at === 0 ? open : 0;
+    let cures = 0;
+    for (const { cause, success } of compiled.cures[index]!) {
+      cures += remaining[cause]! * success;
+      remaining[cause]! *= 1 - success;
+    }
+    const repair = compiled.model.repairs[index]!;
+    const missing = tariff.repairAccess[index]! & ~openNow;
+    const step = {
+      repair: repair.id,
+      reached,
+      cures,
+      price: priceOf(tariff, tariff.repair(index, openNow)),
+      check: priceOf(tariff, tariff.check),
+      accessToOpen: accessIds(compiled, missing),
+      cautions: cautionsOf(compiled, repair.cautions, missing),
+    };
+    reached -= cures;
+    return step;
+  });
+  return { expectedCost: moneyOf(tariff, expectedCost), steps, referred: Math.max(0, reached), referralFee: moneyOf(tariff, work.referralFee) };
+}
+
+function cautionsOf({ model }: CompiledModel, own: readonly string[], opening: number): readonly string[] {
+  return [...new Set([...own, ...model.access.flatMap((access, at) => ((opening & (1 << at)) === 0 ? [] : access.cautions))])];
+}
+
+function gainPerMoney({ informationGainBits, price }: TestAdvice): number {
+  return informationGainBits / Math.max(price.total.amount, 1e-9);
+}

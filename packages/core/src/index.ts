@@ -1,0 +1,47 @@
+// the fault model
+export type {
+  Access,
+  Cause,
+  ConditionalRow,
+  ContextFeature,
+  ContextValue,
+  DependentPair,
+  Mechanism,
+  Model,
+  Quantity,
+  ReadingModel,
+  Repair,
+  Requirement,
+  Row,
+  Source,
+  Test,
+  VerificationCheck,
+  VerificationFacts,
+} from './model/model.ts';
+export { parseModel } from './model/parseModel.ts';
+export { compileModel } from './model/compileModel.ts';
+export type { CompiledModel } from './model/compiledModel.ts';
+export { lintModel, type LintFinding } from './model/lintModel.ts';
+export { rangeOfProbability } from './distributions/rangeOfProbability.ts';
+
+// belief
+export type { Context, Facts } from './belief/facts.ts';
+export type { FaultActive, Observation, RepairTried, TestResult } from './belief/observation.ts';
+export type { Belief, BeliefWarning, RankedCause } from './belief/belief.ts';
+export { updateBelief } from './belief/updateBelief.ts';
+export { outcomeGivenCause } from './belief/outcomeGivenCause.ts';
+
+// decision
+export type { Money } from './decision/money.ts';
+export type { Circumstances, Prices } from './decision/circumstances.ts';
+export type { Price } from './decision/price.ts';
+export type { Advice, OutcomeForecast, RepairPlan, RepairStep, TestAdvice, TestNotNow } from './decision/advice.ts';
+export { defaultPrices } from './decision/defaultPrices.ts';
+export { nextActions } from './decision/nextActions.ts';
+
+// errors
+export { FaultoddsError, type Problem } from './errors/faultoddsError.ts';
+export { ModelError } from './errors/modelError.ts';
+export { EvidenceError } from './errors/evidenceError.ts';
+export { ReadingError } from './errors/readingError.ts';
+export { CaseError } from './errors/caseError.ts';
