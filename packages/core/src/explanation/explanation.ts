@@ -1,0 +1,47 @@
+import type { Belief, RankedCause } from '../belief/belief.ts';
+import type { Facts } from '../belief/facts.ts';
+import type { Observation } from '../belief/observation.ts';
+
+/** Why the ranking stands as it does: what every observation did. Data only; words are made of it elsewhere. */
+export interface Explanation {
+  readonly facts: Facts;
+  /** After the intake facts, then after each observation: one more than `observations`. */
+  readonly beliefs: readonly [Belief, ...Belief[]];
+  /** In the order they were made. */
+  readonly observations: readonly ObservationExplanation[];
+}
+
+/** What one observation did, seen from the moment it was made. Records are keyed by cause; causes ruled out at intake are left out. */
+export interface ObservationExplanation {
+  readonly observation: Observation;
+  /** cause -> probability just before. */
+  readonly before: ByCause;
+  /** cause -> probability just after. */
+  readonly after: ByCause;
+  /** Weight of evidence for each cause against all others together: 10 log10 of the odds after over the odds before.
+   * Positive speaks for the cause. `-Infinity` when the result excludes it outright. */
+  readonly weightDecibans: ByCause;
+  /** The same had it been recorded first, right after the intake facts. */
+  readonly weightIfFirstDecibans: ByCause;
+  /** The same had it been recorded last, after all the others: what it still adds to the case as it stands. */
+  readonly weightIfLastDecibans: ByCause;
+  /** P(this observation | cause, everything recorded before it). For a result entered as a likelihood: up to its scale. */
+  readonly likelihoodByCause: ByCause;
+  /** The causes whose probability it moved most, largest move first, at most five; none when it said nothing. */
+  readonly movers: readonly Mover[];
+  /** The final ranking with this observation left out and all others kept. */
+  readonly rankingWithout: readonly RankedCause[];
+  /** Of 1000 such engines, how many have each cause: whole numbers that sum to 1000. */
+  readonly of1000: { readonly before: ByCause; readonly after: ByCause };
+}
+
+/** A cause and how one observation moved it. */
+export interface Mover {
+  readonly cause: string;
+  readonly before: number;
+  readonly after: number;
+  readonly weightDecibans: number;
+}
+
+/** A number per cause id. */
+export type ByCause = Readonly<Record<string, number>>;

@@ -1,0 +1,21 @@
+/** Probabilities as whole cases out of `of`, summing to exactly `of`: each rounded down, then the largest remainders up, so that
+ * nothing is off by a whole case and pictures can be counted.
+ * @param probabilities id -> probability, sums to 1. @param of number of cases, a whole number. Default 1000.
+ * Source: Gigerenzer & Hoffrage 1995 (why whole cases are understood); largest remainders after Hamilton. */
+export function naturalFrequencies(
+  probabilities: Readonly<Record<string, number>>,
+  of = 1000,
+): Readonly<Record<string, number>> {
+  const shares = Object.entries(probabilities).map(([id, probability]) => {
+    const exact = probability * of;
+    return { id, whole: Math.floor(exact), remainder: exact - Math.floor(exact) };
+  });
+  const missing = of - shares.reduce((sum, share) => sum + share.whole, 0);
+  const rounded = new Set(
+    [...shares]
+      .sort((a, b) => b.remainder - a.remainder)
+      .slice(0, Math.max(0, missing))
+      .map((share) => share.id),
+  );
+  return Object.fromEntries(shares.map(({ id, whole }) => [id, whole + Number(rounded.has(id))]));
+}

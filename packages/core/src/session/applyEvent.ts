@@ -1,0 +1,44 @@
+import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CaseEvent, ObservationRetracted } from './caseEvent.ts';
+import type { CaseState } from './caseState.ts';
+import { closeWithDependents } from './closeWithDependents.ts';
+import { openWithPrerequisites } from './openWithPrerequisites.ts';
+
+/** The state after one more event. A retraction is no step forward: it needs the whole history, see `foldEvents`. */
+export function applyEvent(
+  { model }: CompiledModel,
+  state: CaseState,
+  event: Exclude<CaseEvent, ObservationRetracted>,
+): CaseState {
+  switch (event.kind) {
+    case 'context-set':
+      return { ...state, context: { ...state.context, [event.feature]: event.value } };
+    case 'context-cleared': {
+      const { [event.feature]: _cleared, ...context } = state.context;
+      return { ...state, context };
+    }
+    case 'result-recorded': {
+      const { kind: _kind, ...result } = event;
+      const access = model.tests.find((test) => test.id === event.test)?.access;
+      return {
+        ...state,
+        observations: [...state.observations, { kind: 'result', ...result }],
+        openAccess: access === undefined ? state.openAccess : openWithPrerequisites(model, state.openAccess, access),
+      };
+    }
+    case 'repair-tried':
+      return { ...state, observations: [...state.observations, event] };
+    case 'access-opened':
+      return { ...state, openAccess: openWithPrerequisites(model, state.openAccess, event.access) };
+    case 'access-closed':
+      return { ...state, openAccess: closeWithDependents(model, state.openAccess, event.access) };
+    case 'equipment-set':
+      return { ...state, equipment: event.equipment };
+    case 'prices-set':
+      return { ...state, prices: event.prices };
+    case 'note-added':
+      return { ...state, notes: [...state.notes, event.text] };
+    case 'title-set':
+      return { ...state, title: event.title };
+  }
+}

@@ -1,0 +1,95 @@
+import type { FaultActive } from '../belief/observation.ts';
+import type { Prices } from '../decision/circumstances.ts';
+
+/** An intake answer given, or given anew. */
+export interface ContextSet {
+  readonly kind: 'context-set';
+  readonly feature: string;
+  readonly value: string;
+}
+
+/** An intake answer taken back: the feature is not stated any more. */
+export interface ContextCleared {
+  readonly kind: 'context-cleared';
+  readonly feature: string;
+}
+
+/** A test was done. Opens the access of the test with all it requires. Exactly one of `outcome` and `likelihood`. */
+export interface ResultRecorded {
+  readonly kind: 'result-recorded';
+  /** Unique among all observations the case ever had, retracted ones included. */
+  readonly id: string;
+  readonly test: string;
+  readonly outcome?: string;
+  /** outcome -> relative likelihood, at least one above 0. */
+  readonly likelihood?: Readonly<Record<string, number>>;
+  /** Default `yes`. */
+  readonly faultActive?: FaultActive;
+  readonly note?: string;
+}
+
+/** A repair was carried out and checked. Changes no access: what was opened for it was paid and closed with it. */
+export interface RepairTriedEvent {
+  readonly kind: 'repair-tried';
+  /** Unique among all observations the case ever had, retracted ones included. */
+  readonly id: string;
+  readonly repair: string;
+  readonly cured: boolean;
+  readonly note?: string;
+}
+
+/** A result or a tried repair is taken back, as if it had never been recorded. */
+export interface ObservationRetracted {
+  readonly kind: 'observation-retracted';
+  readonly id: string;
+}
+
+/** Something was opened, with all it requires. */
+export interface AccessOpened {
+  readonly kind: 'access-opened';
+  readonly access: string;
+}
+
+/** Something was closed, with all that stands on it. */
+export interface AccessClosed {
+  readonly kind: 'access-closed';
+  readonly access: string;
+}
+
+/** The equipment at hand; replaces the list before. */
+export interface EquipmentSet {
+  readonly kind: 'equipment-set';
+  readonly equipment: readonly string[];
+}
+
+/** The prices of this place; replaces those before. */
+export interface PricesSet {
+  readonly kind: 'prices-set';
+  readonly prices: Prices;
+}
+
+/** A remark on the case; changes no belief. */
+export interface NoteAdded {
+  readonly kind: 'note-added';
+  readonly text: string;
+}
+
+/** The case gets another title. */
+export interface TitleSet {
+  readonly kind: 'title-set';
+  readonly title: string;
+}
+
+/** Everything that can happen to a case. A case is the list of these, in the order they happened. */
+export type CaseEvent =
+  | ContextSet
+  | ContextCleared
+  | ResultRecorded
+  | RepairTriedEvent
+  | ObservationRetracted
+  | AccessOpened
+  | AccessClosed
+  | EquipmentSet
+  | PricesSet
+  | NoteAdded
+  | TitleSet;

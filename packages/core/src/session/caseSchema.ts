@@ -1,0 +1,61 @@
+import * as z from 'zod/mini';
+import type { CaseDocument } from './caseDocument.ts';
+import type { CaseEvent } from './caseEvent.ts';
+
+const id = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9_-]*$/), z.maxLength(100));
+const title = z.string().check(z.minLength(1), z.maxLength(300));
+const text = z.string().check(z.minLength(1), z.maxLength(5000));
+const money = z.number().check(z.nonnegative());
+const note = z.exactOptional(text);
+
+const events = [
+  z.strictObject({ kind: z.literal('context-set'), feature: id, value: id }),
+  z.strictObject({ kind: z.literal('context-cleared'), feature: id }),
+  z.strictObject({
+    kind: z.literal('result-recorded'),
+    id,
+    test: id,
+    outcome: z.exactOptional(id),
+    likelihood: z.exactOptional(z.record(id, z.number().check(z.nonnegative()))),
+    faultActive: z.exactOptional(z.enum(['yes', 'no', 'unknown'])),
+    note,
+  }),
+  z.strictObject({ kind: z.literal('repair-tried'), id, repair: id, cured: z.boolean(), note }),
+  z.strictObject({ kind: z.literal('observation-retracted'), id }),
+  z.strictObject({ kind: z.literal('access-opened'), access: id }),
+  z.strictObject({ kind: z.literal('access-closed'), access: id }),
+  z.strictObject({ kind: z.literal('equipment-set'), equipment: z.array(id).check(z.maxLength(1000)) }),
+  z.strictObject({
+    kind: z.literal('prices-set'),
+    prices: z.strictObject({
+      currency: z.string().check(z.minLength(1), z.maxLength(20)),
+      labourPerHour: money,
+      partsFactor: z.number().check(z.positive()),
+    }),
+  }),
+  z.strictObject({ kind: z.literal('note-added'), text }),
+  z.strictObject({ kind: z.literal('title-set'), title }),
+] as const;
+
+/** Shape of one event. Whether its ids exist is a question to the model, see `findEventProblems`. */
+export const caseEventSchema: z.ZodMiniType<CaseEvent> = z.discriminatedUnion('kind', events);
+
+/** Shape of a saved case, version 1. `$schema` may stand in a hand-written file, for editors. */
+export const caseSchema: z.ZodMiniType<CaseDocument> = z.strictObject({
+  $schema: z.exactOptional(z.string()),
+  format: z.literal('faultodds-case'),
+  version: z.literal(1),
+  id,
+  title,
+  demo: z.exactOptional(
+    z.strictObject({
+      invented: z.literal(true),
+      trueCause: id,
+      lesson: text,
+      testCost: z.exactOptional(money),
+      repairCost: z.exactOptional(money),
+      totalCost: z.exactOptional(money),
+    }),
+  ),
+  events: z.array(caseEventSchema).check(z.maxLength(10_000)),
+});

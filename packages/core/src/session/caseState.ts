@@ -1,0 +1,19 @@
+import type { Context } from '../belief/facts.ts';
+import type { Observation } from '../belief/observation.ts';
+import type { Prices } from '../decision/circumstances.ts';
+
+/** Where a case stands: the fold of its events. Plain data, safe to keep and compare. */
+export interface CaseState {
+  readonly id: string;
+  readonly title: string;
+  readonly context: Context;
+  /** In the order they were made; retracted ones are gone. */
+  readonly observations: readonly Observation[];
+  /** In the order they were opened, each after what it requires. */
+  readonly openAccess: readonly string[];
+  /** Absent: everything is at hand. */
+  readonly equipment?: readonly string[];
+  /** Absent: the model's own. */
+  readonly prices?: Prices;
+  readonly notes: readonly string[];
+}

@@ -1,0 +1,14 @@
+import type { Circumstances } from '../decision/circumstances.ts';
+import { defaultPrices } from '../decision/defaultPrices.ts';
+import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CaseState } from './caseState.ts';
+
+/** What a case says besides the evidence, for `nextActions`, with the model's defaults written out:
+ * its own prices, and everything at hand, unless the case says otherwise. */
+export function circumstancesOf({ model }: CompiledModel, state: CaseState): Required<Circumstances> {
+  return {
+    prices: state.prices ?? defaultPrices(model),
+    equipment: state.equipment ?? model.equipment.map((one) => one.id),
+    openAccess: state.openAccess,
+  };
+}

@@ -1,0 +1,7 @@
+import type { Facts } from '../belief/facts.ts';
+import type { CaseState } from './caseState.ts';
+
+/** The evidence of a case, for `updateBelief`. */
+export function factsOf({ context, observations }: CaseState): Facts {
+  return { context, observations };
+}

@@ -1,0 +1,76 @@
+import { appliesHere } from '../belief/appliesHere.ts';
+import type { Context } from '../belief/facts.ts';
+import type { Problem } from '../errors/faultoddsError.ts';
+import type { Model } from '../model/model.ts';
+import type { CaseEvent } from './caseEvent.ts';
+import { findResultProblems } from './findResultProblems.ts';
+import { findUnknownId } from './findUnknownId.ts';
+import type { SessionContent } from './session.ts';
+
+/** What keeps a well-formed event from being recorded after `content`: ids the model does not know, an observation id
+ * already used, a retraction of nothing, a test that would not apply to this car. Paths are relative to the event. */
+export function findEventProblems(model: Model, content: SessionContent, event: CaseEvent): Problem[] {
+  const { state } = content;
+  switch (event.kind) {
+    case 'context-set': {
+      const values = model.context.find((feature) => feature.id === event.feature)?.values;
+      if (values === undefined) return findUnknownId('feature', event.feature, model.context, '/feature');
+      const unknown = findUnknownId('value', event.value, values, '/value', ` of '${event.feature}'`);
+      return unknown.length > 0
+        ? unknown
+        : findLostTests(model, content, { ...state.context, [event.feature]: event.value });
+    }
+    case 'context-cleared': {
+      const unknown = findUnknownId('feature', event.feature, model.context, '/feature');
+      const { [event.feature]: _cleared, ...context } = state.context;
+      return unknown.length > 0 ? unknown : findLostTests(model, content, context);
+    }
+    case 'result-recorded':
+      return [...findTakenId(content, event.id), ...findResultProblems(model, state.context, event)];
+    case 'repair-tried':
+      return [...findTakenId(content, event.id), ...findUnknownId('repair', event.repair, model.repairs, '/repair')];
+    case 'observation-retracted':
+      return findUnknownId('observation', event.id, state.observations, '/id', ' to retract');
+    case 'access-opened':
+    case 'access-closed':
+      return findUnknownId('access', event.access, model.access, '/access');
+    case 'equipment-set':
+      return event.equipment.flatMap((id, at) => findUnknownId('equipment', id, model.equipment, `/equipment/${at}`));
+    case 'prices-set':
+    case 'note-added':
+    case 'title-set':
+      return [];
+  }
+}
+
+function findTakenId({ events }: SessionContent, id: string): Problem[] {
+  const taken = events.some(
+    (event) => (event.kind === 'result-recorded' || event.kind === 'repair-tried') && event.id === id,
+  );
+  if (!taken) return [];
+  return [
+    {
+      code: 'id-taken',
+      path: '/id',
+      message: `observation id '${id}' is used already`,
+      hint: 'every observation needs an id of its own, even after a retraction',
+    },
+  ];
+}
+
+/** Results already recorded whose test would not apply any more under another context. */
+function findLostTests(model: Model, { state }: SessionContent, context: Context): Problem[] {
+  return state.observations.flatMap((observation) => {
+    if (observation.kind !== 'result') return [];
+    const test = model.tests.find((one) => one.id === observation.test);
+    if (test === undefined || appliesHere(test, context)) return [];
+    return [
+      {
+        code: 'context-needed',
+        path: '/feature',
+        message: `result '${observation.id}' of '${test.id}' needs the intake fact as it is`,
+        hint: `retract '${observation.id}' first`,
+      },
+    ];
+  });
+}
