@@ -27,7 +27,8 @@ export { rangeOfProbability } from './distributions/rangeOfProbability.ts';
 // belief
 export type { Context, Facts } from './belief/facts.ts';
 export type { FaultActive, Observation, RepairTried, TestResult } from './belief/observation.ts';
-export type { Belief, BeliefWarning, RankedCause } from './belief/belief.ts';
+export type { Belief, BeliefWarning, CauseRanking, RankedCause } from './belief/belief.ts';
+export { rankCauses } from './belief/rankCauses.ts';
 export { updateBelief } from './belief/updateBelief.ts';
 export { outcomeGivenCause } from './belief/outcomeGivenCause.ts';
 

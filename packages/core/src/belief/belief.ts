@@ -18,8 +18,8 @@ export interface BeliefWarning {
   readonly treatment: string;
 }
 
-/** What is believed, given the facts. Probabilities are keyed by id and sum to 1. */
-export interface Belief {
+/** The ranking of causes, given the facts. Probabilities are keyed by id and sum to 1. */
+export interface CauseRanking {
   readonly facts: Facts;
   /** cause -> probability after the intake facts, before any observation; ruled-out causes are 0. */
   readonly prior: Readonly<Record<string, number>>;
@@ -33,6 +33,10 @@ export interface Belief {
   readonly ruledOut: readonly string[];
   /** Natural logarithm. */
   readonly logProbabilityOfEvidence: number;
+}
+
+/** What is believed, given the facts: the ranking, and what every test would show. */
+export interface Belief extends CauseRanking {
   /** test -> outcome -> probability now, for every test that applies. */
   readonly predictive: Readonly<Record<string, Readonly<Record<string, number>>>>;
   readonly warnings: readonly BeliefWarning[];

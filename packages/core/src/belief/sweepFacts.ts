@@ -18,12 +18,18 @@ export interface SweptFacts {
   readonly outcomeGivenCause: ReadonlyMap<string, Float64Array>;
 }
 
+/** What a sweep leaves out. */
+export interface SweepOptions {
+  /** Leave out the predictives of the tests: only the posterior is wanted. Default false. */
+  readonly posteriorOnly?: boolean;
+}
+
 /** One exact sweep over the causes: posterior, P(evidence) and the predictive of every applicable test given each cause.
  * @throws EvidenceError unknown ids, and `evidence-impossible` when no cause can produce what was recorded. */
-export function sweepFacts(compiled: CompiledModel, facts: Facts): SweptFacts {
+export function sweepFacts(compiled: CompiledModel, facts: Facts, options: SweepOptions = {}): SweptFacts {
   const likelihoods = evidenceOf(compiled, facts);
   const prior = contextPrior(compiled, facts.context);
-  const tests = compiled.testList.filter((test) => appliesHere(test.test, facts.context));
+  const tests = options.posteriorOnly === true ? [] : compiled.testList.filter((test) => appliesHere(test.test, facts.context));
   const swept = sweepRoot(compiled.sweep, { likelihoods, targets: tests.map((test) => test.table) });
   const { posterior, logSum } = posteriorOf(prior, swept.logEvidenceGivenRoot);
   if (logSum === -Infinity) {

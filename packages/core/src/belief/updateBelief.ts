@@ -1,35 +1,21 @@
 import type { CompiledModel } from '../model/compiledModel.ts';
-import type { Belief, RankedCause } from './belief.ts';
+import type { Belief } from './belief.ts';
 import type { Facts } from './facts.ts';
 import { findWarnings } from './findWarnings.ts';
+import { rankingOf } from './rankCauses.ts';
 import { sweepFacts, type SweptFacts } from './sweepFacts.ts';
 
 // The arrays behind a belief, so that questions asked of it do not sweep again. A belief from elsewhere (a worker, a file) is swept anew.
 const sweptOf = new WeakMap<Belief, { readonly compiled: CompiledModel; readonly swept: SweptFacts }>();
 
-/** Exact belief over causes given intake facts and observations; the order of observations does not matter.
+/** Exact belief over causes given intake facts and observations, and what every test would show now; the order of observations does
+ * not matter.
  * @throws EvidenceError unknown or inapplicable ids, malformed likelihoods, or evidence that no cause can produce. */
 export function updateBelief(compiled: CompiledModel, facts: Facts): Belief {
   const swept = sweepFacts(compiled, facts);
-  const { causes, model } = compiled;
-  const byCause = (values: Float64Array): Record<string, number> => Object.fromEntries(causes.map((id, at) => [id, values[at]!]));
-  const ranking = rank(causes, swept);
-  const groupOf = new Map(model.causes.map((cause) => [cause.id, cause.group]));
-  const groups = model.causeGroups
-    .map(({ id }) => ({
-      group: id,
-      probability: ranking.reduce((sum, { cause, probability }) => (groupOf.get(cause) === id ? sum + probability : sum), 0),
-    }))
-    .sort((a, b) => b.probability - a.probability);
   const belief: Belief = {
-    facts,
-    prior: byCause(swept.prior),
-    posterior: byCause(swept.posterior),
-    ranking,
-    groups,
-    ruledOut: causes.filter((_, at) => swept.prior[at] === 0),
-    logProbabilityOfEvidence: swept.logProbabilityOfEvidence,
-    predictive: Object.fromEntries(swept.tests.map((test) => [test.test.id, predictive(test.outcomes, test.test.id, swept)])),
+    ...rankingOf(compiled, swept),
+    predictive: Object.fromEntries(swept.tests.map(({ test, outcomes }) => [test.id, predictive(outcomes, test.id, swept)])),
     warnings: findWarnings(compiled, facts),
   };
   sweptOf.set(belief, { compiled, swept });
@@ -40,13 +26,6 @@ export function updateBelief(compiled: CompiledModel, facts: Facts): Belief {
 export function sweptFactsOf(compiled: CompiledModel, belief: Belief): SweptFacts {
   const known = sweptOf.get(belief);
   return known?.compiled === compiled ? known.swept : sweepFacts(compiled, belief.facts);
-}
-
-function rank(causes: readonly string[], { prior, posterior }: SweptFacts): RankedCause[] {
-  return causes
-    .map((cause, at) => ({ cause, probability: posterior[at]!, prior: prior[at]! }))
-    .filter((ranked) => ranked.prior > 0)
-    .sort((a, b) => b.probability - a.probability);
 }
 
 function predictive(outcomes: readonly string[], test: string, { posterior, outcomeGivenCause }: SweptFacts): Record<string, number> {

@@ -1,0 +1,31 @@
+import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CauseRanking, RankedCause } from './belief.ts';
+import type { Facts } from './facts.ts';
+import { sweepFacts, type SweptFacts } from './sweepFacts.ts';
+
+/** Exact ranking of causes given intake facts and observations, whose order does not matter. Cheaper than `updateBelief`, which also
+ * says what every test would show.
+ * @throws EvidenceError unknown or inapplicable ids, malformed likelihoods, or evidence that no cause can produce. */
+export function rankCauses(compiled: CompiledModel, facts: Facts): CauseRanking {
+  return rankingOf(compiled, sweepFacts(compiled, facts, { posteriorOnly: true }));
+}
+
+/** The ranking in a sweep. */
+export function rankingOf({ causes, model }: CompiledModel, swept: SweptFacts): CauseRanking {
+  const byCause = (values: Float64Array): Record<string, number> => Object.fromEntries(causes.map((id, at) => [id, values[at]!]));
+  const ranking = causes
+    .map((cause, at): RankedCause => ({ cause, probability: swept.posterior[at]!, prior: swept.prior[at]! }))
+    .filter(({ prior }) => prior > 0)
+    .sort((a, b) => b.probability - a.probability);
+  const inGroup = new Map(model.causeGroups.map(({ id }) => [id, 0]));
+  model.causes.forEach(({ group }, at) => inGroup.set(group, (inGroup.get(group) ?? 0) + swept.posterior[at]!));
+  return {
+    facts: swept.facts,
+    prior: byCause(swept.prior),
+    posterior: byCause(swept.posterior),
+    ranking,
+    groups: [...inGroup].map(([group, probability]) => ({ group, probability })).sort((a, b) => b.probability - a.probability),
+    ruledOut: causes.filter((_, at) => swept.prior[at] === 0),
+    logProbabilityOfEvidence: swept.logProbabilityOfEvidence,
+  };
+}
