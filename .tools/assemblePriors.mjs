@@ -54,7 +54,8 @@ export function assembleCases() {
   });
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
+/** Writes priors/dist: the model and the demo cases as JSON, and a module that exports both. */
+export function writePriors() {
   mkdirSync(dist, { recursive: true });
   const model = JSON.stringify(assembleModel());
   const cases = JSON.stringify(assembleCases());
@@ -72,3 +73,5 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
     ].join('\n'),
   );
 }
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) writePriors();

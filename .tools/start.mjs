@@ -1,16 +1,22 @@
-// npm start: assembles the knowledge, serves the playground and prints its address.
-import { spawnSync } from 'node:child_process';
+// npm start: assembles the knowledge, builds the playground, serves it, opens it and prints its address.
 import { fileURLToPath } from 'node:url';
-import { createServer } from 'vite';
+import { build, preview } from 'vite';
+import { writePriors } from './assemblePriors.mjs';
 
-const root = fileURLToPath(new URL('..', import.meta.url));
-spawnSync(process.execPath, ['.tools/assemblePriors.mjs'], { cwd: root, stdio: 'inherit' });
-
-const server = await createServer({
-  root: fileURLToPath(new URL('../playground', import.meta.url)),
+const playground = fileURLToPath(new URL('../playground', import.meta.url));
+const shared = {
+  root: playground,
   configFile: fileURLToPath(new URL('../playground/vite.config.ts', import.meta.url)),
-  server: { host: process.env.HOST ?? 'localhost', port: Number(process.env.PORT ?? 5173) },
+};
+
+writePriors();
+await build({ ...shared, logLevel: 'warn' });
+const server = await preview({
+  ...shared,
+  preview: {
+    host: process.env.HOST ?? 'localhost',
+    port: Number(process.env.PORT ?? 4173),
+    open: process.stdout.isTTY === true && process.env.BROWSER !== 'none',
+  },
 });
-await server.listen();
-const address = server.resolvedUrls?.local[0] ?? `http://localhost:${server.config.server.port}/`;
-console.log(`\nThe playground is at ${address}\n(Ctrl-C stops it)`);
+console.log(`\nThe playground is at ${server.resolvedUrls?.local[0] ?? ''}\n(Ctrl-C stops it)`);

@@ -1,6 +1,6 @@
-import type { Belief } from '../belief/belief.ts';
+import type { CauseRanking } from '../belief/belief.ts';
 import type { Facts } from '../belief/facts.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
+import { rankCauses } from '../belief/rankCauses.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
 import type { ByCause, Explanation, Mover, ObservationExplanation } from './explanation.ts';
 import { naturalFrequencies } from './naturalFrequencies.ts';
@@ -8,12 +8,12 @@ import { weightOfEvidence } from './weightOfEvidence.ts';
 
 /** What every observation of a case did to the ranking, in order, and what the ranking would be without it.
  * Three exact updates per observation: as recorded, alone, and left out.
- * @throws EvidenceError as `updateBelief` does. */
+ * @throws EvidenceError as `rankCauses` does. */
 export function explainCase(compiled: CompiledModel, facts: Facts): Explanation {
   const { context, observations } = facts;
-  const believe = (kept: Facts['observations']): Belief => updateBelief(compiled, { context, observations: kept });
+  const believe = (kept: Facts['observations']): CauseRanking => rankCauses(compiled, { context, observations: kept });
   const intake = believe([]);
-  const beliefs: [Belief, ...Belief[]] = [intake];
+  const beliefs: [CauseRanking, ...CauseRanking[]] = [intake];
   for (let at = 1; at <= observations.length; at += 1) beliefs.push(believe(observations.slice(0, at)));
   const final = beliefs.at(-1) ?? intake;
 
@@ -40,12 +40,12 @@ export function explainCase(compiled: CompiledModel, facts: Facts): Explanation 
 }
 
 /** The posterior without the causes that were ruled out at intake. */
-function possible({ ranking }: Belief): ByCause {
+function possible({ ranking }: CauseRanking): ByCause {
   return Object.fromEntries(ranking.map(({ cause, probability }) => [cause, probability]));
 }
 
 /** Bayes' rule read backwards, right for every kind of observation: P(e | cause) = P(cause | e) P(e) / P(cause). */
-function likelihoods(earlier: Belief, later: Belief): ByCause {
+function likelihoods(earlier: CauseRanking, later: CauseRanking): ByCause {
   const evidence = Math.exp(later.logProbabilityOfEvidence - earlier.logProbabilityOfEvidence);
   return Object.fromEntries(
     earlier.ranking.flatMap(({ cause, probability }) =>

@@ -1,4 +1,4 @@
-import type { Belief, RankedCause } from '../belief/belief.ts';
+import type { CauseRanking, RankedCause } from '../belief/belief.ts';
 import type { Facts } from '../belief/facts.ts';
 import type { Observation } from '../belief/observation.ts';
 
@@ -6,7 +6,7 @@ import type { Observation } from '../belief/observation.ts';
 export interface Explanation {
   readonly facts: Facts;
   /** After the intake facts, then after each observation: one more than `observations`. */
-  readonly beliefs: readonly [Belief, ...Belief[]];
+  readonly beliefs: readonly [CauseRanking, ...CauseRanking[]];
   /** In the order they were made. */
   readonly observations: readonly ObservationExplanation[];
 }
