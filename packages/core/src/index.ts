@@ -40,6 +40,26 @@ export type { Advice, OutcomeForecast, RepairPlan, RepairStep, TestAdvice, TestN
 export { defaultPrices } from './decision/defaultPrices.ts';
 export { nextActions } from './decision/nextActions.ts';
 
+// explanation
+export type { ByCause, Explanation, Mover, ObservationExplanation } from './explanation/explanation.ts';
+export { explainCase } from './explanation/explainCase.ts';
+export { naturalFrequencies } from './explanation/naturalFrequencies.ts';
+export { weightOfEvidence } from './explanation/weightOfEvidence.ts';
+
+// session
+export type { CaseEvent } from './session/caseEvent.ts';
+export type { CaseState } from './session/caseState.ts';
+export type { CaseDocument, DemoFacts } from './session/caseDocument.ts';
+export { caseState, type Session } from './session/session.ts';
+export { startCase } from './session/startCase.ts';
+export { recordEvent } from './session/recordEvent.ts';
+export { nextObservationId } from './session/nextObservationId.ts';
+export { canRedo, canUndo, redo, undo } from './session/undo.ts';
+export { factsOf } from './session/factsOf.ts';
+export { circumstancesOf } from './session/circumstancesOf.ts';
+export { saveCase } from './session/saveCase.ts';
+export { loadCase } from './session/loadCase.ts';
+
 // errors
 export { FaultoddsError, type Problem } from './errors/faultoddsError.ts';
 export { ModelError } from './errors/modelError.ts';
