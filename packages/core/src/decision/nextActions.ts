@@ -73,7 +73,7 @@ function adviseTest({ compiled, tariff, work, swept, open, now }: Situation, { t
   let after = 0;
   const forecasts = outcomes.map((outcome, o): OutcomeForecast => {
     const probability = predictive[o]!;
-    const then = posterior.map((p, c) => (probability > 0 ? (p * table[c * count + o]!) / probability : p));
+    const then = posteriorAfter(posterior, table, count, o, probability);
     const expectedCost = Math.min(
       planRepairs(compiled, tariff, work, then, openAfter).expectedCost,
       costOfSequence(compiled, tariff, work, then, open, now.repairs),
@@ -97,11 +97,22 @@ function adviseTest({ compiled, tariff, work, swept, open, now }: Situation, { t
   };
 }
 
+function posteriorAfter(posterior: Float64Array, table: Float64Array, count: number, outcome: number, probability: number): Float64Array {
+  const then = posterior.slice();
+  if (probability === 0) return then; // an outcome that cannot happen changes nothing and weighs nothing
+  for (let c = 0; c < then.length; c += 1) then[c]! *= table[c * count + outcome]! / probability;
+  return then;
+}
+
 function topCauses({ causes }: CompiledModel, posterior: Float64Array): { cause: string; probability: number }[] {
-  return causes
-    .map((cause, c) => ({ cause, probability: posterior[c]! }))
-    .sort((a, b) => b.probability - a.probability)
-    .slice(0, CAUSES_SHOWN);
+  const top: number[] = [];
+  for (let c = 0; c < posterior.length; c += 1) {
+    let at = top.length;
+    while (at > 0 && posterior[top[at - 1]!]! < posterior[c]!) at -= 1;
+    if (at < CAUSES_SHOWN) top.splice(at, 0, c);
+    if (top.length > CAUSES_SHOWN) top.pop();
+  }
+  return top.map((c) => ({ cause: causes[c]!, probability: posterior[c]! }));
 }
 
 function describePlan(

@@ -7,14 +7,20 @@ export interface RepairSequence {
   readonly expectedCost: number;
 }
 
-/** Repair work made ready for one tariff: costs from a closed engine, check included. */
+/** Repair work made ready for one tariff, so that thousands of beliefs can be asked. Costs include the check. */
 export interface RepairWork {
   /** Repairs that may be tried, by index; the referral is not one of them. */
-  readonly candidates: readonly number[];
+  readonly candidates: Int32Array;
   readonly closedCost: Float64Array;
-  /** From a closed engine: the least cost of a repair that cures the cause, tried by whoever knows it. */
-  readonly knownCost: Float64Array;
+  /** Cost of each repair as the first step, by what is open then (access bits). Filled as asked. */
+  readonly firstCost: Map<number, Float64Array>;
+  /** cause -> fee of the referral and then the right repair from a closed engine. */
+  readonly referralCost: Float64Array;
   readonly referralFee: number;
+  /** Scratch: probability not yet cured, by cause; order of repairs and their rank. */
+  readonly remaining: Float64Array;
+  readonly order: Int32Array;
+  readonly rank: Float64Array;
 }
 
 /** Costs that do not change during a search. */
@@ -27,36 +33,47 @@ export function prepareRepairs(compiled: CompiledModel, tariff: Tariff): RepairW
     if (index === referral) return;
     for (const { cause } of cures) knownCost[cause] = Math.min(knownCost[cause]!, closedCost[index]!);
   });
+  const referralFee = tariff.repair(referral, 0).total;
+  const candidates = Int32Array.from(repairs.map((_, index) => index).filter((index) => index !== referral));
   return {
-    candidates: repairs.map((_, index) => index).filter((index) => index !== referral),
+    candidates,
     closedCost,
+    firstCost: new Map([[0, closedCost]]),
     // a cause that only the referral cures costs the referral and nothing known beyond it
-    knownCost: knownCost.map((cost) => (cost === Infinity ? 0 : cost)),
-    referralFee: tariff.repair(referral, 0).total,
+    referralCost: knownCost.map((cost) => referralFee + (cost === Infinity ? 0 : cost)),
+    referralFee,
+    remaining: new Float64Array(compiled.causes.length),
+    order: candidates.slice(),
+    rank: new Float64Array(repairs.length),
   };
 }
 
 /** The best sequence of repairs without any further test: tried by probability over cost, each checked, ended by a referral where
  * going on would cost more. The first repair profits from access that is open; every check closes the engine, so later ones start
- * from a closed one. A referral costs its fee and then the right repair.
+ * from a closed one. A referral costs its fee and then the right repair. O(repairs^2) when something is open, else O(repairs log repairs).
  *
  * Source: order by p/C: Kadane & Simon 1977, Annals of Statistics 5(2):237-255; Kalagnanam & Henrion 1988, UAI 4:271-281; expected
  * cost of repair and the service call: Heckerman, Breese & Rommelse 1995, CACM 38(3):49-57. Choosing the first repair by trial is ours. */
-export function planRepairs(compiled: CompiledModel, tariff: Tariff, work: RepairWork, posterior: Float64Array, open: number): RepairSequence {
-  const chance = (index: number): number => compiled.cures[index]!.reduce((sum, { cause, success }) => sum + posterior[cause]! * success, 0);
-  const order = work.candidates
-    .map((index) => ({ index, chance: chance(index) }))
-    .filter((candidate) => candidate.chance > 0)
-    .sort((a, b) => b.chance / work.closedCost[b.index]! - a.chance / work.closedCost[a.index]!)
-    .map(({ index }) => index);
-
-  let best = bestPrefix(compiled, tariff, work, posterior, open, order);
-  for (const first of order) {
-    if (first === order[0] || (tariff.repairAccess[first]! & open) === 0) continue;
-    const tried = bestPrefix(compiled, tariff, work, posterior, open, [first, ...order.filter((index) => index !== first)]);
-    if (tried.expectedCost < best.expectedCost) best = tried;
+export function planRepairs(
+  compiled: CompiledModel,
+  tariff: Tariff,
+  work: RepairWork,
+  posterior: Float64Array,
+  open: number,
+): RepairSequence {
+  const { order, closedCost } = work;
+  const count = orderByChanceOverCost(compiled, work, posterior);
+  const first = firstCosts(tariff, work, open);
+  let least = evaluate(compiled, work, posterior, first, -1, count);
+  let firstRepair = -1;
+  for (let at = 1; at < count; at += 1) {
+    const index = order[at]!;
+    if (first[index]! >= closedCost[index]!) continue; // what is open does not help it: its place is where p/C puts it
+    const tried = evaluate(compiled, work, posterior, first, index, count);
+    if (tried.cost < least.cost) [least, firstRepair] = [tried, index];
   }
-  return best;
+  const whole = firstRepair < 0 ? [...order.slice(0, count)] : [firstRepair, ...order.slice(0, count).filter((index) => index !== firstRepair)];
+  return { repairs: whole.slice(0, least.length), expectedCost: least.cost };
 }
 
 /** Expected cost of exactly this sequence, then referral, under any belief: linear in the posterior. */
@@ -68,40 +85,77 @@ export function costOfSequence(
   open: number,
   repairs: readonly number[],
 ): number {
-  const remaining = Float64Array.from(posterior);
+  const { remaining, closedCost } = work;
+  const first = firstCosts(tariff, work, open);
+  remaining.set(posterior);
   let left = 1;
   let cost = 0;
   repairs.forEach((index, at) => {
-    cost += left * stepCost(tariff, work, index, at, open);
+    cost += left * (at === 0 ? first : closedCost)[index]!;
     left -= attempt(compiled, index, remaining);
   });
-  return cost + costOfReferral(work, remaining);
+  for (let c = 0; c < remaining.length; c += 1) cost += remaining[c]! * work.referralCost[c]!;
+  return cost;
 }
 
-function bestPrefix(
+/** Sorts `work.order` by falling probability of cure over cost; returns how many repairs can cure anything. */
+function orderByChanceOverCost(compiled: CompiledModel, work: RepairWork, posterior: Float64Array): number {
+  const { candidates, order, rank, closedCost } = work;
+  let count = 0;
+  for (const index of candidates) {
+    let chance = 0;
+    for (const { cause, success } of compiled.cures[index]!) chance += posterior[cause]! * success;
+    if (chance === 0) continue;
+    rank[index] = chance / closedCost[index]!;
+    let at = count;
+    for (; at > 0 && rank[order[at - 1]!]! < rank[index]; at -= 1) order[at] = order[at - 1]!;
+    order[at] = index;
+    count += 1;
+  }
+  return count;
+}
+
+/** Least cost over the lengths of the sequence `firstRepair` (if any), then `work.order`; every prefix ends in the referral. */
+function evaluate(
   compiled: CompiledModel,
-  tariff: Tariff,
   work: RepairWork,
   posterior: Float64Array,
-  open: number,
-  order: readonly number[],
-): RepairSequence {
-  const remaining = Float64Array.from(posterior);
+  first: Float64Array,
+  firstRepair: number,
+  count: number,
+): { readonly cost: number; readonly length: number } {
+  const { order, remaining, closedCost, referralCost } = work;
+  remaining.set(posterior);
+  let referral = 0;
+  for (let c = 0; c < remaining.length; c += 1) referral += remaining[c]! * referralCost[c]!;
+  let least = referral;
+  let length = 0;
   let left = 1;
   let paid = 0;
-  let least = costOfReferral(work, remaining);
-  let length = 0;
-  order.forEach((index, at) => {
-    paid += left * stepCost(tariff, work, index, at, open);
-    left -= attempt(compiled, index, remaining);
-    const total = paid + costOfReferral(work, remaining);
-    if (total < least) [least, length] = [total, at + 1];
-  });
-  return { repairs: order.slice(0, length), expectedCost: least };
+  let taken = 0;
+  for (let at = firstRepair < 0 ? 0 : -1; at < count; at += 1) {
+    const index = at < 0 ? firstRepair : order[at]!;
+    if (at >= 0 && index === firstRepair) continue;
+    paid += left * (taken === 0 ? first : closedCost)[index]!;
+    for (const { cause, success } of compiled.cures[index]!) {
+      const part = remaining[cause]! * success;
+      remaining[cause]! -= part;
+      left -= part;
+      referral -= part * referralCost[cause]!;
+    }
+    taken += 1;
+    if (paid + referral < least) [least, length] = [paid + referral, taken];
+    if (paid >= least) break; // what is paid already can only grow
+  }
+  return { cost: least, length };
 }
 
-function stepCost(tariff: Tariff, work: RepairWork, index: number, at: number, open: number): number {
-  return at === 0 && open !== 0 ? tariff.repair(index, open).total + tariff.check.total : work.closedCost[index]!;
+function firstCosts(tariff: Tariff, work: RepairWork, open: number): Float64Array {
+  const known = work.firstCost.get(open);
+  if (known !== undefined) return known;
+  const costs = work.closedCost.map((_, index) => tariff.repair(index, open).total + tariff.check.total);
+  work.firstCost.set(open, costs);
+  return costs;
 }
 
 /** Takes what a repair cures out of the remaining probability; returns how much that was. */
@@ -113,10 +167,4 @@ function attempt(compiled: CompiledModel, index: number, remaining: Float64Array
     cured += part;
   }
   return cured;
-}
-
-function costOfReferral(work: RepairWork, remaining: Float64Array): number {
-  let cost = 0;
-  for (let c = 0; c < remaining.length; c += 1) cost += remaining[c]! * (work.referralFee + work.knownCost[c]!);
-  return cost;
 }
