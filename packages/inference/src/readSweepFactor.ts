@@ -1,27 +1,25 @@
 import type { Problem } from './inferenceError.ts';
 import { QueryError } from './queryError.ts';
-import type { CompiledSweep, LikelihoodFactor, SweepFactor, TargetTable } from './sweep.ts';
+import type { CompiledSweep, LikelihoodFactor, TargetRecord, TargetTable } from './sweep.ts';
+import { splitByRoot, type SweepFactor } from './sweepFactor.ts';
 import { variablePositions } from './variablePositions.ts';
 
 /** Checks a likelihood factor once per object and returns it by position, scaled so that its largest entry is one.
  * @param path JSON Pointer for messages. @throws QueryError */
 export function readLikelihood(sweep: CompiledSweep, factor: LikelihoodFactor, path: string): SweepFactor {
-  const known = sweep.known.get(factor);
+  const known = sweep.likelihoods.get(factor);
   if (known !== undefined) return known;
   const variables = variablePositions(sweep.network, factor.variables, `${path}/variables`);
   checkValues(factor.values, size(sweep, variables), `${path}/values`);
-  let largest = 0;
-  for (const value of factor.values) if (value > largest) largest = value;
-  const values = largest === 1 || largest === 0 ? factor.values : factor.values.map((value) => value / largest);
-  const checked = { variables, values, logScale: Math.log(largest) };
-  sweep.known.set(factor, checked);
+  const checked = splitByRoot(variables, factor.values, 1, sweep.root, sweep.cardinalities);
+  sweep.likelihoods.set(factor, checked);
   return checked;
 }
 
 /** Checks a target once per object and returns its table by parents' positions.
  * @param path JSON Pointer for messages. @throws QueryError */
-export function readTarget(sweep: CompiledSweep, target: TargetTable, path: string): SweepFactor {
-  const known = sweep.known.get(target);
+export function readTarget(sweep: CompiledSweep, target: TargetTable, path: string): TargetRecord {
+  const known = sweep.targets.get(target);
   if (known !== undefined) return known;
   const variables = variablePositions(sweep.network, target.parents, `${path}/parents`);
   const rows = size(sweep, variables);
@@ -40,8 +38,11 @@ export function readTarget(sweep: CompiledSweep, target: TargetTable, path: stri
         'every row sums to one',
       );
   }
-  const checked = { variables, values: table, logScale: 0 };
-  sweep.known.set(target, checked);
+  const isParent = new Uint8Array(sweep.cardinalities.length);
+  for (const variable of variables) isParent[variable] = 1;
+  const split = splitByRoot(variables, table, states, sweep.root, sweep.cardinalities);
+  const checked = { ...split, states, isParent, arrangements: new Map<string, Float64Array>() };
+  sweep.targets.set(target, checked);
   return checked;
 }
 

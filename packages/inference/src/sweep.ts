@@ -1,5 +1,6 @@
-import type { Factor } from './factor.ts';
 import type { Network } from './network.ts';
+import type { SweepFactor } from './sweepFactor.ts';
+import type { SweepState } from './sweepState.ts';
 
 /** A non-negative table over network variables that multiplies into the joint distribution: how anything observed enters a sweep. */
 export interface LikelihoodFactor {
@@ -41,17 +42,27 @@ export interface SweepResult {
   readonly posteriors: ReadonlyMap<string, Float64Array>;
 }
 
+/** A caller's target, checked, the root taken out. */
+export interface TargetRecord extends SweepFactor {
+  readonly states: number;
+  /** 1 at the positions of its parents. */
+  readonly isParent: Uint8Array;
+  /** The table with its parents in other orders, by order. */
+  readonly arrangements: Map<string, Float64Array>;
+}
+
 /** A network made ready for sweeps over one root. Opaque. Made by `compileSweep`. */
 export interface CompiledSweep {
   readonly network: Network;
   readonly root: number;
   readonly cardinalities: Int32Array;
-  readonly families: readonly Factor[];
+  /** P(variable | parents) by position, the root taken out. */
+  readonly families: readonly SweepFactor[];
   /** Checked factors and targets by the identity of the caller's objects. */
-  readonly known: WeakMap<object, SweepFactor>;
-}
-
-/** A caller's factor or target, checked: positions, and values divided by their largest entry. */
-export interface SweepFactor extends Factor {
-  readonly logScale: number;
+  readonly likelihoods: WeakMap<LikelihoodFactor, SweepFactor>;
+  readonly targets: WeakMap<TargetTable, TargetRecord>;
+  /** Where every sweep starts; what was derived hangs from it. */
+  readonly start: SweepState;
+  /** Numbers kept with states so far; beyond `limit` they are dropped and derived anew when asked. */
+  readonly held: { entries: number; readonly limit: number };
 }

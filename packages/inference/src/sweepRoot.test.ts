@@ -100,6 +100,55 @@ describe('a sweep over the root', () => {
     expect(logEvidenceGivenRoot[1]! / (120 * Math.log(1e-7))).toBeCloseTo(1, 12);
   });
 
+  test('forgets nothing when 150 findings speak for one state and 150 as strongly for the other', () => {
+    const network = defineNetwork({
+      variables: [
+        { name: 'cause', states: ['a', 'b'], table: [0.5, 0.5] },
+        { name: 'part', states: ['ok', 'bad'], parents: ['cause'], table: [0.25, 0.75, 0.5, 0.5] },
+      ],
+    });
+    const towards = (ok: number, bad: number): LikelihoodFactor => ({
+      variables: ['part'],
+      values: Float64Array.of(ok, bad),
+    });
+    const likelihoods = [
+      ...Array.from({ length: 150 }, () => towards(1, 1e-4)),
+      ...Array.from({ length: 150 }, () => towards(1e-4, 1)),
+    ];
+    const result = sweepRoot(compileSweep(network, { root: 'cause' }), {
+      likelihoods,
+      targets: [],
+      posteriorsOf: ['part'],
+    });
+    expect(result.posteriors.get('part')![0]).toBeCloseTo(0.25, 10);
+    expect(result.posteriors.get('part')![2]).toBeCloseTo(0.5, 10);
+    expect(result.logEvidenceGivenRoot[0]! / (150 * Math.log(1e-4))).toBeCloseTo(1, 12);
+  });
+
+  test('asking again, and asking with one likelihood more, equals asking afresh', () => {
+    const random = seededRandom(7);
+    const definition = randomNetwork(random, 7, 2);
+    const root = definition.variables.find((variable) => (variable.parents ?? []).length === 0)!;
+    const network = defineNetwork(definition);
+    const pool: LikelihoodFactor[] = Array.from({ length: 12 }, () => {
+      const over = draw(random, definition.variables, 2);
+      return {
+        variables: over.map((v) => v.name),
+        values: Float64Array.from({ length: over.reduce((n, v) => n * v.states.length, 1) }, random),
+      };
+    });
+    const posteriorsOf = definition.variables.map((variable) => variable.name);
+    const kept = compileSweep(network, { root: root.name, memoryLimitBytes: 4096 });
+    for (let round = 0; round < 60; round += 1) {
+      const likelihoods = draw(random, pool, Math.floor(random() * 6));
+      const again = sweepRoot(kept, { likelihoods, targets: [], posteriorsOf });
+      const afresh = sweepRoot(compileSweep(network, { root: root.name }), { likelihoods, targets: [], posteriorsOf });
+      expect([...again.logEvidenceGivenRoot]).toEqual([...afresh.logEvidenceGivenRoot]);
+      for (const name of posteriorsOf)
+        expect([...again.posteriors.get(name)!]).toEqual([...afresh.posteriors.get(name)!]);
+    }
+  });
+
   test('refuses what does not fit, by code', () => {
     const network = defineNetwork({
       variables: [

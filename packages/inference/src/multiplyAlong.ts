@@ -1,0 +1,52 @@
+/** dst[d + i] = src[s + i] * by[o + j] for all i, j of a loop nest (see `LoopNest`; `dst` and `src` step alike, by `a`; `by` steps by `b`).
+ * `dst` may be `src`. Allocates nothing. @param from first loop in `n`, `a`, `b`. @param count number of loops. */
+export function multiplyAlong(
+  dst: Float64Array,
+  d: number,
+  src: Float64Array,
+  s: number,
+  by: Float64Array,
+  o: number,
+  n: Int32Array,
+  a: Int32Array,
+  b: Int32Array,
+  from: number,
+  count: number,
+): void {
+  if (count > 2) {
+    // the outermost loop here, the rest by recursion: nests are shallow
+    const k = from + count - 1;
+    const rounds = n[k]!;
+    const stepA = a[k]!;
+    const stepB = b[k]!;
+    for (let r = 0, at = 0, bt = 0; r < rounds; r += 1, at += stepA, bt += stepB) {
+      multiplyAlong(dst, d + at, src, s + at, by, o + bt, n, a, b, from, count - 1);
+    }
+    return;
+  }
+  if (count === 0) {
+    dst[d] = src[s]! * by[o]!;
+    return;
+  }
+  const n0 = n[from]!;
+  const a0 = a[from]!;
+  const b0 = b[from]!;
+  const n1 = count > 1 ? n[from + 1]! : 1;
+  const a1 = count > 1 ? a[from + 1]! : 0;
+  const b1 = count > 1 ? b[from + 1]! : 0;
+  const shift = s - d;
+  if (b0 === 0 && a0 === 1) {
+    for (let r = 0, p = d, q = o; r < n1; r += 1, p += a1, q += b1) {
+      const x = by[q]!;
+      for (let i = p, end = p + n0; i < end; i += 1) dst[i] = src[i + shift]! * x;
+    }
+  } else if (b0 === 1 && a0 === 1) {
+    for (let r = 0, p = d, q = o; r < n1; r += 1, p += a1, q += b1) {
+      for (let i = p, j = q, end = p + n0; i < end; i += 1, j += 1) dst[i] = src[i + shift]! * by[j]!;
+    }
+  } else {
+    for (let r = 0, p = d, q = o; r < n1; r += 1, p += a1, q += b1) {
+      for (let k = 0, i = p, j = q; k < n0; k += 1, i += a0, j += b0) dst[i] = src[i + shift]! * by[j]!;
+    }
+  }
+}
