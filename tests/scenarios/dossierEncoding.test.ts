@@ -1,0 +1,289 @@
+// The data of priors/ against the trade reference it was written from, number by number, exactly.
+import { describe, expect, test } from 'vitest';
+import { parseModel, type Model, type Quantity } from '@faultodds/core';
+import { demoCases, misfire } from '@faultodds/misfire';
+import { readDossier, type Distribution, type Dossier, type DossierRow, type Number3 } from './readDossier.ts';
+
+const found = readDossier();
+
+// Tests and sources the data holds beyond the dossier (priors/README.md, "Beyond the dossier").
+const ADDED_TESTS = ['cylinder-retard'];
+const ADDED_SOURCES = ['definition'];
+// Answers that let a one-answer feature be denied; they move nothing.
+const ADDED_ANSWERS = ['no', 'fewer-than-eight', 'elsewhere', 'regular', 'steady'];
+
+const quantity = ({ best, low, high, ess, source }: Number3, scale = 1): Quantity => ({
+  best: times(best, scale),
+  low: times(low, scale),
+  high: times(high, scale),
+  ess,
+  source,
+  // zero effective cases is how the dossier marks what is true by definition
+  ...(ess === 0 ? { definitional: true } : {}),
+});
+const times = (value: number, scale: number): number => Number((value * scale).toFixed(9));
+const row = ({ p, ess, source }: DossierRow): object => ({ p, ess, source });
+const conditionalRow = (from: DossierRow): object => ({
+  when: Object.fromEntries(Object.entries(from.when ?? {}).map(([key, value]) => [key, [value].flat()])),
+  ...row(from),
+});
+const byId = <T extends { id: string }>(list: readonly T[], id: string): T => {
+  const found = list.find((item) => item.id === id);
+  if (found === undefined) throw new Error(`'${id}' is missing`);
+  return found;
+};
+const sorted = (ids: readonly string[]): string[] => [...ids].sort();
+const ids = (list: readonly { readonly id: string }[]): string[] => sorted(list.map(({ id }) => id));
+const plain = (text: string): string => text.toLowerCase().replace(/[.;]$/, '');
+
+describe.skipIf(found === undefined)('the data encodes the dossier', () => {
+  const dossier = (found ?? {}) as Dossier;
+  const model: Model = parseModel(misfire);
+
+  test('nothing is left out and nothing is slipped in', () => {
+    expect(ids(model.causes)).toEqual(ids(dossier.causes));
+    expect(ids(model.mechanisms)).toEqual(ids([...dossier.mechanisms.roots, ...dossier.mechanisms.dependent]));
+    expect(ids(model.tests)).toEqual(sorted([...ids(dossier.tests), ...ADDED_TESTS]));
+    expect(ids(model.access)).toEqual(ids(dossier.access));
+    expect(ids(model.context)).toEqual(ids(dossier.context.features));
+    expect(ids(model.cautions)).toEqual(sorted(Object.keys(dossier.cautions)));
+    expect(ids(model.sources)).toEqual(sorted([...ids(dossier.sources), ...ADDED_SOURCES]));
+    expect([
+      model.causes.length,
+      model.mechanisms.length,
+      dossier.tests.length,
+      model.access.length,
+      model.context.length,
+      model.dependentPairs.length,
+      model.cautions.length,
+      model.glossary.length,
+      model.reasoningErrors.length,
+      demoCases.length,
+    ]).toEqual([36, 10, 46, 16, 21, 33, 19, 59, 14, 12]);
+  });
+
+  test('labour, cap, overlaps and sources', () => {
+    expect(model.labourPerHour).toEqual(quantity(dossier.units.labourRate));
+    expect(model.contextCap).toEqual(dossier.context.cap);
+    expect(model.contextOverlaps).toEqual(dossier.context.overlaps.map(([a, b]) => ({ a, b })));
+    for (const source of dossier.sources) expect(byId(model.sources, source.id)).toEqual(source);
+  });
+
+  test('every context multiplier', () => {
+    for (const feature of dossier.context.features) {
+      const encoded = byId(model.context, feature.id);
+      const known = feature.values.map(({ value }) => value);
+      const added = encoded.values.filter(({ id }) => !known.includes(id));
+      expect(
+        added.every(({ id, multipliers }) => ADDED_ANSWERS.includes(id) && Object.keys(multipliers).length === 0),
+      ).toBe(true);
+      expect(encoded.values.length).toBeGreaterThan(1);
+      for (const { value, multipliers } of feature.values) {
+        const expected = Object.entries(multipliers).map(([cause, number]) => [cause, quantity(number)]);
+        expect(byId(encoded.values, value).multipliers, `${feature.id}: ${value}`).toEqual(
+          Object.fromEntries(expected),
+        );
+      }
+    }
+  });
+
+  test('every cause: words, weight, activity and mechanism states', () => {
+    for (const cause of dossier.causes) {
+      const encoded = byId(model.causes, cause.id);
+      expect(encoded, cause.id).toEqual({
+        id: cause.id,
+        label: cause.label,
+        group: cause.group,
+        description: cause.description,
+        customerFeels: cause.customerFeels,
+        ifDrivenOn: cause.collateralIfDriven,
+        ...(cause.requires === null ? {} : { requires: cause.requires }),
+        weight: quantity(cause.weight),
+        activeFraction: quantity(cause.activeFraction),
+        states: Object.fromEntries(Object.entries(cause.states).map(([mechanism, from]) => [mechanism, row(from)])),
+      });
+    }
+  });
+
+  test('every mechanism: background rows and conditional rows in their order', () => {
+    for (const { id, label, states, background } of dossier.mechanisms.roots) {
+      const encoded = byId(model.mechanisms, id);
+      expect([encoded.label, encoded.states.map((state) => state.id), encoded.background]).toEqual([
+        label,
+        states,
+        row(background),
+      ]);
+    }
+    for (const { id, label, states, parents, rows } of dossier.mechanisms.dependent) {
+      const encoded = byId(model.mechanisms, id);
+      expect([encoded.label, encoded.states.map((state) => state.id), encoded.parents]).toEqual([
+        label,
+        states,
+        parents,
+      ]);
+      expect(encoded.rows).toEqual(rows.map(conditionalRow));
+    }
+  });
+
+  test('every test: rows in their order, prices, tools, access, repeatability', () => {
+    for (const from of dossier.tests) {
+      const encoded = byId(model.tests, from.id);
+      expect(encoded.rows, from.id).toEqual(from.rows.map(conditionalRow));
+      expect(
+        {
+          label: encoded.label,
+          category: encoded.category,
+          outcomes: encoded.outcomes.map(({ id }) => id),
+          minutes: encoded.minutes,
+          consumables: encoded.consumables,
+          repeatability: encoded.repeatability,
+          equipment: encoded.equipment,
+          access: encoded.access,
+          faultMustBeActive: encoded.faultMustBeActive,
+          appliesWhen: encoded.appliesWhen ?? null,
+        },
+        from.id,
+      ).toEqual({
+        label: from.label,
+        category: from.category,
+        outcomes: from.outcomes,
+        minutes: quantity(from.time, 60),
+        consumables: quantity(from.consumables),
+        repeatability: quantity(from.repeatability),
+        equipment: from.tools,
+        access: from.access,
+        faultMustBeActive: from.faultMustBeActive,
+        appliesWhen: from.appliesWhen?.anyOf ?? null,
+      });
+      // cautions may be added, never dropped
+      expect(encoded.cautions, from.id).toEqual(expect.arrayContaining(from.cautions));
+    }
+  });
+
+  test('every reading: distributions and the rule of thumb beside them', () => {
+    for (const { id, reading } of dossier.tests) {
+      const encoded = byId(model.tests, id).reading;
+      expect(encoded === undefined, id).toBe(reading === null);
+      if (reading === null || encoded === undefined) continue;
+      const { unit, rule, ruleSource, ...states } = reading;
+      expect(encoded.unit).toBe(unit);
+      expect(encoded.distributions, id).toEqual(
+        Object.entries(states as Record<string, Distribution>).map(([state, { dist, mean, sd, shape, source }]) => ({
+          state,
+          family: dist,
+          mean,
+          ...(sd === undefined ? {} : { sd }),
+          ...(shape === undefined ? {} : { shape }),
+          source,
+        })),
+      );
+      expect(plain(encoded.ruleOfThumb.text)).toContain(plain(rule));
+      expect(ruleSource.split(' ')[0]).toBe(encoded.ruleOfThumb.source);
+    }
+  });
+
+  test('every cause keeps a repair with the dossier hours, parts, access and chance of success', () => {
+    for (const { id, repair } of dossier.causes) {
+      const wanted = {
+        minutes: quantity(repair.workHours, 60),
+        parts: quantity(repair.parts),
+        access: repair.access,
+        success: quantity(repair.success),
+      };
+      const candidates = model.repairs
+        .filter(({ cures }) => id in cures)
+        .map(({ minutes, parts, access, cures }) => ({ minutes, parts, access, success: cures[id] }));
+      expect(candidates, id).toContainEqual(wanted);
+      // a job that cures a cause besides its own does so with that cause's own chance
+      for (const { success } of candidates) expect(success).toEqual(wanted.success);
+    }
+    expect(model.repairs.filter(({ referral }) => referral === true).map(({ id }) => id)).toEqual([
+      'refer-to-specialist',
+    ]);
+  });
+
+  test('every access operation', () => {
+    for (const { id, label, requires, openHours, closeHours, parts, cautions } of dossier.access) {
+      expect(byId(model.access, id)).toEqual({
+        id,
+        label,
+        requires,
+        openMinutes: quantity(openHours, 60),
+        closeMinutes: quantity(closeHours, 60),
+        parts: quantity(parts),
+        cautions,
+      });
+    }
+  });
+
+  test('cautions, dependent pairs, glossary, reasoning errors', () => {
+    expect(Object.fromEntries(model.cautions.map(({ id, text }) => [id, text]))).toEqual(dossier.cautions);
+    // the one pair that names intake facts names them by their id here
+    expect(model.dependentPairs).toEqual(
+      dossier.dependentPairs.map((pair) => ({ ...pair, b: pair.b === 'intake pattern' ? 'pattern' : pair.b })),
+    );
+    expect(Object.fromEntries(model.glossary.map(({ term, meaning }) => [term, meaning]))).toEqual(dossier.glossary);
+    expect(model.reasoningErrors).toEqual(dossier.reasoningErrors);
+  });
+
+  test('proof of the repair', () => {
+    const { verification } = model;
+    const { table, tableEss, accept, order, similarConditions, rule } = dossier.verification;
+    expect(verification.order.map(plain)).toEqual(order.map(plain));
+    expect(verification.similarConditions).toEqual(similarConditions);
+    expect(verification.rule).toEqual(rule);
+    expect(verification.accept.countsPer1000Firings.best).toBe(accept.countsPer1000Firings);
+    expect(plain(verification.accept.monitorRun)).toBe(plain(accept.monitorRun));
+    const encoded = verification.checks.map(({ when, minutes, distanceKm, days }) => [
+      Object.values(when).flat().join(' or ').replaceAll('comes-and-goes', 'comes and goes') || 'always present',
+      minutes.best,
+      minutes.ess,
+      distanceKm,
+      days,
+    ]);
+    const expected = table.map(({ pattern, hours, km, days }) => [pattern, times(hours, 60), tableEss, km, days]);
+    expect(encoded).toHaveLength(expected.length);
+    expect(encoded).toEqual(expect.arrayContaining(expected));
+  });
+
+  test('signs of valve faults and the filling limit', () => {
+    const { cases, machIndex } = dossier.physics;
+    const words = (signs: object): string[] => Object.values(signs).map(plain);
+    expect(model.valveFaultSigns.map(words)).toEqual(
+      cases.map(({ note, ...signs }) =>
+        // the model has no room for a note: it joins the last column
+        words({
+          ...signs,
+          inCylinder: [signs['inCylinder'], ...(note === undefined ? [] : [note])].join('; '),
+          source: 'judgement',
+        }),
+      ),
+    );
+    const { limit, ...rest } = machIndex;
+    expect(model.fillingLimit).toEqual({ ...rest, limit: limit.value, source: limit.source });
+  });
+
+  test('demo cases: intake facts, results in order, lesson and bill', () => {
+    const encoded = demoCases as readonly {
+      id: string;
+      title: string;
+      demo: object;
+      events: Record<string, string>[];
+    }[];
+    for (const { id, title, context, steps, trueCause, lesson, testCost, repairCost, totalCost } of dossier.demoCases) {
+      const found = byId(encoded, id);
+      expect(found.title).toBe(title);
+      expect(found.demo).toEqual({ invented: true, trueCause, lesson, testCost, repairCost, totalCost });
+      expect(found.events).toEqual([
+        ...Object.entries(context).map(([feature, value]) => ({ kind: 'context-set', feature, value })),
+        ...steps.map(({ test: of, outcome }, at) => ({
+          kind: 'result-recorded',
+          id: `r${at + 1}`,
+          test: of,
+          outcome,
+          faultActive: 'yes',
+        })),
+      ]);
+    }
+  });
+});
