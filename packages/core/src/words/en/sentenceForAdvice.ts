@@ -1,0 +1,47 @@
+import type { Advice } from '../../decision/advice.ts';
+import type { Model } from '../../model/model.ts';
+import { formatMinutes } from './formatMinutes.ts';
+import { formatMoney } from './formatMoney.ts';
+import { formatProbability } from './formatProbability.ts';
+import { messages } from './messages.ts';
+import { nameOf } from './nameOf.ts';
+
+/** The best next step with its price, its time and why. */
+export function sentenceForAdvice(model: Model, advice: Advice): string {
+  const { best, repairNow } = advice;
+  if (best.kind === 'refer') return messages.bestIsReferral({ fee: formatMoney(repairNow.referralFee) });
+  if (best.kind === 'test') {
+    const test = advice.tests.find((one) => one.test === best.test);
+    if (test === undefined) return messages.nothingToTest();
+    const sentence = messages.bestIsTest({
+      test: nameOf(model.tests, test.test),
+      price: formatMoney(test.price.total),
+      minutes: formatMinutes(test.price.minutes),
+      repairNow: formatMoney(repairNow.expectedCost),
+      withIt: formatMoney(test.expectedCostWith),
+      saving: formatMoney(test.netValue),
+    });
+    return `${sentence} ${opening(model, test.accessToOpen)}`;
+  }
+  const at = repairNow.steps.findIndex(({ repair }) => repair === best.repair);
+  const [step, following] = [repairNow.steps[at], repairNow.steps[at + 1]];
+  if (step === undefined) return messages.expectedCost({ cost: formatMoney(advice.expectedCost) });
+  return [
+    messages.bestIsRepair({
+      repair: nameOf(model.repairs, step.repair),
+      price: formatMoney(step.price.total),
+      minutes: formatMinutes(step.price.minutes),
+      cures: formatProbability(step.cures),
+    }),
+    opening(model, step.accessToOpen),
+    following === undefined
+      ? messages.thenReferral()
+      : messages.thenRepair({ repair: nameOf(model.repairs, following.repair) }),
+    messages.expectedCost({ cost: formatMoney(advice.expectedCost) }),
+  ].join(' ');
+}
+
+function opening(model: Model, accessToOpen: readonly string[]): string {
+  if (accessToOpen.length === 0) return messages.opensNothing();
+  return messages.opens({ access: accessToOpen.map((id) => nameOf(model.access, id)).join(', then ') });
+}

@@ -1,0 +1,48 @@
+import type { Mover, ObservationExplanation } from '../../explanation/explanation.ts';
+import type { Model } from '../../model/model.ts';
+import { formatTimes } from './formatTimes.ts';
+import { messages } from './messages.ts';
+import { nameOf } from './nameOf.ts';
+
+// Below a quarter more likely (about one deciban) a reader would not call it a reason.
+const WORTH_SAYING_DECIBANS = 1;
+
+/** What a result did and why, in two or three sentences with natural frequencies: "Of 1000 engines like this, 3 had “…” before this
+ * result and 24 after it. …". The cause it is about is the one it moved most. */
+export function sentenceForObservation(model: Model, step: ObservationExplanation): string {
+  const [top] = step.movers;
+  if (top === undefined) {
+    const { observation } = step;
+    return observation.kind === 'result' && observation.faultActive === 'no'
+      ? messages.saysNothing()
+      : messages.movesNothing();
+  }
+  const counterpart = step.movers.find((mover) => mover.after > mover.before !== top.after > top.before);
+  const [before, after] = countsOf(step, top);
+  if (before === after) return messages.hardlyMoved({ cause: nameOf(model.causes, top.cause), after });
+  const sentences = [messages.moved({ cause: nameOf(model.causes, top.cause), before, after }), reason(top)];
+  if (counterpart !== undefined) {
+    const [was, is] = countsOf(step, counterpart);
+    if (was !== is) {
+      sentences.push(messages.alsoMoved({ cause: nameOf(model.causes, counterpart.cause), before: was, after: is }));
+    }
+  }
+  return sentences.join(' ');
+}
+
+function reason({ weightDecibans }: Mover): string {
+  if (weightDecibans === Infinity) return messages.excludesOthers();
+  if (weightDecibans === -Infinity) return messages.excludesIt();
+  if (Math.abs(weightDecibans) < WORTH_SAYING_DECIBANS) return messages.speaksHardly();
+  const times = formatTimes(10 ** (Math.abs(weightDecibans) / 10));
+  return weightDecibans > 0 ? messages.speaksFor({ times }) : messages.speaksAgainst({ times });
+}
+
+function countsOf({ of1000 }: ObservationExplanation, { cause }: Mover): readonly [string, string] {
+  return [formatCount(of1000.before[cause] ?? 0), formatCount(of1000.after[cause] ?? 0)];
+}
+
+function formatCount(count: number): string {
+  if (count < 1) return 'fewer than 1';
+  return count > 999 ? 'more than 999' : String(count);
+}

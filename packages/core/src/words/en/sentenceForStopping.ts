@@ -1,0 +1,17 @@
+import type { Advice } from '../../decision/advice.ts';
+import type { Model } from '../../model/model.ts';
+import { formatMoney } from './formatMoney.ts';
+import { messages } from './messages.ts';
+import { nameOf } from './nameOf.ts';
+
+/** Whether testing still pays, and what the best remaining test would save. */
+export function sentenceForStopping(model: Model, { tests }: Advice): string {
+  const [best] = tests;
+  if (best === undefined) return messages.nothingToTest();
+  const test = nameOf(model.tests, best.test);
+  if (best.netValue.amount > 0) return messages.testingPays({ test, saving: formatMoney(best.netValue) });
+  const saves = formatMoney(best.grossValue);
+  return saves === formatMoney({ ...best.grossValue, amount: 0 })
+    ? messages.testingSavesNothing()
+    : messages.testingStops({ test, price: formatMoney(best.price.total), saves });
+}
