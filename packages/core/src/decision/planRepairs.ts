@@ -17,10 +17,13 @@ export interface RepairWork {
   /** cause -> fee of the referral and then the right repair from a closed engine. */
   readonly referralCost: Float64Array;
   readonly referralFee: number;
-  /** Scratch: probability not yet cured, by cause; order of repairs and their rank. */
+  /** Scratch. Probability not yet cured, by cause. */
   readonly remaining: Float64Array;
+  /** Repairs by falling probability over cost, and that rank; the sequence under trial, and the ranks that are left in it. */
   readonly order: Int32Array;
   readonly rank: Float64Array;
+  readonly sequence: Int32Array;
+  readonly left: Float64Array;
 }
 
 /** Costs that do not change during a search. */
@@ -45,15 +48,19 @@ export function prepareRepairs(compiled: CompiledModel, tariff: Tariff): RepairW
     remaining: new Float64Array(compiled.causes.length),
     order: candidates.slice(),
     rank: new Float64Array(repairs.length),
+    sequence: candidates.slice(),
+    left: new Float64Array(repairs.length),
   };
 }
 
 /** The best sequence of repairs without any further test: tried by probability over cost, each checked, ended by a referral where
  * going on would cost more. The first repair profits from access that is open; every check closes the engine, so later ones start
- * from a closed one. A referral costs its fee and then the right repair. O(repairs^2) when something is open, else O(repairs log repairs).
+ * from a closed one. A referral costs its fee and then the right repair. Repairs that cure the same causes are ranked by what earlier
+ * ones left. O(repairs^2) when something is open, else about O(repairs log repairs).
  *
  * Source: order by p/C: Kadane & Simon 1977, Annals of Statistics 5(2):237-255; Kalagnanam & Henrion 1988, UAI 4:271-281; expected
- * cost of repair and the service call: Heckerman, Breese & Rommelse 1995, CACM 38(3):49-57. Choosing the first repair by trial is ours. */
+ * cost of repair and the service call: Heckerman, Breese & Rommelse 1995, CACM 38(3):49-57. Choosing the first repair by trial is ours;
+ * with overlapping cures p/C is a good order, not always the best one (Langseth & Jensen 2003). */
 export function planRepairs(
   compiled: CompiledModel,
   tariff: Tariff,
@@ -61,19 +68,18 @@ export function planRepairs(
   posterior: Float64Array,
   open: number,
 ): RepairSequence {
-  const { order, closedCost } = work;
+  const { order, sequence, closedCost } = work;
   const count = orderByChanceOverCost(compiled, work, posterior);
   const first = firstCosts(tariff, work, open);
   let least = evaluate(compiled, work, posterior, first, -1, count);
-  let firstRepair = -1;
+  let repairs = [...sequence.slice(0, least.length)];
   for (let at = 1; at < count; at += 1) {
     const index = order[at]!;
     if (first[index]! >= closedCost[index]!) continue; // what is open does not help it: its place is where p/C puts it
     const tried = evaluate(compiled, work, posterior, first, index, count);
-    if (tried.cost < least.cost) [least, firstRepair] = [tried, index];
+    if (tried.cost < least.cost) [least, repairs] = [tried, [...sequence.slice(0, tried.length)]];
   }
-  const whole = firstRepair < 0 ? [...order.slice(0, count)] : [firstRepair, ...order.slice(0, count).filter((index) => index !== firstRepair)];
-  return { repairs: whole.slice(0, least.length), expectedCost: least.cost };
+  return { repairs, expectedCost: least.cost };
 }
 
 /** Expected cost of exactly this sequence, then referral, under any belief: linear in the posterior. */
@@ -115,7 +121,8 @@ function orderByChanceOverCost(compiled: CompiledModel, work: RepairWork, poster
   return count;
 }
 
-/** Least cost over the lengths of the sequence `firstRepair` (if any), then `work.order`; every prefix ends in the referral. */
+/** Least cost over the lengths of the sequence that starts with `firstRepair` (if any) and goes on by probability over cost, every
+ * prefix ended by the referral. Leaves the sequence in `work.sequence`. */
 function evaluate(
   compiled: CompiledModel,
   work: RepairWork,
@@ -124,30 +131,57 @@ function evaluate(
   firstRepair: number,
   count: number,
 ): { readonly cost: number; readonly length: number } {
-  const { order, remaining, closedCost, referralCost } = work;
+  const { order, rank, sequence, left: ranksLeft, remaining, closedCost, referralCost } = work;
   remaining.set(posterior);
+  ranksLeft.set(rank);
+  sequence.set(order);
+  if (firstRepair >= 0) moveToFront(sequence, sequence.indexOf(firstRepair));
   let referral = 0;
   for (let c = 0; c < remaining.length; c += 1) referral += remaining[c]! * referralCost[c]!;
   let least = referral;
   let length = 0;
   let left = 1;
   let paid = 0;
-  let taken = 0;
-  for (let at = firstRepair < 0 ? 0 : -1; at < count; at += 1) {
-    const index = at < 0 ? firstRepair : order[at]!;
-    if (at >= 0 && index === firstRepair) continue;
-    paid += left * (taken === 0 ? first : closedCost)[index]!;
+  for (let at = 0; at < count; at += 1) {
+    if (at > 0 || firstRepair < 0) settle(compiled, work, at, count);
+    const index = sequence[at]!;
+    if (ranksLeft[index] === 0) break; // nothing left that it could cure, nor those behind it
+    paid += left * (at === 0 ? first : closedCost)[index]!;
     for (const { cause, success } of compiled.cures[index]!) {
       const part = remaining[cause]! * success;
       remaining[cause]! -= part;
       left -= part;
       referral -= part * referralCost[cause]!;
     }
-    taken += 1;
-    if (paid + referral < least) [least, length] = [paid + referral, taken];
+    if (paid + referral < least) [least, length] = [paid + referral, at + 1];
     if (paid >= least) break; // what is paid already can only grow
   }
   return { cost: least, length };
+}
+
+/** Puts the repair with the highest remaining chance over cost at `at`. Chances only fall, so an old rank is an upper bound: the front
+ * one is ranked anew and moved back until it stays in front (lazy greedy, Minoux 1978). */
+function settle({ cures }: CompiledModel, { sequence, left, remaining, closedCost }: RepairWork, at: number, count: number): void {
+  for (;;) {
+    const index = sequence[at]!;
+    let chance = 0;
+    for (const { cause, success } of cures[index]!) chance += remaining[cause]! * success;
+    const rank = chance / closedCost[index]!;
+    left[index] = rank;
+    if (at + 1 >= count || left[sequence[at + 1]!]! <= rank) return;
+    let to = at;
+    while (to + 1 < count && left[sequence[to + 1]!]! > rank) {
+      sequence[to] = sequence[to + 1]!;
+      to += 1;
+    }
+    sequence[to] = index;
+  }
+}
+
+function moveToFront(sequence: Int32Array, from: number): void {
+  const index = sequence[from]!;
+  sequence.copyWithin(1, 0, from);
+  sequence[0] = index;
 }
 
 function firstCosts(tariff: Tariff, work: RepairWork, open: number): Float64Array {
