@@ -2,14 +2,14 @@ import type { LikelihoodFactor } from '@faultodds/inference';
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
-import { nearestId } from '../errors/nearestId.ts';
+import { findUnknownId } from '../errors/findUnknownId.ts';
 import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';
 import type { Repair } from '../model/model.ts';
-import { appliesHere } from './appliesHere.ts';
 import type { Facts } from './facts.ts';
+import { findResultProblems } from './findResultProblems.ts';
 import { likelihoodOfRepair } from './likelihoodOfRepair.ts';
 import { likelihoodOfRuns, type Run } from './likelihoodOfRuns.ts';
-import type { Observation, TestResult } from './observation.ts';
+import type { TestResult } from './observation.ts';
 
 /** Everything recorded as factors over mechanisms and the cause: one per test (all its runs together), one per repair. What says
  * nothing (the fault was asleep) is left out.
@@ -48,63 +48,25 @@ function sameQuestion(repair: Repair | undefined, cured: boolean): Result | unde
 }
 
 function supportOf({ outcomes }: CompiledTest, { outcome, likelihood }: Result): Float64Array {
-  return Float64Array.from(outcomes, (id) => (likelihood === undefined ? Number(id === outcome) : (likelihood[id] ?? 0)));
+  return Float64Array.from(outcomes, (id) =>
+    likelihood === undefined ? Number(id === outcome) : (likelihood[id] ?? 0),
+  );
 }
 
-function contextProblems({ model }: CompiledModel, facts: Facts): Problem[] {
-  return Object.entries(facts.context).flatMap(([feature, value]) => {
-    const known = model.context.find((f) => f.id === feature);
-    if (known === undefined) {
-      return [{ code: 'feature-unknown', path: `/context/${feature}`, message: `no intake feature '${feature}'`, hint: nearestId(feature, model.context.map((f) => f.id)) }];
-    }
-    if (known.values.some((v) => v.id === value)) return [];
-    return [{ code: 'value-unknown', path: `/context/${feature}`, message: `'${feature}' has no value '${value}'`, hint: `use one of ${known.values.map((v) => v.id).join(', ')}` }];
+function contextProblems({ model }: CompiledModel, { context }: Facts): Problem[] {
+  return Object.entries(context).flatMap(([feature, value]) => {
+    const path = `/context/${feature}`;
+    const known = model.context.find(({ id }) => id === feature);
+    if (known === undefined) return findUnknownId('feature', feature, model.context, path);
+    return findUnknownId('value', value, known.values, path, ` of '${feature}'`);
   });
 }
 
-function observationProblems(compiled: CompiledModel, facts: Facts): Problem[] {
-  return facts.observations.flatMap((observation, at) => {
+function observationProblems({ model }: CompiledModel, { context, observations }: Facts): Problem[] {
+  return observations.flatMap((observation, at) => {
     const path = `/observations/${at}`;
-    if (observation.kind === 'repair-tried') {
-      const repairs = compiled.model.repairs.map((repair) => repair.id);
-      return repairs.includes(observation.repair)
-        ? []
-        : [{ code: 'repair-unknown', path: `${path}/repair`, message: `no repair '${observation.repair}'`, hint: nearestId(observation.repair, repairs) }];
-    }
-    return resultProblems(compiled, observation, facts, path);
+    return observation.kind === 'result'
+      ? findResultProblems(model, context, observation, path)
+      : findUnknownId('repair', observation.repair, model.repairs, `${path}/repair`);
   });
-}
-
-function resultProblems(compiled: CompiledModel, result: Extract<Observation, { kind: 'result' }>, facts: Facts, path: string): Problem[] {
-  const compiledTest = compiled.tests.get(result.test);
-  if (compiledTest === undefined) return [unknownTest(compiled, result.test, `${path}/test`)];
-  const { test, outcomes } = compiledTest;
-  if (!appliesHere(test, facts.context)) {
-    const needs = (test.appliesWhen ?? []).map((r) => Object.entries(r).map(([f, v]) => `${f}: ${v}`).join(' and ')).join(', or ');
-    return [{ code: 'test-not-applicable', path: `${path}/test`, message: `'${test.id}' does not apply to this car`, hint: `it needs the intake fact ${needs}` }];
-  }
-  const wrong = (id: string, at: string): Problem => ({
-    code: 'outcome-unknown',
-    path: `${path}/${at}`,
-    message: `'${test.id}' has no outcome '${id}'`,
-    hint: `use one of ${outcomes.join(', ')}`,
-  });
-  if ((result.outcome === undefined) === (result.likelihood === undefined)) {
-    return [{ code: 'outcome-missing', path, message: 'expected either `outcome` or `likelihood`', hint: 'give exactly one of them' }];
-  }
-  if (result.outcome !== undefined) return outcomes.includes(result.outcome) ? [] : [wrong(result.outcome, 'outcome')];
-  const entries = Object.entries(result.likelihood ?? {});
-  const problems = entries.flatMap(([id, value]): Problem[] => {
-    if (!outcomes.includes(id)) return [wrong(id, `likelihood/${id}`)];
-    if (value >= 0 && Number.isFinite(value)) return [];
-    return [{ code: 'likelihood-invalid', path: `${path}/likelihood/${id}`, message: `found ${value}`, hint: 'relative likelihoods are finite and not negative' }];
-  });
-  if (problems.length === 0 && !entries.some(([, value]) => value > 0)) {
-    problems.push({ code: 'likelihood-invalid', path: `${path}/likelihood`, message: 'nothing is supported', hint: 'at least one outcome needs a likelihood above 0' });
-  }
-  return problems;
-}
-
-function unknownTest(compiled: CompiledModel, id: string, path: string): Problem {
-  return { code: 'test-unknown', path, message: `no test '${id}'`, hint: nearestId(id, compiled.tests.keys()) };
 }

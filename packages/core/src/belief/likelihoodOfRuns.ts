@@ -40,7 +40,11 @@ export function likelihoodOfRuns(
   return factor;
 }
 
-function makeFactor(compiled: CompiledModel, { table, asleep, test }: CompiledTest, runs: readonly Run[]): LikelihoodFactor {
+function makeFactor(
+  compiled: CompiledModel,
+  { table, asleep, test }: CompiledTest,
+  runs: readonly Run[],
+): LikelihoodFactor {
   const { states, parents } = table;
   const ownsCause = parents.includes('cause'); // then it is the last parent
   const needsCause = runs.some((run) => run.faultActive === 'unknown');
@@ -48,7 +52,9 @@ function makeFactor(compiled: CompiledModel, { table, asleep, test }: CompiledTe
   const spread = needsCause && !ownsCause ? causes : 1;
   const values = new Float64Array((table.table.length / states) * spread);
   // what one draw shared by all runs supports
-  const shared = Float64Array.from({ length: states }, (_, s) => runs.reduce((product, run) => product * run.support[s]!, 1));
+  const shared = Float64Array.from({ length: states }, (_, s) =>
+    runs.reduce((product, run) => product * run.support[s]!, 1),
+  );
   const sharedActive = runs.some((run) => run.faultActive === 'yes') ? 'yes' : 'unknown';
   const r = runs.length > 1 ? test.repeatability.best : 0;
 
@@ -58,7 +64,8 @@ function makeFactor(compiled: CompiledModel, { table, asleep, test }: CompiledTe
     const likelihood = (support: Float64Array, faultActive: FaultActive): number => {
       const awake = faultActive === 'yes' ? 1 : active;
       let sum = 0;
-      for (let s = 0; s < states; s += 1) sum += support[s]! * (awake * table.table[row + s]! + (1 - awake) * asleep[s]!);
+      for (let s = 0; s < states; s += 1)
+        sum += support[s]! * (awake * table.table[row + s]! + (1 - awake) * asleep[s]!);
       return sum;
     };
     const independent = runs.reduce((product, run) => product * likelihood(run.support, run.faultActive), 1);

@@ -12,7 +12,8 @@ export function rankCauses(compiled: CompiledModel, facts: Facts): CauseRanking 
 
 /** The ranking in a sweep. */
 export function rankingOf({ causes, model }: CompiledModel, swept: SweptFacts): CauseRanking {
-  const byCause = (values: Float64Array): Record<string, number> => Object.fromEntries(causes.map((id, at) => [id, values[at]!]));
+  const byCause = (values: Float64Array): Record<string, number> =>
+    Object.fromEntries(causes.map((id, at) => [id, values[at]!]));
   const ranking = causes
     .map((cause, at): RankedCause => ({ cause, probability: swept.posterior[at]!, prior: swept.prior[at]! }))
     .filter(({ prior }) => prior > 0)
@@ -24,7 +25,9 @@ export function rankingOf({ causes, model }: CompiledModel, swept: SweptFacts): 
     prior: byCause(swept.prior),
     posterior: byCause(swept.posterior),
     ranking,
-    groups: [...inGroup].map(([group, probability]) => ({ group, probability })).sort((a, b) => b.probability - a.probability),
+    groups: [...inGroup]
+      .map(([group, probability]) => ({ group, probability }))
+      .sort((a, b) => b.probability - a.probability),
     ruledOut: causes.filter((_, at) => swept.prior[at] === 0),
     logProbabilityOfEvidence: swept.logProbabilityOfEvidence,
   };

@@ -29,7 +29,8 @@ export interface SweepOptions {
 export function sweepFacts(compiled: CompiledModel, facts: Facts, options: SweepOptions = {}): SweptFacts {
   const likelihoods = evidenceOf(compiled, facts);
   const prior = contextPrior(compiled, facts.context);
-  const tests = options.posteriorOnly === true ? [] : compiled.testList.filter((test) => appliesHere(test.test, facts.context));
+  const tests =
+    options.posteriorOnly === true ? [] : compiled.testList.filter((test) => appliesHere(test.test, facts.context));
   const swept = sweepRoot(compiled.sweep, { likelihoods, targets: tests.map((test) => test.table) });
   const { posterior, logSum } = posteriorOf(prior, swept.logEvidenceGivenRoot);
   if (logSum === -Infinity) {

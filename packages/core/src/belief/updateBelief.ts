@@ -15,7 +15,9 @@ export function updateBelief(compiled: CompiledModel, facts: Facts): Belief {
   const swept = sweepFacts(compiled, facts);
   const belief: Belief = {
     ...rankingOf(compiled, swept),
-    predictive: Object.fromEntries(swept.tests.map(({ test, outcomes }) => [test.id, predictive(outcomes, test.id, swept)])),
+    predictive: Object.fromEntries(
+      swept.tests.map(({ test, outcomes }) => [test.id, predictive(outcomes, test.id, swept)]),
+    ),
     warnings: findWarnings(compiled, facts),
   };
   sweptOf.set(belief, { compiled, swept });
@@ -28,7 +30,11 @@ export function sweptFactsOf(compiled: CompiledModel, belief: Belief): SweptFact
   return known?.compiled === compiled ? known.swept : sweepFacts(compiled, belief.facts);
 }
 
-function predictive(outcomes: readonly string[], test: string, { posterior, outcomeGivenCause }: SweptFacts): Record<string, number> {
+function predictive(
+  outcomes: readonly string[],
+  test: string,
+  { posterior, outcomeGivenCause }: SweptFacts,
+): Record<string, number> {
   const table = outcomeGivenCause.get(test);
   const sums = new Float64Array(outcomes.length);
   posterior.forEach((p, c) => {

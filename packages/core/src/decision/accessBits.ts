@@ -9,7 +9,9 @@ export function accessBits(compiled: CompiledModel, ids: readonly string[]): num
     const index = compiled.model.access.findIndex((access) => access.id === id);
     if (index < 0) {
       const hint = nearestId(id, compiled.accessBit.keys());
-      throw new EvidenceError([{ code: 'access-unknown', path: `/openAccess/${at}`, message: `no access '${id}'`, hint }]);
+      throw new EvidenceError([
+        { code: 'access-unknown', path: `/openAccess/${at}`, message: `no access '${id}'`, hint },
+      ]);
     }
     return bits | compiled.accessClosure[index]!;
   }, 0);

@@ -14,7 +14,9 @@ export function findTestsNotNow(
   const done = new Set(facts.observations.map((observation) => testAsked(compiled, observation)));
   return testList.flatMap(({ test: { id, appliesWhen, equipment: needed } }): TestNotNow[] => {
     if (!Object.hasOwn(predictive, id)) {
-      const facts = (appliesWhen ?? []).flatMap((r) => Object.entries(r).map(([feature, value]) => `${feature}:${value}`));
+      const facts = (appliesWhen ?? []).flatMap((r) =>
+        Object.entries(r).map(([feature, value]) => `${feature}:${value}`),
+      );
       return [{ test: id, reason: 'not-applicable', missing: facts }];
     }
     if (done.has(id)) return [{ test: id, reason: 'already-done', missing: [] }];

@@ -60,7 +60,10 @@ interface Situation {
   readonly now: RepairSequence;
 }
 
-function adviseTest({ compiled, tariff, work, swept, open, now }: Situation, { test, index, outcomes }: CompiledTest): TestAdvice {
+function adviseTest(
+  { compiled, tariff, work, swept, open, now }: Situation,
+  { test, index, outcomes }: CompiledTest,
+): TestAdvice {
   const { posterior } = swept;
   const table = swept.outcomeGivenCause.get(test.id)!;
   const count = outcomes.length;
@@ -97,7 +100,13 @@ function adviseTest({ compiled, tariff, work, swept, open, now }: Situation, { t
   };
 }
 
-function posteriorAfter(posterior: Float64Array, table: Float64Array, count: number, outcome: number, probability: number): Float64Array {
+function posteriorAfter(
+  posterior: Float64Array,
+  table: Float64Array,
+  count: number,
+  outcome: number,
+  probability: number,
+): Float64Array {
   const then = posterior.slice();
   if (probability === 0) return then; // an outcome that cannot happen changes nothing and weighs nothing
   for (let c = 0; c < then.length; c += 1) then[c]! *= table[c * count + outcome]! / probability;
@@ -146,11 +155,18 @@ function describePlan(
     reached -= cures;
     return step;
   });
-  return { expectedCost: moneyOf(tariff, expectedCost), steps, referred: Math.max(0, reached), referralFee: moneyOf(tariff, work.referralFee) };
+  return {
+    expectedCost: moneyOf(tariff, expectedCost),
+    steps,
+    referred: Math.max(0, reached),
+    referralFee: moneyOf(tariff, work.referralFee),
+  };
 }
 
 function cautionsOf({ model }: CompiledModel, own: readonly string[], opening: number): readonly string[] {
-  return [...new Set([...own, ...model.access.flatMap((access, at) => ((opening & (1 << at)) === 0 ? [] : access.cautions))])];
+  return [
+    ...new Set([...own, ...model.access.flatMap((access, at) => ((opening & (1 << at)) === 0 ? [] : access.cautions))]),
+  ];
 }
 
 function gainPerMoney({ informationGainBits, price }: TestAdvice): number {

@@ -25,7 +25,12 @@ function problemsOfIssue(issue: Issue, path: readonly PropertyKey[], input: unkn
       return [
         found === 'undefined'
           ? { code: 'value-missing', path: at, message: `missing, expected ${issue.expected}`, hint: `add it` }
-          : { code: 'type-wrong', path: at, message: `found ${found}, expected ${issue.expected}`, hint: `write a ${issue.expected}` },
+          : {
+              code: 'type-wrong',
+              path: at,
+              message: `found ${found}, expected ${issue.expected}`,
+              hint: `write a ${issue.expected}`,
+            },
       ];
     case 'invalid_value':
       return [
@@ -37,17 +42,52 @@ function problemsOfIssue(issue: Issue, path: readonly PropertyKey[], input: unkn
         },
       ];
     case 'too_small':
-      return [{ code: 'too-small', path: at, message: `found ${found}, expected at least ${issue.minimum}`, hint: 'raise or complete it' }];
+      return [
+        {
+          code: 'too-small',
+          path: at,
+          message: `found ${found}, expected at least ${issue.minimum}`,
+          hint: 'raise or complete it',
+        },
+      ];
     case 'too_big':
-      return [{ code: 'too-big', path: at, message: `found ${found}, expected at most ${issue.maximum}`, hint: 'lower or shorten it' }];
+      return [
+        {
+          code: 'too-big',
+          path: at,
+          message: `found ${found}, expected at most ${issue.maximum}`,
+          hint: 'lower or shorten it',
+        },
+      ];
     case 'invalid_format':
-      return [{ code: 'id-malformed', path: at, message: `found ${found}`, hint: 'ids are lower-case letters, digits, - and _' }];
+      return [
+        {
+          code: 'id-malformed',
+          path: at,
+          message: `found ${found}`,
+          hint: 'ids are lower-case letters, digits, - and _',
+        },
+      ];
     case 'invalid_key':
-      return [{ code: 'id-malformed', path: at, message: `key '${String(path.at(-1))}' is not an id`, hint: 'ids are lower-case letters, digits, - and _' }];
+      return [
+        {
+          code: 'id-malformed',
+          path: at,
+          message: `key '${String(path.at(-1))}' is not an id`,
+          hint: 'ids are lower-case letters, digits, - and _',
+        },
+      ];
     case 'invalid_union':
       return closestBranch(issue, path, input);
     default:
-      return [{ code: 'value-invalid', path: at, message: `found ${found}`, hint: 'compare with the JSON Schema of this format' }];
+      return [
+        {
+          code: 'value-invalid',
+          path: at,
+          message: `found ${found}`,
+          hint: 'compare with the JSON Schema of this format',
+        },
+      ];
   }
 }
 
@@ -59,7 +99,14 @@ function closestBranch(issue: z.core.$ZodIssueInvalidUnion, path: readonly Prope
   const closest = branches.sort((a, b) => a.length - b.length)[0];
   if (closest !== undefined && closest.length > 0) return closest;
   const found = quote(valueAt(input, path));
-  return [{ code: 'kind-unknown', path: jsonPointer(path), message: `found ${found}`, hint: 'use one of the documented kinds' }];
+  return [
+    {
+      code: 'kind-unknown',
+      path: jsonPointer(path),
+      message: `found ${found}`,
+      hint: 'use one of the documented kinds',
+    },
+  ];
 }
 
 function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {

@@ -23,7 +23,11 @@ export function compileModel(model: Model): CompiledModel {
     // the cause last: the kernel's answers run over the root fastest
     const parents = [...statesOf.keys()].filter((id) => named.has(id));
     const outcomes = test.outcomes.map((outcome) => outcome.id);
-    const table = denseTable(parents.map((id) => ({ id, states: statesOf.get(id) ?? [] })), outcomes, test.rows);
+    const table = denseTable(
+      parents.map((id) => ({ id, states: statesOf.get(id) ?? [] })),
+      outcomes,
+      test.rows,
+    );
     const asleep = Float64Array.from(outcomes, (outcome) => test.rows.at(-1)?.p[outcome] ?? 0);
     return {
       test,
@@ -54,16 +58,27 @@ export function compileModel(model: Model): CompiledModel {
     accessBit,
     accessClosure: model.access.map((access) => closureOf(access.id)),
     cures: model.repairs.map((repair) =>
-      Object.entries(repair.cures).map(([cause, success]) => ({ cause: causeIndex.get(cause) ?? -1, success: success.best })),
+      Object.entries(repair.cures).map(([cause, success]) => ({
+        cause: causeIndex.get(cause) ?? -1,
+        success: success.best,
+      })),
     ),
   };
 }
 
-function mechanismVariable(model: Model, mechanism: Mechanism, statesOf: ReadonlyMap<string, readonly string[]>): VariableDefinition {
+function mechanismVariable(
+  model: Model,
+  mechanism: Mechanism,
+  statesOf: ReadonlyMap<string, readonly string[]>,
+): VariableDefinition {
   const states = mechanism.states.map((state) => state.id);
   if (mechanism.rows !== undefined) {
     const parents = mechanism.parents ?? [];
-    const table = denseTable(parents.map((id) => ({ id, states: statesOf.get(id) ?? [] })), states, mechanism.rows);
+    const table = denseTable(
+      parents.map((id) => ({ id, states: statesOf.get(id) ?? [] })),
+      states,
+      mechanism.rows,
+    );
     return { name: mechanism.id, states, parents, table };
   }
   const table = model.causes.flatMap((cause) => {

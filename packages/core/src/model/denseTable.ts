@@ -9,7 +9,9 @@ export function denseTable(
 ): Float64Array {
   const configurations = parents.reduce((product, parent) => product * parent.states.length, 1);
   const table = new Float64Array(configurations * states.length);
-  const matches = rows.map((row) => parents.map((parent) => parent.states.map((state) => row.when[parent.id]?.includes(state) ?? true)));
+  const matches = rows.map((row) =>
+    parents.map((parent) => parent.states.map((state) => row.when[parent.id]?.includes(state) ?? true)),
+  );
   const digits = new Int32Array(parents.length);
   for (let configuration = 0; configuration < configurations; configuration += 1) {
     const found = matches.findIndex((match) => match.every((accepts, p) => accepts[digits[p]!]));

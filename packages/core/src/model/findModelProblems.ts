@@ -74,14 +74,29 @@ function findLonelyCauses(model: Model): Problem[] {
       });
     }
     if (!cured.has(cause.id)) {
-      found.push({ code: 'cause-not-cured', path: `/causes/${at}`, message: `no repair cures '${cause.id}'`, hint: 'add it to the `cures` of a repair' });
+      found.push({
+        code: 'cause-not-cured',
+        path: `/causes/${at}`,
+        message: `no repair cures '${cause.id}'`,
+        hint: 'add it to the `cures` of a repair',
+      });
     }
   });
   if (!model.causes.some((cause) => cause.id === 'not-listed')) {
-    found.push({ code: 'not-listed-missing', path: '/causes', message: `no cause 'not-listed'`, hint: 'every model must be able to say "something it does not know"' });
+    found.push({
+      code: 'not-listed-missing',
+      path: '/causes',
+      message: `no cause 'not-listed'`,
+      hint: 'every model must be able to say "something it does not know"',
+    });
   }
   if (model.repairs.filter((repair) => repair.referral === true).length !== 1) {
-    found.push({ code: 'referral-missing', path: '/repairs', message: 'expected exactly one repair with `"referral": true`', hint: 'the referral ends every plan' });
+    found.push({
+      code: 'referral-missing',
+      path: '/repairs',
+      message: 'expected exactly one repair with `"referral": true`',
+      hint: 'the referral ends every plan',
+    });
   }
   return found;
 }

@@ -11,7 +11,12 @@ export function findReferenceProblems(model: Model): Problem[] {
     const seen = new Set<string>();
     list.forEach((item, at) => {
       if (seen.has(item.id)) {
-        found.push({ code: 'id-duplicate', path: `${path}/${at}/id`, message: `'${item.id}' occurs twice`, hint: 'ids are unique within their list' });
+        found.push({
+          code: 'id-duplicate',
+          path: `${path}/${at}/id`,
+          message: `'${item.id}' occurs twice`,
+          hint: 'ids are unique within their list',
+        });
       }
       seen.add(item.id);
     });
@@ -30,7 +35,9 @@ export function findReferenceProblems(model: Model): Problem[] {
     caution: ids(model.cautions, '/cautions'),
     feature: ids(model.context, '/context'),
   };
-  const values = new Map(model.context.map((feature, at) => [feature.id, ids(feature.values, `/context/${at}/values`)]));
+  const values = new Map(
+    model.context.map((feature, at) => [feature.id, ids(feature.values, `/context/${at}/values`)]),
+  );
   const states = new Map(model.mechanisms.map((m, at) => [m.id, ids(m.states, `/mechanisms/${at}/states`)]));
   states.set('cause', known.cause);
 
@@ -42,7 +49,13 @@ export function findReferenceProblems(model: Model): Problem[] {
   const needValue = (feature: string, value: string, path: string): void => {
     const of = values.get(feature);
     if (of === undefined) need('feature', feature, path);
-    else if (!of.has(value)) found.push({ code: 'value-unknown', path, message: `'${feature}' has no value '${value}'`, hint: nearestId(value, of) });
+    else if (!of.has(value))
+      found.push({
+        code: 'value-unknown',
+        path,
+        message: `'${feature}' has no value '${value}'`,
+        hint: nearestId(value, of),
+      });
   };
   const needRequirement = (requirement: Requirement, path: string): void => {
     for (const [feature, value] of Object.entries(requirement)) needValue(feature, value, `${path}/${feature}`);
@@ -53,11 +66,22 @@ export function findReferenceProblems(model: Model): Problem[] {
         const here = `${path}/${at}/when/${parent}`;
         const of = states.get(parent);
         if (of === undefined || (allowed !== undefined && !allowed.includes(parent))) {
-          found.push({ code: 'mechanism-unknown', path: here, message: `no mechanism '${parent}' here`, hint: nearestId(parent, allowed ?? states.keys()) });
+          found.push({
+            code: 'mechanism-unknown',
+            path: here,
+            message: `no mechanism '${parent}' here`,
+            hint: nearestId(parent, allowed ?? states.keys()),
+          });
           continue;
         }
         wanted.forEach((state, s) => {
-          if (!of.has(state)) found.push({ code: 'state-unknown', path: `${here}/${s}`, message: `'${parent}' has no state '${state}'`, hint: nearestId(state, of) });
+          if (!of.has(state))
+            found.push({
+              code: 'state-unknown',
+              path: `${here}/${s}`,
+              message: `'${parent}' has no state '${state}'`,
+              hint: nearestId(state, of),
+            });
         });
       }
     });
@@ -65,7 +89,8 @@ export function findReferenceProblems(model: Model): Problem[] {
 
   model.context.forEach((feature, f) =>
     feature.values.forEach((value, v) => {
-      for (const cause of Object.keys(value.multipliers)) need('cause', cause, `/context/${f}/values/${v}/multipliers/${cause}`);
+      for (const cause of Object.keys(value.multipliers))
+        need('cause', cause, `/context/${f}/values/${v}/multipliers/${cause}`);
     }),
   );
   model.causes.forEach((cause, at) => {
@@ -76,7 +101,12 @@ export function findReferenceProblems(model: Model): Problem[] {
       need('mechanism', id, path);
       const mechanism = model.mechanisms.find((m) => m.id === id);
       if (mechanism?.parents !== undefined) {
-        found.push({ code: 'mechanism-dependent', path, message: `'${id}' depends on other mechanisms, not on a cause`, hint: 'name the mechanisms it depends on instead' });
+        found.push({
+          code: 'mechanism-dependent',
+          path,
+          message: `'${id}' depends on other mechanisms, not on a cause`,
+          hint: 'name the mechanisms it depends on instead',
+        });
       }
     }
   });
@@ -105,7 +135,12 @@ export function findReferenceProblems(model: Model): Problem[] {
     for (const key of ['cured', 'notCured'] as const) {
       const outcome = repair.sameAs[key];
       if (outcomes.size > 0 && !outcomes.has(outcome)) {
-        found.push({ code: 'outcome-unknown', path: `${path}/sameAs/${key}`, message: `no outcome '${outcome}'`, hint: nearestId(outcome, outcomes) });
+        found.push({
+          code: 'outcome-unknown',
+          path: `${path}/sameAs/${key}`,
+          message: `no outcome '${outcome}'`,
+          hint: nearestId(outcome, outcomes),
+        });
       }
     }
   });

@@ -21,7 +21,12 @@ export function findSourceProblems(model: Model): Problem[] {
         hint: `add it to sources, or use one of ${[...sources].join(', ')}`,
       });
     }
-    if (typeof low === 'number' && typeof best === 'number' && typeof high === 'number' && !(low <= best && best <= high)) {
+    if (
+      typeof low === 'number' &&
+      typeof best === 'number' &&
+      typeof high === 'number' &&
+      !(low <= best && best <= high)
+    ) {
       found.push({
         code: 'range-disordered',
         path: jsonPointer([...path, 'best']),

@@ -18,7 +18,10 @@ const SAYS_SOMETHING = 0.02;
  * change a ranking, rows that no configuration reaches, weights without a range. */
 export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
   const { model, causes } = compiled;
-  const { targets } = sweepRoot(compiled.sweep, { likelihoods: [], targets: compiled.testList.map((test) => test.table) });
+  const { targets } = sweepRoot(compiled.sweep, {
+    likelihoods: [],
+    targets: compiled.testList.map((test) => test.table),
+  });
   const distance = (test: string, outcomes: number, a: number, b: number): number => {
     const table = targets.get(test)!;
     let sum = 0;
@@ -41,10 +44,20 @@ export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
     }),
   );
   const silent = compiled.testList.flatMap(({ test, index }): LintFinding[] =>
-    widest[index]! >= SAYS_SOMETHING ? [] : [{ code: 'test-says-nothing', path: `/tests/${index}`, message: `'${test.id}' never changes a ranking` }],
+    widest[index]! >= SAYS_SOMETHING
+      ? []
+      : [{ code: 'test-says-nothing', path: `/tests/${index}`, message: `'${test.id}' never changes a ranking` }],
   );
   const bare = model.causes.flatMap((cause, at): LintFinding[] =>
-    cause.weight.low < cause.weight.high ? [] : [{ code: 'weight-without-range', path: `/causes/${at}/weight`, message: `the weight of '${cause.id}' has no range` }],
+    cause.weight.low < cause.weight.high
+      ? []
+      : [
+          {
+            code: 'weight-without-range',
+            path: `/causes/${at}/weight`,
+            message: `the weight of '${cause.id}' has no range`,
+          },
+        ],
   );
   return [...pairs, ...silent, ...unusedRows(compiled), ...bare];
 }
@@ -52,7 +65,10 @@ export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
 /** Rows behind earlier ones that always match first. */
 function unusedRows({ model, testList }: CompiledModel): LintFinding[] {
   const statesOf = new Map(model.mechanisms.map((m) => [m.id, m.states.map((state) => state.id)]));
-  statesOf.set('cause', model.causes.map((cause) => cause.id));
+  statesOf.set(
+    'cause',
+    model.causes.map((cause) => cause.id),
+  );
   return testList.flatMap(({ test, index }) =>
     test.rows.flatMap((row, r): LintFinding[] => {
       const covered = test.rows.slice(0, r).some((earlier) =>
@@ -61,7 +77,15 @@ function unusedRows({ model, testList }: CompiledModel): LintFinding[] {
           return here.every((state) => states.includes(state));
         }),
       );
-      return covered ? [{ code: 'row-never-used', path: `/tests/${index}/rows/${r}`, message: `an earlier row of '${test.id}' always matches first` }] : [];
+      return covered
+        ? [
+            {
+              code: 'row-never-used',
+              path: `/tests/${index}/rows/${r}`,
+              message: `an earlier row of '${test.id}' always matches first`,
+            },
+          ]
+        : [];
     }),
   );
 }

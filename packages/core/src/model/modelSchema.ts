@@ -36,9 +36,7 @@ const contextFeature = z.strictObject({
   id,
   label: text,
   question: text,
-  values: z
-    .array(z.strictObject({ id, label: text, why: text, multipliers: idMap(quantity) }))
-    .check(z.minLength(1)),
+  values: z.array(z.strictObject({ id, label: text, why: text, multipliers: idMap(quantity) })).check(z.minLength(1)),
 });
 
 const mechanism = z.strictObject({

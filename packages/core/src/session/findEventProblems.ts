@@ -1,10 +1,10 @@
 import { appliesHere } from '../belief/appliesHere.ts';
 import type { Context } from '../belief/facts.ts';
+import { findResultProblems } from '../belief/findResultProblems.ts';
+import { findUnknownId } from '../errors/findUnknownId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model } from '../model/model.ts';
 import type { CaseEvent } from './caseEvent.ts';
-import { findResultProblems } from './findResultProblems.ts';
-import { findUnknownId } from './findUnknownId.ts';
 import type { SessionContent } from './session.ts';
 
 /** What keeps a well-formed event from being recorded after `content`: ids the model does not know, an observation id

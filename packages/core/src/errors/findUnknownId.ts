@@ -1,5 +1,5 @@
-import type { Problem } from '../errors/faultoddsError.ts';
-import { nearestId } from '../errors/nearestId.ts';
+import type { Problem } from './faultoddsError.ts';
+import { nearestId } from './nearestId.ts';
 
 /** The problem that a list does not hold an id, with the nearest one it holds as a hint; nothing when it does.
  * @param kind the noun, and the first part of the code `<kind>-unknown`. @param where ends the message, as in " of 'coil-swap'". */
