@@ -1,0 +1,21 @@
+import { demoCases, misfire } from '@faultodds/misfire';
+import { mount } from 'svelte';
+import App from './App.svelte';
+import { openDevice } from './state/device.ts';
+import { loadKnowledge } from './state/knowledge.ts';
+import { createTheme } from './state/theme.svelte.ts';
+import { createWorkbench } from './state/workbench.svelte.ts';
+import './styles/tokens.css';
+import './styles/base.css';
+
+const knowledge = loadKnowledge(misfire, demoCases);
+const workbench = createWorkbench(knowledge, openDevice(), newId);
+const theme = createTheme(document.documentElement);
+await workbench.restore();
+mount(App, { target: document.getElementById('app')!, props: { knowledge, workbench, theme } });
+
+/** Letters and digits, new every time; `randomUUID` is missing where the page is not served securely. */
+function newId(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(8));
+  return `case-${Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('')}`;
+}

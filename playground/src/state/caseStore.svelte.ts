@@ -1,0 +1,135 @@
+import {
+  type Advice,
+  type Belief,
+  type CaseEvent,
+  type CaseState,
+  type Circumstances,
+  type Explanation,
+  FaultoddsError,
+  type Problem,
+  type Session,
+  canRedo,
+  canUndo,
+  caseState,
+  circumstancesOf,
+  explainCase,
+  factsOf,
+  nextActions,
+  recordEvent,
+  redo,
+  undo,
+  updateBelief,
+} from '@faultodds/core';
+import { shortChance } from '../words/shortChance.ts';
+import { t } from '../words/en.ts';
+import type { Knowledge } from './knowledge.ts';
+
+/** A case and everything core says about it, all of one moment. */
+export interface Snapshot {
+  readonly session: Session;
+  readonly state: CaseState;
+  readonly circumstances: Required<Circumstances>;
+  readonly belief: Belief;
+  readonly advice: Advice;
+  readonly explanation: Explanation;
+}
+
+/** Something that went wrong, and what is to be done about it. */
+export interface Trouble {
+  readonly title: string;
+  readonly problems: readonly Problem[];
+}
+
+/** The open case. Every change goes through it; a change that core refuses leaves everything as it was and is reported. */
+export interface CaseStore {
+  readonly now: Snapshot;
+  readonly trouble: Trouble | null;
+  /** What a screen reader is told after a change. */
+  readonly said: string;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  record(event: CaseEvent, what?: string): boolean;
+  undo(): void;
+  redo(): void;
+  open(session: Session): void;
+  report(trouble: Trouble | null): void;
+}
+
+/** Asks core everything about a case.
+ * @throws EvidenceError when the evidence contradicts itself. */
+export function evaluate(knowledge: Knowledge, session: Session): Snapshot {
+  const state = caseState(session);
+  const facts = factsOf(state);
+  const belief = updateBelief(knowledge.compiled, facts);
+  const explanation = explainCase(knowledge.compiled, facts);
+  const circumstances = circumstancesOf(knowledge.compiled, state);
+  const advice = nextActions(knowledge.compiled, belief, circumstances);
+  return { session, state, circumstances, belief, advice, explanation };
+}
+
+/** Makes the store of the open case. @param onchange called with every session that becomes the open one. */
+export function createCaseStore(knowledge: Knowledge, first: Session, onchange: (session: Session) => void): CaseStore {
+  let now = $state.raw(evaluate(knowledge, first));
+  let trouble = $state.raw<Trouble | null>(null);
+  let said = $state('');
+
+  function become(session: Session, sentence: (leader: string, chance: string) => string): boolean {
+    try {
+      now = evaluate(knowledge, session);
+    } catch (error) {
+      trouble = troubleOf(error, t.problem.refused);
+      return false;
+    }
+    trouble = null;
+    const [leader] = now.belief.ranking;
+    said = leader ? sentence(knowledge.causeLabel(leader.cause), shortChance(leader.probability)) : '';
+    onchange(session);
+    return true;
+  }
+
+  return {
+    get now() {
+      return now;
+    },
+    get trouble() {
+      return trouble;
+    },
+    get said() {
+      return said;
+    },
+    get canUndo() {
+      return canUndo(now.session);
+    },
+    get canRedo() {
+      return canRedo(now.session);
+    },
+    record(event, what = '') {
+      let next: Session;
+      try {
+        next = recordEvent(knowledge.compiled, now.session, event);
+      } catch (error) {
+        trouble = troubleOf(error, t.problem.refused);
+        return false;
+      }
+      return become(next, (leader, chance) => t.said.recorded(what, leader, chance));
+    },
+    undo() {
+      if (canUndo(now.session)) become(undo(now.session), t.said.undone);
+    },
+    redo() {
+      if (canRedo(now.session)) become(redo(now.session), t.said.redone);
+    },
+    open(session) {
+      become(session, () => t.said.opened(caseState(session).title));
+    },
+    report(next) {
+      trouble = next;
+    },
+  };
+}
+
+/** A thrown error as something to show; anything that is not ours is a defect and goes on. */
+export function troubleOf(error: unknown, title: string): Trouble {
+  if (error instanceof FaultoddsError) return { title, problems: error.problems };
+  throw error;
+}

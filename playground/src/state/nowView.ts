@@ -1,0 +1,30 @@
+import type { Belief } from '@faultodds/core';
+import { shortChance } from '../words/shortChance.ts';
+import { t } from '../words/en.ts';
+import type { Knowledge } from './knowledge.ts';
+
+/** One of the leading causes, as it stands at the head of the page. */
+export interface LeaderView {
+  readonly letter: string;
+  readonly label: string;
+  readonly chance: string;
+  /** Its probability at intake. */
+  readonly was: string;
+}
+
+/** The three most likely causes now. */
+export function nowView(knowledge: Knowledge, { ranking }: Belief): readonly LeaderView[] {
+  return ['A', 'B', 'C'].flatMap((letter, rank) => {
+    const ranked = ranking[rank];
+    if (!ranked) return [];
+    const { cause, probability, prior } = ranked;
+    return [
+      {
+        letter,
+        label: knowledge.causeLabel(cause),
+        chance: shortChance(probability),
+        was: t.now.was(shortChance(prior)),
+      },
+    ];
+  });
+}

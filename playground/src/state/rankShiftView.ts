@@ -1,0 +1,105 @@
+import type { Explanation } from '@faultodds/core';
+import type { FigureTable } from '../figures/figureTable.ts';
+import type { RankShiftColumn, RankShiftLine } from '../figures/rankShift.ts';
+import { shortChance } from '../words/shortChance.ts';
+import { t } from '../words/en.ts';
+import type { Knowledge } from './knowledge.ts';
+
+/** The rank shift picture with the finding and the table that go with it. */
+export interface RankShiftView {
+  readonly columns: readonly RankShiftColumn[];
+  readonly lines: readonly RankShiftLine[];
+  readonly others: string;
+  readonly title: string;
+  readonly table: FigureTable;
+}
+
+const LETTERS = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H'];
+const ALWAYS_SHOWN = 3;
+
+/** Arranges what core explained: picks the causes that get a line, never calculates one. */
+export function rankShiftView(knowledge: Knowledge, explanation: Explanation): RankShiftView {
+  const moments = momentsOf(knowledge, explanation);
+  const final = (moments.at(-1) ?? moments[0])!.belief;
+  const lined = linedCauses(moments.map(({ belief }) => belief));
+  const lines = final.ranking
+    .filter(({ cause }) => lined.has(cause))
+    .map(({ cause }, rank) => ({ cause, letter: LETTERS[rank] ?? '', label: knowledge.causeLabel(cause) }));
+  const rest = final.ranking.filter(({ cause }) => !lined.has(cause));
+  const columns = moments.map(({ id, mark, label, said, belief }): RankShiftColumn => {
+    const leader = belief.ranking[0]!;
+    return {
+      id,
+      mark,
+      label,
+      spoken: t.rankShift.spoken(said, knowledge.causeLabel(leader.cause), shortChance(leader.probability)),
+      chances: belief.posterior,
+      ceilingOfOthers: belief.ranking.find(({ cause }) => !lined.has(cause))?.probability ?? 0,
+    };
+  });
+  return {
+    columns,
+    lines,
+    others: rest[0] ? t.rankShift.others(rest.length, shortChance(rest[0].probability)) : '',
+    title: finding(knowledge, explanation.beliefs[0], final),
+    table: {
+      caption: t.shift.tableCaption,
+      heads: [t.shift.tableCause, ...moments.map(({ said }) => said)],
+      rows: final.ranking.map(({ cause }) => [
+        knowledge.causeLabel(cause),
+        ...moments.map(({ belief }) => shortChance(belief.posterior[cause] ?? 0)),
+      ]),
+    },
+  };
+}
+
+/** A ranking at one moment: as much of a belief as the picture needs. */
+type Ranked = Explanation['beliefs'][number];
+
+interface Moment {
+  readonly id: string;
+  readonly mark: string;
+  readonly label: string;
+  readonly said: string;
+  readonly belief: Ranked;
+}
+
+function momentsOf(knowledge: Knowledge, { beliefs, observations, facts }: Explanation): Moment[] {
+  const words = t.rankShift;
+  const car = { id: 'car', mark: words.carMark, label: words.car, said: words.car, belief: beliefs[0] };
+  const any = { id: 'any', mark: words.anyMark, label: words.any, said: words.any, belief: knowledge.anyEngine };
+  const start = Object.keys(facts.context).length > 0 ? [any, car] : [{ ...car, label: words.any, said: words.any }];
+  return [
+    ...start,
+    ...observations.map(({ observation }, at) => {
+      const { what, outcome } = knowledge.observed(observation);
+      return {
+        id: observation.id,
+        mark: String(at + 1),
+        label: words.short(what, outcome),
+        said: words.result(at + 1, what, outcome),
+        belief: beliefs[at + 1] ?? beliefs[0],
+      };
+    }),
+  ];
+}
+
+/** The leading causes now, then those that stood highest at any moment, at most eight. */
+function linedCauses(beliefs: readonly Ranked[]): Set<string> {
+  const final = beliefs.at(-1)!;
+  const peak = (cause: string): number => Math.max(...beliefs.map((belief) => belief.posterior[cause] ?? 0));
+  const lined = new Set(final.ranking.slice(0, ALWAYS_SHOWN).map(({ cause }) => cause));
+  const byPeak = final.ranking.map(({ cause }) => cause).sort((a, b) => peak(b) - peak(a));
+  for (const cause of byPeak) if (lined.size < LETTERS.length) lined.add(cause);
+  return lined;
+}
+
+function finding(knowledge: Knowledge, intake: Ranked, final: Ranked): string {
+  const leader = final.ranking[0]!;
+  const first = intake.ranking[0]!;
+  const [name, chance] = [knowledge.causeLabel(leader.cause), shortChance(leader.probability)];
+  if (intake === final) return t.rankShift.leads(name, chance);
+  if (first.cause !== leader.cause)
+    return t.rankShift.ledBefore(name, chance, knowledge.causeLabel(first.cause), shortChance(first.probability));
+  return t.rankShift.rose(name, chance, shortChance(first.probability));
+}
