@@ -39,6 +39,7 @@ export type { Price } from './decision/price.ts';
 export type { Advice, OutcomeForecast, RepairPlan, RepairStep, TestAdvice, TestNotNow } from './decision/advice.ts';
 export { defaultPrices } from './decision/defaultPrices.ts';
 export { nextActions } from './decision/nextActions.ts';
+export { actionThresholds, type ActionThresholds, type ThresholdStakes } from './decision/actionThresholds.ts';
 
 // explanation
 export type { ByCause, Explanation, Mover, ObservationExplanation } from './explanation/explanation.ts';

@@ -1,5 +1,5 @@
 import { atLeastOne } from '../errors/atLeastOne.ts';
-import { EvidenceError } from '../errors/evidenceError.ts';
+import { ReadingError } from '../errors/readingError.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 
 /** Probabilities of a fault that part doing nothing, testing and acting. All in [0, 1] for a test that can be worth buying. */
@@ -8,7 +8,7 @@ export interface ActionThresholds {
   readonly noTestThreshold: number;
   /** Below it neither test nor act: even a positive result would not pay. */
   readonly testingThreshold: number;
-  /** Above it act without testing: even a negative result would not stop it. Not above `testingThreshold`: never buy the test. */
+  /** Above it act without testing: even a negative result would not stop it. */
   readonly testTreatmentThreshold: number;
 }
 
@@ -26,9 +26,9 @@ export interface ThresholdStakes {
 }
 
 /** When to leave alone, when to test, when to act: the three probabilities at which neighbouring choices are worth the same.
- * A result outside [0, 1] says that the choice beyond it is never the best. A test that tells nothing and costs nothing gives
- * `noTestThreshold` for all three.
- * @throws EvidenceError `stakes-invalid` for numbers outside the stated ranges
+ * A threshold outside [0, 1] is never crossed. Where the testing threshold is not below the test-treatment threshold the test is never
+ * worth its price and `noTestThreshold` alone decides. Loss of the test itself other than its price is not counted.
+ * @throws ReadingError `stakes-invalid` for numbers outside the stated ranges
  * @example actionThresholds({ benefit: 50, loss: 10, sensitivity: 0.9, falsePositiveRate: 0.2 }).noTestThreshold // 1/6
  * Source: Pauker S.G., Kassirer J.P. 1980, New England Journal of Medicine 302:1109-1117. */
 export function actionThresholds(stakes: ThresholdStakes): ActionThresholds {
@@ -45,22 +45,20 @@ export function actionThresholds(stakes: ThresholdStakes): ActionThresholds {
       'between 0 and 1',
     ),
   ];
-  if (atLeastOne(problems)) throw new EvidenceError(problems);
+  if (atLeastOne(problems)) throw new ReadingError(problems);
   const noTestThreshold = loss / (benefit + loss);
-  // after a positive result act: worth p se B - (1 - p) fp R - price; nothing otherwise
-  const testingThreshold = quotient(
-    falsePositiveRate * loss + testPrice,
-    falsePositiveRate * loss + sensitivity * benefit,
-  );
-  // a negative result stops the action: saves (1 - p)(1 - fp) R, loses p (1 - se) B, costs the price
+  // acting after a positive result is worth p se B - (1 - p) fp R, less the price: nothing at the testing threshold
+  const alarms = falsePositiveRate * loss;
+  const testing = alarms + sensitivity * benefit;
+  // not acting after a negative one spares (1 - p)(1 - fp) R and forgoes p (1 - se) B, less the price
   const spared = (1 - falsePositiveRate) * loss;
-  const testTreatmentThreshold = quotient(spared - testPrice, spared + (1 - sensitivity) * benefit);
-  return { noTestThreshold, testingThreshold, testTreatmentThreshold };
-
-  /** A test that is never positive (or never negative) leaves that side of the choice out: 0/0 means "never". */
-  function quotient(numerator: number, denominator: number): number {
-    return denominator > 0 ? numerator / denominator : noTestThreshold;
-  }
+  const treating = spared + (1 - sensitivity) * benefit;
+  return {
+    noTestThreshold,
+    // a test that is never positive, or never negative, changes nothing on that side
+    testingThreshold: testing > 0 ? (alarms + testPrice) / testing : noTestThreshold,
+    testTreatmentThreshold: treating > 0 ? (spared - testPrice) / treating : noTestThreshold,
+  };
 }
 
 function invalid(name: string, value: number, isRight: boolean, range: string): Problem[] {
