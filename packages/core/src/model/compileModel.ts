@@ -1,43 +1,30 @@
-import { compileSweep, defineNetwork, type VariableDefinition } from '@faultodds/inference';
+import { compileSweep, defineNetwork, type CompiledSweep, type VariableDefinition } from '@faultodds/inference';
 import type { CompiledModel, CompiledTest } from './compiledModel.ts';
-import { denseTable } from './denseTable.ts';
-import type { Mechanism, Model } from './model.ts';
+import { fillTable, firstMatches, type FirstMatches } from './firstMatches.ts';
+import type { Mechanism, Model, Test } from './model.ts';
 
-/** Makes a model ready for questions: a Bayesian network whose root is the cause, a table per test, prices' look-ups. Costs
+/** Makes a model ready for questions: a Bayesian network whose root is the cause, a table per test, look-ups for prices. Costs
  * milliseconds, once; share the result. */
 export function compileModel(model: Model): CompiledModel {
   const causes = model.causes.map((cause) => cause.id);
-  const causeIndex = new Map(causes.map((id, at) => [id, at]));
   const statesOf = new Map(model.mechanisms.map((m) => [m.id, m.states.map((state) => state.id)]));
   statesOf.set('cause', causes);
+  const matches = (parents: readonly string[], rows: Test['rows']): FirstMatches =>
+    firstMatches(
+      parents.map((id) => ({ id, states: statesOf.get(id) ?? [] })),
+      rows,
+    );
 
-  const network = defineNetwork({
-    variables: [
-      { name: 'cause', states: causes, table: causes.map(() => 1 / causes.length) },
-      ...model.mechanisms.map((mechanism) => mechanismVariable(model, mechanism, statesOf)),
-    ],
-  });
-
-  const testList = model.tests.map((test, index): CompiledTest => {
+  const mechanismMatches = model.mechanisms.map(({ parents, rows }) =>
+    rows === undefined ? undefined : matches(parents ?? [], rows),
+  );
+  const testMatches = model.tests.map((test) => {
     const named = new Set(test.rows.flatMap((row) => Object.keys(row.when)));
     // the cause last: the kernel's answers run over the root fastest
-    const parents = [...statesOf.keys()].filter((id) => named.has(id));
-    const outcomes = test.outcomes.map((outcome) => outcome.id);
-    const table = denseTable(
-      parents.map((id) => ({ id, states: statesOf.get(id) ?? [] })),
-      outcomes,
+    return matches(
+      [...statesOf.keys()].filter((id) => named.has(id)),
       test.rows,
     );
-    const asleep = Float64Array.from(outcomes, (outcome) => test.rows.at(-1)?.p[outcome] ?? 0);
-    return {
-      test,
-      index,
-      outcomes,
-      table: { id: test.id, parents, states: outcomes.length, table },
-      sizes: parents.map((id) => statesOf.get(id)?.length ?? 0),
-      asleep,
-      factors: new Map(),
-    };
   });
 
   const accessBit = new Map(model.access.map((access, at) => [access.id, 1 << at]));
@@ -45,8 +32,28 @@ export function compileModel(model: Model): CompiledModel {
     const access = model.access.find((a) => a.id === id);
     return (access?.requires ?? []).reduce((bits, required) => bits | closureOf(required), accessBit.get(id) ?? 0);
   };
+  return compileNumbers(model, {
+    causes,
+    causeIndex: new Map(causes.map((id, at) => [id, at])),
+    mechanismMatches,
+    testMatches,
+    accessBit,
+    accessClosure: model.access.map((access) => closureOf(access.id)),
+  });
+}
 
+/** The same model with other numbers (a draw, a changed parameter): ids, rows' conditions and their order must be those of the
+ * compiled one, which makes this much cheaper than compiling. */
+export function recompileModel({ structure }: CompiledModel, model: Model): CompiledModel {
+  return compileNumbers(model, structure);
+}
+
+function compileNumbers(model: Model, structure: CompiledModel['structure']): CompiledModel {
+  const { causes, causeIndex } = structure;
+  const testList = model.tests.map((test, index) => compileTest(test, index, structure.testMatches[index]!));
+  let sweep: CompiledSweep | undefined;
   return {
+    structure,
     model,
     causes,
     causeIndex,
@@ -54,9 +61,12 @@ export function compileModel(model: Model): CompiledModel {
     activeFractions: Float64Array.from(model.causes, (cause) => cause.activeFraction.best),
     tests: new Map(testList.map((test) => [test.test.id, test])),
     testList,
-    sweep: compileSweep(network, { root: 'cause' }),
-    accessBit,
-    accessClosure: model.access.map((access) => closureOf(access.id)),
+    get sweep(): CompiledSweep {
+      sweep ??= compileSweep(networkOf(model, structure), { root: 'cause' });
+      return sweep;
+    },
+    accessBit: structure.accessBit,
+    accessClosure: structure.accessClosure,
     cures: model.repairs.map((repair) =>
       Object.entries(repair.cures).map(([cause, success]) => ({
         cause: causeIndex.get(cause) ?? -1,
@@ -66,20 +76,44 @@ export function compileModel(model: Model): CompiledModel {
   };
 }
 
-function mechanismVariable(
+function compileTest(test: Test, index: number, matches: FirstMatches): CompiledTest {
+  const outcomes = test.outcomes.map((outcome) => outcome.id);
+  let table: Float64Array | undefined;
+  return {
+    test,
+    index,
+    outcomes,
+    table: {
+      id: test.id,
+      parents: matches.parents,
+      states: outcomes.length,
+      get table(): Float64Array {
+        table ??= fillTable(matches, test.rows, outcomes);
+        return table;
+      },
+    },
+    asleep: Float64Array.from(outcomes, (outcome) => test.rows.at(-1)?.p[outcome] ?? 0),
+    factors: new Map(),
+  };
+}
+
+function networkOf(
   model: Model,
-  mechanism: Mechanism,
-  statesOf: ReadonlyMap<string, readonly string[]>,
-): VariableDefinition {
+  { causes, mechanismMatches }: CompiledModel['structure'],
+): ReturnType<typeof defineNetwork> {
+  return defineNetwork({
+    variables: [
+      { name: 'cause', states: causes, table: causes.map(() => 1 / causes.length) },
+      ...model.mechanisms.map((mechanism, at) => mechanismVariable(model, mechanism, mechanismMatches[at])),
+    ],
+  });
+}
+
+function mechanismVariable(model: Model, mechanism: Mechanism, matches: FirstMatches | undefined): VariableDefinition {
   const states = mechanism.states.map((state) => state.id);
-  if (mechanism.rows !== undefined) {
-    const parents = mechanism.parents ?? [];
-    const table = denseTable(
-      parents.map((id) => ({ id, states: statesOf.get(id) ?? [] })),
-      states,
-      mechanism.rows,
-    );
-    return { name: mechanism.id, states, parents, table };
+  if (matches !== undefined) {
+    const table = fillTable(matches, mechanism.rows ?? [], states);
+    return { name: mechanism.id, states, parents: matches.parents, table };
   }
   const table = model.causes.flatMap((cause) => {
     const row = cause.states[mechanism.id] ?? mechanism.background;

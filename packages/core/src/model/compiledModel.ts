@@ -1,4 +1,5 @@
 import type { CompiledSweep, LikelihoodFactor, TargetTable } from '@faultodds/inference';
+import type { FirstMatches } from './firstMatches.ts';
 import type { Model, Test } from './model.ts';
 
 /** A test made ready: its table over mechanisms (and the cause), and its likelihood factors, made once each. */
@@ -6,10 +7,8 @@ export interface CompiledTest {
   readonly test: Test;
   readonly index: number;
   readonly outcomes: readonly string[];
-  /** P(outcome | mechanisms, cause). */
+  /** P(outcome | mechanisms, cause); filled when first asked. */
   readonly table: TargetTable;
-  /** Number of states of each of `table.parents`. */
-  readonly sizes: readonly number[];
   /** P(outcome | default row): what a sleeping fault looks like. */
   readonly asleep: Float64Array;
   /** Factors already made, by what they say. Filled by `likelihoodOfRuns` only. */
@@ -31,4 +30,13 @@ export interface CompiledModel {
   readonly accessClosure: readonly number[];
   /** repair -> the causes it cures and how surely. */
   readonly cures: readonly { readonly cause: number; readonly success: number }[][];
+  /** What does not change with the numbers. */
+  readonly structure: {
+    readonly causes: readonly string[];
+    readonly causeIndex: ReadonlyMap<string, number>;
+    readonly mechanismMatches: readonly (FirstMatches | undefined)[];
+    readonly testMatches: readonly FirstMatches[];
+    readonly accessBit: ReadonlyMap<string, number>;
+    readonly accessClosure: readonly number[];
+  };
 }

@@ -1,0 +1,56 @@
+import { drawBeta } from '../distributions/drawBeta.ts';
+import { drawDirichlet } from '../distributions/drawDirichlet.ts';
+import { drawLogNormal } from '../distributions/drawLogNormal.ts';
+import type { Random } from '../distributions/random.ts';
+import type { Model, Quantity, Row } from '../model/model.ts';
+
+/** What a draw may leave at its best estimate because the question does not depend on it. */
+export interface DrawOptions {
+  /** Tests whose rows are drawn. Default: all. */
+  readonly tests?: ReadonlySet<string>;
+  /** Values of intake features whose multipliers are drawn, as `feature:value`. Default: all. */
+  readonly contextValues?: ReadonlySet<string>;
+}
+
+/** A model that is as plausible as this one, given how few cases its numbers are worth: rows from Dirichlets of their equivalent
+ * sample size, chances of success, activity and repeatability from Betas, weights and multipliers from the log-normal of their range.
+ * Prices stay. Everything is drawn independently. */
+export function drawModel(model: Model, random: Random, options: DrawOptions = {}): Model {
+  const row = <T extends Row>(given: T): T => ({ ...given, p: drawDirichlet(given.p, given.ess, random) });
+  const positive = (quantity: Quantity): Quantity => ({ ...quantity, best: drawLogNormal(quantity, random) });
+  const chance = (quantity: Quantity): Quantity => ({
+    ...quantity,
+    best: drawBeta(quantity.best, quantity.ess, random),
+  });
+  const each = <T, U>(record: Readonly<Record<string, T>>, draw: (value: T) => U): Record<string, U> =>
+    Object.fromEntries(Object.entries(record).map(([key, value]) => [key, draw(value)]));
+
+  return {
+    ...model,
+    context: model.context.map((feature) => ({
+      ...feature,
+      values: feature.values.map((value) =>
+        options.contextValues === undefined || options.contextValues.has(`${feature.id}:${value.id}`)
+          ? { ...value, multipliers: each(value.multipliers, positive) }
+          : value,
+      ),
+    })),
+    causes: model.causes.map((cause) => ({
+      ...cause,
+      weight: positive(cause.weight),
+      activeFraction: chance(cause.activeFraction),
+      states: each(cause.states, row),
+    })),
+    mechanisms: model.mechanisms.map((mechanism) => ({
+      ...mechanism,
+      ...(mechanism.background === undefined ? {} : { background: row(mechanism.background) }),
+      ...(mechanism.rows === undefined ? {} : { rows: mechanism.rows.map(row) }),
+    })),
+    tests: model.tests.map((test) =>
+      options.tests === undefined || options.tests.has(test.id)
+        ? { ...test, rows: test.rows.map(row), repeatability: chance(test.repeatability) }
+        : test,
+    ),
+    repairs: model.repairs.map((repair) => ({ ...repair, cures: each(repair.cures, chance) })),
+  };
+}
