@@ -9,6 +9,7 @@ import { defaultPrices } from './defaultPrices.ts';
 import { findTestsNotNow } from './findTestsNotNow.ts';
 import { informationGain } from './informationGain.ts';
 import { costOfSequence, planRepairs, prepareRepairs, type RepairSequence, type RepairWork } from './planRepairs.ts';
+import { repairFactsOf, repairsFailed } from './repairFactsOf.ts';
 import { makeTariff, moneyOf, priceOf, type Tariff } from './tariff.ts';
 
 const CAUSES_SHOWN = 5;
@@ -24,18 +25,20 @@ export function nextActions(compiled: CompiledModel, belief: Belief, circumstanc
   const swept = sweptFactsOf(compiled, belief);
   const open = accessBits(compiled, circumstances.openAccess ?? []);
   const tariff = makeTariff(compiled, circumstances.prices ?? defaultPrices(compiled.model), belief.facts.context);
-  const work = prepareRepairs(compiled, tariff);
-  const now = planRepairs(compiled, tariff, work, swept.posterior, open);
+  const repairs = repairFactsOf(compiled, tariff);
+  const work = prepareRepairs(repairs);
+  const failed = repairsFailed(compiled, belief.facts);
+  const now = planRepairs(work, swept.posterior, open, failed);
 
   const notNow = findTestsNotNow(compiled, belief, circumstances);
   const hidden = new Set(notNow.map(({ test }) => test));
   const tests = swept.tests
     .filter(({ test }) => !hidden.has(test.id))
-    .map((test) => adviseTest({ compiled, tariff, work, swept, open, now }, test))
+    .map((test) => adviseTest({ compiled, tariff, work, swept, open, failed, now }, test))
     .sort((a, b) => b.netValue.amount - a.netValue.amount || gainPerMoney(b) - gainPerMoney(a));
 
   const [bestTest] = tests;
-  const plan = describePlan(compiled, tariff, work, swept.posterior, open, now);
+  const plan = describePlan(compiled, tariff, repairs.referralFee, swept.posterior, open, now);
   const testPays = bestTest !== undefined && bestTest.netValue.amount > 0;
   const [firstRepair] = plan.steps;
   return {
@@ -57,11 +60,12 @@ interface Situation {
   readonly work: RepairWork;
   readonly swept: SweptFacts;
   readonly open: number;
+  readonly failed: readonly number[];
   readonly now: RepairSequence;
 }
 
 function adviseTest(
-  { compiled, tariff, work, swept, open, now }: Situation,
+  { compiled, tariff, work, swept, open, failed, now }: Situation,
   { test, index, outcomes }: CompiledTest,
 ): TestAdvice {
   const { posterior } = swept;
@@ -78,8 +82,8 @@ function adviseTest(
     const probability = predictive[o]!;
     const then = posteriorAfter(posterior, table, count, o, probability);
     const expectedCost = Math.min(
-      planRepairs(compiled, tariff, work, then, openAfter).expectedCost,
-      costOfSequence(compiled, tariff, work, then, open, now.repairs),
+      planRepairs(work, then, openAfter, failed).expectedCost,
+      costOfSequence(work, then, open, now.repairs),
     );
     after += probability * expectedCost;
     return { outcome, probability, expectedCost: moneyOf(tariff, expectedCost), ranking: topCauses(compiled, then) };
@@ -127,7 +131,7 @@ function topCauses({ causes }: CompiledModel, posterior: Float64Array): { cause:
 function describePlan(
   compiled: CompiledModel,
   tariff: Tariff,
-  work: RepairWork,
+  referralFee: number,
   posterior: Float64Array,
   open: number,
   { repairs, expectedCost }: RepairSequence,
@@ -159,7 +163,7 @@ function describePlan(
     expectedCost: moneyOf(tariff, expectedCost),
     steps,
     referred: Math.max(0, reached),
-    referralFee: moneyOf(tariff, work.referralFee),
+    referralFee: moneyOf(tariff, referralFee),
   };
 }
 

@@ -1,14 +1,25 @@
-import type { CompiledModel } from '../model/compiledModel.ts';
-import type { Tariff } from './tariff.ts';
-
 /** A sequence of repairs, by index, each followed by a check; then referral. `expectedCost` as a plain number. */
 export interface RepairSequence {
   readonly repairs: readonly number[];
   readonly expectedCost: number;
 }
 
+/** What repairs do and cost. */
+export interface RepairFacts {
+  /** repair -> the causes it cures and how surely. */
+  readonly cures: readonly (readonly { readonly cause: number; readonly success: number }[])[];
+  /** Repairs that may be tried, by index; the referral is not one of them. */
+  readonly candidates: readonly number[];
+  /** Cost of a repair and its check with this much access open (access bits). */
+  readonly costFrom: (repair: number, open: number) => number;
+  /** cause -> fee of the referral and then the right repair from a closed engine. */
+  readonly referralCost: Float64Array;
+}
+
 /** Repair work made ready for one tariff, so that thousands of beliefs can be asked. Costs include the check. */
 export interface RepairWork {
+  readonly cures: RepairFacts['cures'];
+  readonly costFrom: RepairFacts['costFrom'];
   /** Repairs that may be tried, by index; the referral is not one of them. */
   readonly candidates: Int32Array;
   readonly closedCost: Float64Array;
@@ -16,7 +27,6 @@ export interface RepairWork {
   readonly firstCost: Map<number, Float64Array>;
   /** cause -> fee of the referral and then the right repair from a closed engine. */
   readonly referralCost: Float64Array;
-  readonly referralFee: number;
   /** Scratch. Probability not yet cured, by cause. */
   readonly remaining: Float64Array;
   /** Repairs by falling probability over cost, and that rank; the sequence under trial, and the ranks that are left in it. */
@@ -27,34 +37,25 @@ export interface RepairWork {
 }
 
 /** Costs that do not change during a search. */
-export function prepareRepairs(compiled: CompiledModel, tariff: Tariff): RepairWork {
-  const { repairs } = compiled.model;
-  const referral = repairs.findIndex((repair) => repair.referral === true);
-  const closedCost = Float64Array.from(repairs, (_, index) => tariff.repair(index, 0).total + tariff.check.total);
-  const knownCost = new Float64Array(compiled.causes.length).fill(Infinity);
-  compiled.cures.forEach((cures, index) => {
-    if (index === referral) return;
-    for (const { cause } of cures) knownCost[cause] = Math.min(knownCost[cause]!, closedCost[index]!);
-  });
-  const referralFee = tariff.repair(referral, 0).total;
-  const candidates = Int32Array.from(repairs.map((_, index) => index).filter((index) => index !== referral));
+export function prepareRepairs({ cures, candidates, costFrom, referralCost }: RepairFacts): RepairWork {
+  const closedCost = Float64Array.from(cures, (_, index) => costFrom(index, 0));
   return {
-    candidates,
+    cures,
+    costFrom,
+    candidates: Int32Array.from(candidates),
     closedCost,
     firstCost: new Map([[0, closedCost]]),
-    // a cause that only the referral cures costs the referral and nothing known beyond it
-    referralCost: knownCost.map((cost) => referralFee + (cost === Infinity ? 0 : cost)),
-    referralFee,
-    remaining: new Float64Array(compiled.causes.length),
-    order: candidates.slice(),
-    rank: new Float64Array(repairs.length),
-    sequence: candidates.slice(),
-    left: new Float64Array(repairs.length),
+    referralCost,
+    remaining: new Float64Array(referralCost.length),
+    order: Int32Array.from(candidates),
+    rank: new Float64Array(cures.length),
+    sequence: Int32Array.from(candidates),
+    left: new Float64Array(cures.length),
   };
 }
 
 /** The best sequence of repairs without any further test: tried by probability over cost, each checked, ended by a referral where
- * going on would cost more. The first repair profits from access that is open; every check closes the engine, so later ones start
+ * going on would cost more; none of `tried` again. The first repair profits from access that is open; every check closes the engine, so later ones start
  * from a closed one. A referral costs its fee and then the right repair. Repairs that cure the same causes are ranked by what earlier
  * ones left. O(repairs^2) when something is open, else about O(repairs log repairs).
  *
@@ -62,21 +63,20 @@ export function prepareRepairs(compiled: CompiledModel, tariff: Tariff): RepairW
  * cost of repair and the service call: Heckerman, Breese & Rommelse 1995, CACM 38(3):49-57. Choosing the first repair by trial is ours;
  * with overlapping cures p/C is a good order, not always the best one (Langseth & Jensen 2003). */
 export function planRepairs(
-  compiled: CompiledModel,
-  tariff: Tariff,
   work: RepairWork,
   posterior: Float64Array,
   open: number,
+  tried: readonly number[] = [],
 ): RepairSequence {
   const { order, sequence, closedCost } = work;
-  const count = orderByChanceOverCost(compiled, work, posterior);
-  const first = firstCosts(tariff, work, open);
-  let least = evaluate(compiled, work, posterior, first, -1, count);
+  const count = orderByChanceOverCost(work, posterior, tried);
+  const first = firstCosts(work, open);
+  let least = evaluate(work, posterior, first, -1, count);
   let repairs = [...sequence.slice(0, least.length)];
   for (let at = 1; at < count; at += 1) {
     const index = order[at]!;
     if (first[index]! >= closedCost[index]!) continue; // what is open does not help it: its place is where p/C puts it
-    const tried = evaluate(compiled, work, posterior, first, index, count);
+    const tried = evaluate(work, posterior, first, index, count);
     if (tried.cost < least.cost) [least, repairs] = [tried, [...sequence.slice(0, tried.length)]];
   }
   return { repairs, expectedCost: least.cost };
@@ -84,33 +84,32 @@ export function planRepairs(
 
 /** Expected cost of exactly this sequence, then referral, under any belief: linear in the posterior. */
 export function costOfSequence(
-  compiled: CompiledModel,
-  tariff: Tariff,
   work: RepairWork,
   posterior: Float64Array,
   open: number,
   repairs: readonly number[],
 ): number {
   const { remaining, closedCost } = work;
-  const first = firstCosts(tariff, work, open);
+  const first = firstCosts(work, open);
   remaining.set(posterior);
   let left = 1;
   let cost = 0;
   repairs.forEach((index, at) => {
     cost += left * (at === 0 ? first : closedCost)[index]!;
-    left -= attempt(compiled, index, remaining);
+    left -= attempt(work, index, remaining);
   });
   for (let c = 0; c < remaining.length; c += 1) cost += remaining[c]! * work.referralCost[c]!;
   return cost;
 }
 
 /** Sorts `work.order` by falling probability of cure over cost; returns how many repairs can cure anything. */
-function orderByChanceOverCost(compiled: CompiledModel, work: RepairWork, posterior: Float64Array): number {
+function orderByChanceOverCost(work: RepairWork, posterior: Float64Array, tried: readonly number[]): number {
   const { candidates, order, rank, closedCost } = work;
   let count = 0;
   for (const index of candidates) {
+    if (tried.includes(index)) continue;
     let chance = 0;
-    for (const { cause, success } of compiled.cures[index]!) chance += posterior[cause]! * success;
+    for (const { cause, success } of work.cures[index]!) chance += posterior[cause]! * success;
     if (chance === 0) continue;
     rank[index] = chance / closedCost[index]!;
     let at = count;
@@ -124,7 +123,6 @@ function orderByChanceOverCost(compiled: CompiledModel, work: RepairWork, poster
 /** Least cost over the lengths of the sequence that starts with `firstRepair` (if any) and goes on by probability over cost, every
  * prefix ended by the referral. Leaves the sequence in `work.sequence`. */
 function evaluate(
-  compiled: CompiledModel,
   work: RepairWork,
   posterior: Float64Array,
   first: Float64Array,
@@ -143,11 +141,11 @@ function evaluate(
   let left = 1;
   let paid = 0;
   for (let at = 0; at < count; at += 1) {
-    if (at > 0 || firstRepair < 0) settle(compiled, work, at, count);
+    if (at > 0 || firstRepair < 0) settle(work, at, count);
     const index = sequence[at]!;
     if (ranksLeft[index] === 0) break; // nothing left that it could cure, nor those behind it
     paid += left * (at === 0 ? first : closedCost)[index]!;
-    for (const { cause, success } of compiled.cures[index]!) {
+    for (const { cause, success } of work.cures[index]!) {
       const part = remaining[cause]! * success;
       remaining[cause]! -= part;
       left -= part;
@@ -162,8 +160,7 @@ function evaluate(
 /** Puts the repair with the highest remaining chance over cost at `at`. Chances only fall, so an old rank is an upper bound: the front
  * one is ranked anew and moved back until it stays in front (lazy greedy, Minoux 1978). */
 function settle(
-  { cures }: CompiledModel,
-  { sequence, left, remaining, closedCost }: RepairWork,
+  { cures, sequence, left, remaining, closedCost }: RepairWork,
   at: number,
   count: number,
 ): void {
@@ -189,18 +186,18 @@ function moveToFront(sequence: Int32Array, from: number): void {
   sequence[0] = index;
 }
 
-function firstCosts(tariff: Tariff, work: RepairWork, open: number): Float64Array {
+function firstCosts(work: RepairWork, open: number): Float64Array {
   const known = work.firstCost.get(open);
   if (known !== undefined) return known;
-  const costs = work.closedCost.map((_, index) => tariff.repair(index, open).total + tariff.check.total);
+  const costs = work.closedCost.map((_, index) => work.costFrom(index, open));
   work.firstCost.set(open, costs);
   return costs;
 }
 
 /** Takes what a repair cures out of the remaining probability; returns how much that was. */
-function attempt(compiled: CompiledModel, index: number, remaining: Float64Array): number {
+function attempt(work: RepairWork, index: number, remaining: Float64Array): number {
   let cured = 0;
-  for (const { cause, success } of compiled.cures[index]!) {
+  for (const { cause, success } of work.cures[index]!) {
     const part = remaining[cause]! * success;
     remaining[cause]! -= part;
     cured += part;
