@@ -1,0 +1,11 @@
+import type { EventCount } from './eventRate.ts';
+import { regularizedBeta } from './regularizedBeta.ts';
+
+/** The exact conditional comparison of two event counts: the chance of at most this share of all events falling into the first exposure if
+ * both rates were equal, P(X <= first) with X binomial. Small = the first rate is lower. 1 when nothing was counted at all.
+ * Source: Przyborowski & Wilenski 1940, Biometrika 31:313-323. */
+export function conditionalRateTest(first: EventCount, second: EventCount): number {
+  if (second.events === 0) return 1;
+  // P(X <= k | n, p) = I_{1-p}(n - k, k + 1), DLMF 8.17.5
+  return regularizedBeta(second.exposure / (first.exposure + second.exposure), second.events, first.events + 1);
+}
