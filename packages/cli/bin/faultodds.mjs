@@ -1,2 +1,9 @@
 #!/usr/bin/env node
-import '../dist/main.js';
+import { existsSync } from 'node:fs';
+
+const main = new URL('../dist/main.js', import.meta.url);
+if (existsSync(main)) await import(main.href);
+else {
+  console.error('faultodds: not built yet; run npm run build first');
+  process.exitCode = 2;
+}

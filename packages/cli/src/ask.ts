@@ -1,0 +1,130 @@
+import {
+  caseState,
+  FaultoddsError,
+  recordEvent,
+  redo,
+  startCase,
+  undo,
+  type CaseEvent,
+  type Session,
+} from '@faultodds/core';
+import { askAccess } from './askAccess.ts';
+import { askIntake } from './askIntake.ts';
+import { askMenu } from './askMenu.ts';
+import { askRepair } from './askRepair.ts';
+import { askResult } from './askResult.ts';
+import { askRetraction } from './askRetraction.ts';
+import { circumstancesWith, type PriceOptions } from './circumstancesWith.ts';
+import { CommandError } from './commandError.ts';
+import { foldText } from './foldText.ts';
+import { loadKnowledge } from './loadKnowledge.ts';
+import { printAdvice } from './printAdvice.ts';
+import { printReasons } from './printReasons.ts';
+import { printStanding, standingOf, type Standing } from './printStanding.ts';
+import type { Prompter } from './prompter.ts';
+import { readCase } from './readCase.ts';
+import { saveToFile } from './saveToFile.ts';
+import type { Terminal } from './terminal.ts';
+
+/** Options of `faultodds ask`. */
+export interface AskOptions extends PriceOptions {
+  readonly model?: string;
+  /** Causes shown per ranking. Default 5. */
+  readonly top?: number;
+  /** Tests and repairs shown. Default 3. */
+  readonly steps?: number;
+}
+
+/** Works on a case with questions and answers: intake facts, results, repairs; shows the ranking and the best next step after each.
+ * @throws CommandError nobody can answer, or the case or an option cannot be used */
+export async function ask(
+  terminal: Terminal,
+  given: Prompter | undefined,
+  name: string | undefined,
+  options: AskOptions,
+): Promise<void> {
+  if (given === undefined && !terminal.interactive) {
+    throw new CommandError(
+      "'ask' needs a terminal to ask at; 'faultodds replay' reads a case from a file or standard input",
+    );
+  }
+  const prompter = given ?? (await import('./clackPrompter.ts')).clackPrompter;
+  const { top = 5, steps = 3 } = options;
+  const knowledge = loadKnowledge(options.model);
+  const { model, compiled } = knowledge;
+  let session = name === undefined ? startCase({ id: 'case-1', title: 'New case' }) : readCase(knowledge, name);
+  const standing = (): Standing =>
+    standingOf(compiled, session, circumstancesWith(compiled, caseState(session), options));
+  let now = standing();
+  let saved = session.content;
+
+  /** Takes over a session if it can be computed; a mistake is told and changes nothing. */
+  const move = (next: () => Session): void => {
+    const before = session;
+    try {
+      session = next();
+      now = standing();
+    } catch (error) {
+      session = before;
+      if (!(error instanceof FaultoddsError)) throw error;
+      for (const { message, hint } of error.problems)
+        terminal.write(`${foldText(`${message}; ${hint}`, terminal.width, '  ')}\n`);
+    }
+  };
+  const record = (events: readonly CaseEvent[] | undefined): void => {
+    if (events === undefined || events.length === 0) return;
+    const before = now;
+    move(() => events.reduce((so_far, event) => recordEvent(compiled, so_far, event), session));
+    printStanding(terminal, model, now, { top, before });
+  };
+
+  terminal.write(`${foldText(`${model.title}. Nothing is sent anywhere. Escape goes back.`, terminal.width)}\n`);
+  if (name === undefined) record(await askIntake(prompter, model, caseState(session)));
+  if (session.content.events.length === 0 || name !== undefined) printStanding(terminal, model, now, { top });
+  for (;;) {
+    const wanted = await askMenu(prompter, model, session, now);
+    switch (wanted) {
+      case 'best-test':
+        record(await askResult(terminal, prompter, { model, session, standing: now, test: now.bestTest }));
+        break;
+      case 'best-repair':
+        record(await askRepair(terminal, prompter, { model, session, repair: now.bestRepair }));
+        break;
+      case 'test':
+        record(await askResult(terminal, prompter, { model, session, standing: now }));
+        break;
+      case 'repair':
+        record(await askRepair(terminal, prompter, { model, session }));
+        break;
+      case 'intake':
+        record(await askIntake(prompter, model, caseState(session)));
+        break;
+      case 'access':
+        record(await askAccess(prompter, model, caseState(session)));
+        break;
+      case 'retract':
+        record(await askRetraction(prompter, model, caseState(session)));
+        break;
+      case 'steps':
+        printAdvice(terminal, model, now.advice, steps);
+        break;
+      case 'why':
+        printReasons(terminal, compiled, session);
+        break;
+      case 'undo':
+      case 'redo': {
+        const before = now;
+        move(() => (wanted === 'undo' ? undo(session) : redo(session)));
+        printStanding(terminal, model, now, { top, before });
+        break;
+      }
+      case 'save':
+        if (await saveToFile(terminal, prompter, session)) saved = session.content;
+        break;
+      case 'leave':
+        if (session.content === saved || session.content.events.length === 0) return;
+        if ((await prompter.confirm('Leave without saving?')) === true) return;
+        break;
+    }
+  }
+}

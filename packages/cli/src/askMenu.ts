@@ -1,0 +1,48 @@
+import { canRedo, canUndo, caseState, type Model, type Session } from '@faultodds/core';
+import { labelOf } from './labelOf.ts';
+import type { Standing } from './printStanding.ts';
+import type { Choice, Prompter } from './prompter.ts';
+
+/** What can be done with a case from the menu. */
+export type MenuEntry =
+  | 'best-test'
+  | 'best-repair'
+  | 'test'
+  | 'repair'
+  | 'intake'
+  | 'access'
+  | 'steps'
+  | 'why'
+  | 'retract'
+  | 'undo'
+  | 'redo'
+  | 'save'
+  | 'leave';
+
+/** Asks what to do with the case; only what is possible now is offered. No answer means leaving. */
+export async function askMenu(
+  prompter: Prompter,
+  model: Model,
+  session: Session,
+  { bestTest, bestRepair }: Standing,
+): Promise<MenuEntry> {
+  const some = caseState(session).observations.length > 0;
+  const entries: readonly (readonly [MenuEntry, string, boolean])[] = [
+    ['best-test', `Done: ${labelOf(model.tests, bestTest ?? '')}`, bestTest !== undefined],
+    ['best-repair', `Done: ${labelOf(model.repairs, bestRepair ?? '')}`, bestRepair !== undefined],
+    ['test', 'Another test was done', true],
+    ['repair', 'A repair was tried', true],
+    ['steps', 'What else could be done, at what price', true],
+    ['why', 'Why this ranking', true],
+    ['intake', 'Intake facts', true],
+    ['access', 'Open or close something', true],
+    ['retract', 'Take a result back', some],
+    ['undo', 'Undo', canUndo(session)],
+    ['redo', 'Redo', canRedo(session)],
+    ['save', 'Save the case', session.content.events.length > 0],
+    ['leave', 'Leave', true],
+  ];
+  const choices: Choice[] = entries.flatMap(([value, label, isPossible]) => (isPossible ? [{ value, label }] : []));
+  const chosen = await prompter.choose('What now?', choices);
+  return entries.find(([value]) => value === chosen)?.[0] ?? 'leave';
+}

@@ -1,0 +1,29 @@
+import { nextObservationId, type CaseEvent, type Model, type Session } from '@faultodds/core';
+import { usualCaution } from '@faultodds/core/words/en';
+import { foldText } from './foldText.ts';
+import { printCautions } from './printCautions.ts';
+import type { Prompter } from './prompter.ts';
+import type { Terminal } from './terminal.ts';
+
+/** Asks which repair was tried (unless it is given) and whether it helped. @returns events to record; nothing when left. */
+export async function askRepair(
+  terminal: Terminal,
+  prompter: Prompter,
+  {
+    model,
+    session,
+    repair: given,
+  }: { readonly model: Model; readonly session: Session; readonly repair?: string | undefined },
+): Promise<CaseEvent[] | undefined> {
+  const choices = model.repairs.map(({ id, label }) => ({ value: id, label }));
+  const repair = given ?? (await prompter.find('Which repair?', choices));
+  if (repair === undefined) return undefined;
+  printCautions(terminal, model, model.repairs.find(({ id }) => id === repair)?.cautions ?? []);
+  terminal.write(`${foldText(usualCaution, terminal.width, '  ')}\n`);
+  const helped = await prompter.choose('And the misfire?', [
+    { value: 'stays', label: 'It stays' },
+    { value: 'gone', label: 'It is gone', hint: 'checked in the conditions in which it came' },
+  ]);
+  if (helped === undefined) return undefined;
+  return [{ kind: 'repair-tried', id: nextObservationId(session), repair, cured: helped === 'gone' }];
+}

@@ -1,0 +1,83 @@
+import { compileModel, FaultoddsError, lintModel, loadCase, parseModel, type Problem } from '@faultodds/core';
+import { closestName } from './closestName.ts';
+import { loadKnowledge } from './loadKnowledge.ts';
+import { paint } from './paint.ts';
+import { readModelParts, type ModelParts } from './readModelParts.ts';
+import type { Terminal } from './terminal.ts';
+
+/** Options of `faultodds check`. */
+export interface CheckOptions {
+  readonly json?: boolean;
+}
+
+/** Checks a model (a file, or a folder of parts) or a saved case and prints every problem with its place and a hint; for a valid
+ * model also what is legal but suspicious. @returns exit code: 0 valid, 1 not.
+ * @throws CommandError nothing to check can be read there */
+export function check(terminal: Terminal, path: string, { json = false }: CheckOptions): number {
+  const parts = readModelParts(path);
+  const { kind, problems, summary, findings } = isCase(parts.input) ? checkCase(parts) : checkModel(parts);
+  if (json) {
+    const document = { format: 'faultodds-check', version: 1, kind, valid: problems.length === 0, problems, findings };
+    terminal.write(`${JSON.stringify(document, null, 2)}\n`);
+    return problems.length === 0 ? 0 : 1;
+  }
+  for (const { code, path: at, message, hint } of problems) {
+    terminal.write(
+      `${paint(terminal, 'strong', at)}\n  ${code}: ${message}\n  ${paint(terminal, 'faint', `hint: ${hint}`)}\n`,
+    );
+  }
+  for (const { code, path: at, message } of findings) {
+    terminal.write(`${at}\n  ${paint(terminal, 'faint', `${code}: ${message}`)}\n`);
+  }
+  terminal.write(`${problems.length === 0 ? summary : `${path}: ${count(problems.length, 'problem')}`}\n`);
+  return problems.length === 0 ? 0 : 1;
+}
+
+interface Checked {
+  readonly kind: 'model' | 'case';
+  readonly problems: readonly Problem[];
+  /** Legal but suspicious. */
+  readonly findings: readonly { readonly code: string; readonly path: string; readonly message: string }[];
+  readonly summary: string;
+}
+
+function checkModel({ input, locate }: ModelParts): Checked {
+  const located = <T extends { readonly path: string }>(found: readonly T[]): T[] =>
+    found.map((one) => ({ ...one, path: locate(one.path) }));
+  try {
+    const model = parseModel(input);
+    const findings = located(lintModel(compileModel(model)));
+    const { causes, mechanisms, tests, repairs, access } = model;
+    const parts = [count(causes.length, 'cause'), count(mechanisms.length, 'mechanism'), count(tests.length, 'test')];
+    const size = [...parts, count(repairs.length, 'repair'), `${access.length} access operations`].join(', ');
+    const suspicious =
+      findings.length === 0 ? 'nothing suspicious' : `${count(findings.length, 'finding')} worth a look`;
+    return { kind: 'model', problems: [], findings, summary: `Valid model '${model.id}': ${size}; ${suspicious}.` };
+  } catch (error) {
+    if (!(error instanceof FaultoddsError)) throw error;
+    return { kind: 'model', problems: located(error.problems), findings: [], summary: '' };
+  }
+}
+
+function checkCase({ input, locate }: ModelParts): Checked {
+  try {
+    const { content } = loadCase(loadKnowledge().compiled, input);
+    const summary = `Valid case '${content.state.id}': ${count(content.events.length, 'event')}.`;
+    return { kind: 'case', problems: [], findings: [], summary };
+  } catch (error) {
+    if (!(error instanceof FaultoddsError)) throw error;
+    const problems = error.problems.map((problem) => ({ ...problem, path: locate(problem.path) }));
+    return { kind: 'case', problems, findings: [], summary: '' };
+  }
+}
+
+/** A damaged format is still taken for a case when it was probably meant to be one. */
+function isCase(input: unknown): boolean {
+  if (typeof input !== 'object' || input === null || !('format' in input) || typeof input.format !== 'string')
+    return false;
+  return closestName(input.format, ['faultodds-case', 'faultodds-model']) === 'faultodds-case';
+}
+
+function count(number: number, noun: string): string {
+  return `${number} ${noun}${number === 1 ? '' : 's'}`;
+}

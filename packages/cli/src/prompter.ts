@@ -1,0 +1,23 @@
+/** Somebody, or something, that answers questions. Every answer can be `undefined`: the question was left without one. */
+export interface Prompter {
+  /** One of a few. */
+  readonly choose: (question: string, choices: readonly Choice[]) => Promise<string | undefined>;
+  /** One of many, found by typing. */
+  readonly find: (question: string, choices: readonly Choice[]) => Promise<string | undefined>;
+  /** Any of many. */
+  readonly gather: (question: string, choices: readonly Choice[]) => Promise<readonly string[] | undefined>;
+  /** @param refuse says what is wrong with a text, or nothing. */
+  readonly type: (
+    question: string,
+    suggestion: string,
+    refuse?: (text: string) => string | undefined,
+  ) => Promise<string | undefined>;
+  readonly confirm: (question: string) => Promise<boolean | undefined>;
+}
+
+/** One possible answer. */
+export interface Choice {
+  readonly value: string;
+  readonly label: string;
+  readonly hint?: string;
+}

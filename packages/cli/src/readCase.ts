@@ -1,0 +1,34 @@
+import { existsSync } from 'node:fs';
+import { FaultoddsError, loadCase, type Session } from '@faultodds/core';
+import { closestName } from './closestName.ts';
+import { CommandError } from './commandError.ts';
+import type { Knowledge } from './loadKnowledge.ts';
+import { readJson } from './readJson.ts';
+
+/** A case by the name of a demo, by file, or from standard input (`-`).
+ * @throws CommandError unknown, unreadable or not a valid case */
+export function readCase({ compiled, cases }: Knowledge, name: string): Session {
+  const demos = new Map(cases.map((demo) => [idOf(demo), demo]));
+  if (!demos.has(name) && name !== '-' && !existsSync(name)) {
+    const closest = closestName(name, demos.keys());
+    const hint = closest === undefined ? "'faultodds list cases' shows the demo cases" : `did you mean '${closest}'?`;
+    throw new CommandError(`no demo case and no file '${name}'; ${hint}`);
+  }
+  try {
+    return loadCase(compiled, demos.get(name) ?? readJson(name));
+  } catch (error) {
+    if (!(error instanceof FaultoddsError)) throw error;
+    const [{ path = '', message = '' } = {}] = error.problems;
+    const more =
+      error.problems.length > 1
+        ? `; 'faultodds check ${name}' lists all ${error.problems.length} problems`
+        : `; ${error.hint}`;
+    throw new CommandError(`'${name}' is no valid case: ${message} at ${path || '/'}${more}`);
+  }
+}
+
+/** The id of an unparsed case document; `''` when it has none. */
+export function idOf(document: unknown): string {
+  const id: unknown = typeof document === 'object' && document !== null && 'id' in document ? document.id : '';
+  return typeof id === 'string' ? id : '';
+}

@@ -1,0 +1,77 @@
+import { caseState, explainCase, factsOf, nextActions, updateBelief } from '@faultodds/core';
+import {
+  describeObservation,
+  sentenceForObservation,
+  sentenceForWarning,
+  sentenceWithoutObservation,
+} from '@faultodds/core/words/en';
+import { circumstancesWith, type PriceOptions } from './circumstancesWith.ts';
+import { foldText } from './foldText.ts';
+import { labelOf } from './labelOf.ts';
+import { loadKnowledge } from './loadKnowledge.ts';
+import { paint } from './paint.ts';
+import { printAdvice } from './printAdvice.ts';
+import { printContext } from './printContext.ts';
+import { printRanking } from './printRanking.ts';
+import { readCase } from './readCase.ts';
+import { replayDocument } from './replayDocument.ts';
+import type { Terminal } from './terminal.ts';
+
+/** Options of `faultodds replay`. */
+export interface ReplayOptions extends PriceOptions {
+  readonly model?: string;
+  readonly json?: boolean;
+  /** Causes shown per ranking. Default 5; with `json` all. */
+  readonly top?: number;
+  /** Tests and repairs shown. Default 3; with `json` all. */
+  readonly steps?: number;
+}
+
+/** Prints how the ranking moved with every result of a case, then what to do next and why.
+ * @throws CommandError the case or an option cannot be used */
+export function replay(terminal: Terminal, name: string, options: ReplayOptions): void {
+  const knowledge = loadKnowledge(options.model);
+  const { model, compiled } = knowledge;
+  const session = readCase(knowledge, name);
+  const state = caseState(session);
+  const facts = factsOf(state);
+  const explanation = explainCase(compiled, facts);
+  const belief = updateBelief(compiled, facts);
+  const advice = nextActions(compiled, belief, circumstancesWith(compiled, state, options));
+  if (options.json === true) {
+    const document = replayDocument({ model, session, explanation, belief, advice }, options);
+    terminal.write(`${JSON.stringify(document, null, 2)}\n`);
+    return;
+  }
+
+  const { top = 5, steps = 3 } = options;
+  const heading = (text: string): void =>
+    terminal.write(`\n${paint(terminal, 'strong', foldText(text, terminal.width))}\n`);
+  const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
+  terminal.write(`${paint(terminal, 'strong', state.title)}\n`);
+  if (session.demo !== undefined) paragraph('An invented case, for teaching.');
+  printContext(terminal, model, state.context);
+
+  heading('At intake');
+  printRanking(terminal, model, explanation.beliefs[0], { top });
+  explanation.observations.forEach((step, at) => {
+    const [before, after] = [explanation.beliefs[at], explanation.beliefs[at + 1]];
+    heading(`${at + 1}. ${describeObservation(model, step.observation)}`);
+    if (after !== undefined) printRanking(terminal, model, after, before === undefined ? { top } : { top, before });
+    paragraph(sentenceForObservation(model, step));
+    paragraph(sentenceWithoutObservation(model, explanation, at));
+    if (step.observation.note !== undefined) paragraph(`Note: ${step.observation.note}`);
+  });
+  if (belief.warnings.length > 0) heading('Bear in mind');
+  for (const warning of belief.warnings) paragraph(sentenceForWarning(model, facts, warning));
+  if (state.openAccess.length > 0) {
+    heading('Open now');
+    paragraph(state.openAccess.map((id) => labelOf(model.access, id)).join('; '));
+  }
+  heading('What next');
+  printAdvice(terminal, model, advice, steps);
+  if (session.demo !== undefined) {
+    heading('How this invented case ended');
+    paragraph(`It was: ${labelOf(model.causes, session.demo.trueCause)}. ${session.demo.lesson}`);
+  }
+}

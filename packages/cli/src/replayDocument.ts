@@ -1,0 +1,100 @@
+import {
+  caseState,
+  type Advice,
+  type Belief,
+  type Explanation,
+  type Model,
+  type RankedCause,
+  type Session,
+} from '@faultodds/core';
+import {
+  describeObservation,
+  sentenceForAdvice,
+  sentenceForObservation,
+  sentenceForStopping,
+  sentenceForWarning,
+  sentenceWithoutObservation,
+} from '@faultodds/core/words/en';
+import { labelOf } from './labelOf.ts';
+
+/** What `faultodds replay --json` prints; the shape is kept, and described in the README of this package. */
+export interface ReplayDocument {
+  readonly format: 'faultodds-replay';
+  readonly version: 1;
+  readonly case: {
+    readonly id: string;
+    readonly title: string;
+    readonly invented: boolean;
+    readonly context: Readonly<Record<string, string>>;
+  };
+  readonly intake: readonly RankedCauseWithLabel[];
+  readonly observations: readonly {
+    readonly id: string;
+    readonly what: string;
+    readonly ranking: readonly RankedCauseWithLabel[];
+    /** cause -> decibans; null where a result excludes a cause outright. */
+    readonly weightDecibans: Readonly<Record<string, number>>;
+    readonly why: string;
+    readonly without: string;
+  }[];
+  readonly warnings: readonly string[];
+  readonly openAccess: readonly string[];
+  readonly advice: Advice & { readonly why: string; readonly stopping: string };
+  readonly ending?: { readonly trueCause: string; readonly lesson: string };
+}
+
+/** A cause of a ranking with its label. */
+export interface RankedCauseWithLabel {
+  readonly cause: string;
+  readonly label: string;
+  readonly probability: number;
+}
+
+/** A replayed case as data. @param limits at most so many causes per ranking, tests and repairs; all by default. */
+export function replayDocument(
+  {
+    model,
+    session,
+    explanation,
+    belief,
+    advice,
+  }: {
+    readonly model: Model;
+    readonly session: Session;
+    readonly explanation: Explanation;
+    readonly belief: Belief;
+    readonly advice: Advice;
+  },
+  { top = Infinity, steps = Infinity }: { readonly top?: number; readonly steps?: number } = {},
+): ReplayDocument {
+  const { id, title, context, openAccess } = caseState(session);
+  const labelled = (ranking: readonly RankedCause[]): RankedCauseWithLabel[] =>
+    ranking
+      .slice(0, top)
+      .map(({ cause, probability }) => ({ cause, label: labelOf(model.causes, cause), probability }));
+  const { demo } = session;
+  return {
+    format: 'faultodds-replay',
+    version: 1,
+    case: { id, title, invented: demo !== undefined, context },
+    intake: labelled(explanation.beliefs[0].ranking),
+    observations: explanation.observations.map((step, at) => ({
+      id: step.observation.id,
+      what: describeObservation(model, step.observation),
+      ranking: labelled(explanation.beliefs[at + 1]?.ranking ?? []),
+      weightDecibans: step.weightDecibans,
+      why: sentenceForObservation(model, step),
+      without: sentenceWithoutObservation(model, explanation, at),
+    })),
+    warnings: belief.warnings.map((warning) => sentenceForWarning(model, belief.facts, warning)),
+    openAccess,
+    advice: {
+      why: sentenceForAdvice(model, advice),
+      stopping: sentenceForStopping(model, advice),
+      ...advice,
+      tests: advice.tests.slice(0, steps),
+      repairNow: { ...advice.repairNow, steps: advice.repairNow.steps.slice(0, steps) },
+    },
+    ...(demo === undefined ? {} : { ending: { trueCause: demo.trueCause, lesson: demo.lesson } }),
+  };
+}

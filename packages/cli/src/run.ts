@@ -1,0 +1,125 @@
+import { readFileSync } from 'node:fs';
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
+import { check, type CheckOptions } from './check.ts';
+import { CommandError } from './commandError.ts';
+import { list, listed, type ListOptions } from './list.ts';
+import type { AskOptions } from './ask.ts';
+import type { Prompter } from './prompter.ts';
+import { replay, type ReplayOptions } from './replay.ts';
+import type { Terminal } from './terminal.ts';
+
+/** Runs one command line. @param argv what stands after `faultodds`. @param prompter who answers questions; a person by default.
+ * @returns exit code: 0 done, 1 what was checked is not valid, 2 what was given is unknown or cannot be read */
+export async function run(argv: readonly string[], terminal: Terminal, prompter?: Prompter): Promise<number> {
+  let exitCode = 0;
+  const program = describeProgram(terminal, {
+    replay: (name, options) => replay(terminal, name, options),
+    check: (path, options) => {
+      exitCode = check(terminal, path, options);
+    },
+    list: (what, options) => list(terminal, what, options),
+    ask: async (name, options) => {
+      // loaded late: the other commands start without the prompts
+      const { ask } = await import('./ask.ts');
+      await ask(terminal, prompter, name, options);
+    },
+  });
+  try {
+    if (argv.length === 0) program.outputHelp();
+    else await program.parseAsync([...argv], { from: 'user' });
+    return exitCode;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2; // its line is written already
+    if (!(error instanceof CommandError)) throw error;
+    terminal.warn(`faultodds: ${error.message}\n`);
+    return 2;
+  }
+}
+
+interface Actions {
+  readonly replay: (name: string, options: ReplayOptions) => void;
+  readonly ask: (name: string | undefined, options: AskOptions) => Promise<void>;
+  readonly check: (path: string, options: CheckOptions) => void;
+  readonly list: (what: string, options: ListOptions) => void;
+}
+
+function describeProgram(terminal: Terminal, actions: Actions): Command {
+  const program = new Command('faultodds')
+    .description('What is the cause of a misfire that stays, what to do next, and what that costs.')
+    .version(version(), '-V, --version', 'print the version')
+    .helpOption('-h, --help', 'explain a command')
+    .helpCommand('help [command]', 'explain a command')
+    .exitOverride()
+    .configureOutput({
+      writeOut: terminal.write,
+      writeErr: terminal.warn,
+      // commander spreads some messages over two lines
+      outputError: (text, write) =>
+        write(
+          `faultodds: ${text
+            .replace(/^error: /, '')
+            .trim()
+            .replaceAll(/\s*\n\s*/g, ' ')}\n`,
+        ),
+    });
+  const shared = (command: Command): Command =>
+    command
+      .addOption(wholeNumber('--top <n>', 'causes to show'))
+      .addOption(wholeNumber('--steps <n>', 'tests and repairs to show'))
+      .addOption(amount('--labour <n>', 'labour rate per hour'))
+      .addOption(new Option('--currency <code>', 'currency of all amounts, as in EUR; with --labour'))
+      .addOption(amount('--parts-factor <n>', "the model's prices of parts times this"))
+      .option('--model <path>', 'a model of your own: a file, or a folder of parts');
+  shared(
+    program
+      .command('replay <case>')
+      .description('how the ranking moved with every result of a case, and what next (- reads standard input)'),
+  )
+    .option('--json', 'print data instead of text')
+    .action(actions.replay);
+  shared(
+    program
+      .command('ask [case]')
+      .description('work on a case with questions and answers, from the start or from a saved one'),
+  ).action(actions.ask);
+  program
+    .command('check <path>')
+    .description('list every problem of a model (a file, or a folder of parts) or of a saved case')
+    .option('--json', 'print data instead of text')
+    .action(actions.check);
+  program
+    .command('list')
+    .description('print names to write cases with')
+    .argument('<what>', listed.join(', '))
+    .option('--json', 'print data instead of text')
+    .option('--model <path>', 'a model of your own: a file, or a folder of parts')
+    .action(actions.list);
+  return program.addHelpText('after', examples);
+}
+
+const examples = `
+Begin with:
+  faultodds replay demo-07
+  faultodds ask
+  faultodds list cases
+`;
+
+function wholeNumber(flags: string, description: string): Option {
+  return new Option(flags, description).argParser((text: string) => {
+    if (!/^[1-9]\d{0,5}$/.test(text)) throw new InvalidArgumentError('Expected a whole number from 1.');
+    return Number(text);
+  });
+}
+
+function amount(flags: string, description: string): Option {
+  return new Option(flags, description).argParser((text: string) => {
+    if (!/^\d{1,9}(\.\d+)?$/.test(text) || Number(text) === 0)
+      throw new InvalidArgumentError('Expected a number above 0.');
+    return Number(text);
+  });
+}
+
+function version(): string {
+  const file: unknown = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8'));
+  return typeof file === 'object' && file !== null && 'version' in file ? String(file.version) : '';
+}
