@@ -22,12 +22,9 @@ interface Entry {
   readonly of?: readonly { readonly id: string; readonly label: string }[];
 }
 
-/** Prints ids and labels: the names a case file is written with. */
-export function list(
-  terminal: Terminal,
-  what: (typeof listed)[number],
-  { model: path, json = false }: ListOptions,
-): void {
+/** Prints ids and labels: the names a case file is written with.
+ * @throws CommandError there is no such list, or the model cannot be used */
+export function list(terminal: Terminal, name: string, { model: path, json = false }: ListOptions): void {
   const what = listed.find((one) => one === name);
   if (what === undefined) {
     const closest = closestName(name, listed);
