@@ -4,6 +4,9 @@ import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/en.ts';
 import type { Knowledge } from './knowledge.ts';
 
+/** What saves less than this prints as nothing. */
+const LEAST_SAVING = 0.005;
+
 /** What one outcome would lead to, in words. */
 export interface OutcomeView {
   readonly id: string;
@@ -57,7 +60,7 @@ export function testView(knowledge: Knowledge, advice: TestAdvice): TestView {
     opens: advice.accessToOpen.map(knowledge.accessLabel),
     cautions: advice.cautions.map(knowledge.cautionText),
     equipment: (test?.equipment ?? []).map((id) => ({ id, label: knowledge.equipmentLabel(id) })),
-    value: advice.netValue.amount > 0 ? t.next.saves(formatMoney(advice.netValue)) : t.next.noSaving,
+    value: valueInWords(advice),
     faultMustBeActive: test?.faultMustBeActive ?? false,
     outcomes: advice.outcomes.map((outcome) => ({
       id: outcome.outcome,
@@ -70,6 +73,11 @@ export function testView(knowledge: Knowledge, advice: TestAdvice): TestView {
       cost: formatMoney(outcome.expectedCost),
     })),
   };
+}
+
+function valueInWords({ netValue, grossValue }: TestAdvice): string {
+  if (netValue.amount > 0) return t.next.saves(formatMoney(netValue));
+  return grossValue.amount > LEAST_SAVING ? t.next.savesLess(formatMoney(grossValue)) : t.next.noSaving;
 }
 
 /** A step of the repair plan, in words. */

@@ -8,12 +8,12 @@ export interface LeaderView {
   readonly letter: string;
   readonly label: string;
   readonly chance: string;
-  /** Its probability at intake. */
+  /** Its probability at intake; '' while nothing has been recorded. */
   readonly was: string;
 }
 
 /** The three most likely causes now. */
-export function nowView(knowledge: Knowledge, { ranking }: Belief): readonly LeaderView[] {
+export function nowView(knowledge: Knowledge, { ranking, facts }: Belief): readonly LeaderView[] {
   return ['A', 'B', 'C'].flatMap((letter, rank) => {
     const ranked = ranking[rank];
     if (!ranked) return [];
@@ -23,7 +23,7 @@ export function nowView(knowledge: Knowledge, { ranking }: Belief): readonly Lea
         letter,
         label: knowledge.causeLabel(cause),
         chance: shortChance(probability),
-        was: t.now.was(shortChance(prior)),
+        was: facts.observations.length > 0 ? t.now.was(shortChance(prior)) : '',
       },
     ];
   });

@@ -29,18 +29,13 @@ export const t = {
   now: {
     heading: 'Most likely now',
     was: (chance: string) => `at intake ${chance}`,
-    more: 'The whole ranking',
     next: 'Best next step',
     show: 'Show how',
-    groups: 'By area of the engine',
-    ruledOut: (count: number) => `${count} causes cannot be on this car or need an answer under “The car”`,
+    describe: 'Describe the car: every answer counts',
   },
 
   next: {
-    heading: 'Next steps',
-    intro:
-      'Best first: what knowing the result saves, less its price. Each shows what every outcome would do before you do it.',
-    best: 'best',
+    heading: 'Next steps, best first',
     more: (count: number) => `${count} more tests`,
     fewer: 'Fewer tests',
     done: 'Record something already done',
@@ -50,18 +45,13 @@ export const t = {
     opensNothing: 'nothing more to open',
     needs: 'Needs',
     saves: (amount: string) => `saves ${amount} on average`,
+    savesLess: (amount: string) => `saves ${amount}, less than it costs`,
     noSaving: 'would not change what to do',
     how: 'How',
     caution: 'Caution',
-    maker: 'The vehicle maker’s procedure and local rules come first.',
     futures: 'What you may see, and where it leads',
     futuresHint: 'Choose what you saw to record it.',
-    chance: (chance: string) => `expect this in ${chance}`,
-    chanceShort: (chance: string) => chance,
-    then: (ranking: string) => `then ${ranking}`,
     thenCost: (amount: string) => `${amount} from there to a confirmed repair`,
-    ranked: (label: string, chance: string) => `${label} ${chance}`,
-    saw: 'I saw this',
     /** Stands before the outcome, for screen readers. */
     recordBefore: 'Record: ',
     active: 'Was the misfire present during the test?',
@@ -117,10 +107,11 @@ export const t = {
     spoken: (moment: string, leader: string, chance: string) => `${moment}. Leading: ${leader}, ${chance}`,
     others: (count: number, ceiling: string) =>
       count === 1 ? `Grey: one other cause, at ${ceiling}` : `Grey: ${count} other causes, none above ${ceiling}`,
-    leads: (cause: string, chance: string) => `${cause} leads with ${chance}`,
+    leads: (cause: string, chance: string) => `“${cause}” leads with ${chance}`,
     ledBefore: (cause: string, chance: string, before: string, beforeChance: string) =>
-      `${cause} leads with ${chance}; at intake ${before} led with ${beforeChance}`,
-    rose: (cause: string, chance: string, before: string) => `${cause} leads with ${chance}, from ${before} at intake`,
+      `“${cause}” leads with ${chance}; at intake “${before}” led with ${beforeChance}`,
+    rose: (cause: string, chance: string, before: string) =>
+      `“${cause}” leads with ${chance}, from ${before} at intake`,
   },
 
   moment: {
@@ -142,7 +133,7 @@ export const t = {
 
   why: {
     heading: 'Why this cause?',
-    title: (cause: string, chance: string) => `What speaks for and against: ${cause} (${chance})`,
+    title: (cause: string, chance: string) => `What speaks for and against “${cause}” (${chance})`,
     choose: 'Cause',
     summary:
       'Each bar is one result: to the right it speaks for this cause, to the left against it. Ten decibans multiply the odds by ten.',
@@ -223,9 +214,9 @@ export const t = {
     invented: 'Invented case',
     step: (step: number, all: number) => `${step} of ${all} recorded`,
     start: 'At intake',
-    back: 'Step back',
+    back: 'Back',
     forward: 'Next result',
-    all: 'To the end',
+    all: 'End',
     leave: 'Go on by myself',
     next: (test: string) => `Next: ${test}`,
     lesson: 'What it teaches',
@@ -235,6 +226,7 @@ export const t = {
   setup: {
     heading: 'Set-up',
     prices: 'Prices here',
+    looks: 'Looks',
     currency: 'Currency',
     currencyHint: 'A code such as EUR or USD',
     labour: 'Labour per hour',
