@@ -1,23 +1,97 @@
+import { calibratePrior } from './calibratePrior.ts';
+import { cliqueTree, type CliqueTree } from './cliqueTree.ts';
 import type { Factor } from './factor.ts';
+import { moralGraph } from './moralGraph.ts';
 import type { Network } from './network.ts';
+import type { Propagation } from './propagation.ts';
+import { seededRandom } from './random.ts';
+import { createSlicedLoops, sliceNest, type SlicedLoops } from './slicedLoops.ts';
+import { treeLoops, type TreeLoops } from './treeLoops.ts';
+import { TreeWidthError } from './treeWidthError.ts';
+import { triangulate, type TriangulationSearch } from './triangulate.ts';
 
-/** A network made ready for questions. Opaque: hand it to `posterior`, `jointPosterior` and their kind. */
+/** A network made ready for questions: its clique tree, calibrated without evidence. Opaque: hand it to `posterior` and its kind. */
 export interface CompiledNetwork {
   readonly network: Network;
   /** Number of states by position. */
   readonly cardinalities: Int32Array;
   /** P(variable | parents) by position. */
   readonly families: readonly Factor[];
+  readonly tree: CliqueTree;
+  readonly loops: TreeLoops;
+  /** The loops without evidence. */
+  readonly sliced: SlicedLoops;
+  /** Where clique c's table, the separator above it, and what it does not share with its parent begin. */
+  readonly tableAt: Int32Array;
+  readonly separatorAt: Int32Array;
+  readonly summaryAt: Int32Array;
+  /** Where variable v's marginal begins; the last entry is the length of all. */
+  readonly marginAt: Int32Array;
+  /** P(clique) and P(separator): all cliques' tables, then all separators'. */
+  readonly prior: Float64Array;
+  readonly priorMarginals: Float64Array;
+  /** The workspace of `posterior` and its kind, made when first needed. */
+  readonly shared: { propagation: Propagation | null };
 }
 
-/** Makes a network ready for questions. Costs once, so that questions are cheap. */
-export function compileNetwork(network: Network): CompiledNetwork {
-  return {
+/** Options of `compileNetwork`. */
+export interface CompileOptions {
+  /** Most bytes that tables may take. Default 1 GiB. */
+  readonly memoryLimitBytes?: number;
+  /** How long to look for a small tree. */
+  readonly search?: TriangulationSearch;
+}
+
+/** Makes a network ready for questions. Costs once, so that questions are cheap.
+ * @throws TreeWidthError before any table is allocated, when tables would not fit `memoryLimitBytes`. */
+export function compileNetwork(network: Network, options: CompileOptions = {}): CompiledNetwork {
+  const limit = options.memoryLimitBytes ?? 2 ** 30;
+  const graph = moralGraph(network);
+  const { cardinalities } = graph;
+  const n = cardinalities.length;
+  const tree = cliqueTree(graph, triangulate(graph, options.search?.random ?? seededRandom(1), options.search));
+  const { count, sizes, separatorSizes, start } = tree;
+  const loops = treeLoops(tree, cardinalities);
+  const tableAt = new Int32Array(count + 1);
+  const separatorAt = new Int32Array(count + 1);
+  const summaryAt = new Int32Array(count + 1);
+  const marginAt = new Int32Array(n + 1);
+  let entries = 0;
+  let largest = 0;
+  let width = 0;
+  for (let c = 0; c < count; c += 1) {
+    entries += sizes[c]! + separatorSizes[c]!;
+    largest = Math.max(largest, sizes[c]!);
+    width = Math.max(width, start[c + 1]! - start[c]! - 1);
+  }
+  // the prior, what is collected, beliefs
+  const bytes = 3 * 8 * entries;
+  if (bytes > limit || entries > 2 ** 30) throw new TreeWidthError(width, largest, entries, bytes, limit);
+  for (let c = 0; c < count; c += 1) {
+    tableAt[c + 1] = tableAt[c]! + sizes[c]!;
+    summaryAt[c + 1] = summaryAt[c]! + (c > 0 && loops.summarised[c] === 1 ? sizes[c]! / separatorSizes[c]! : 0);
+  }
+  separatorAt[0] = tableAt[count]!;
+  for (let c = 0; c < count; c += 1) separatorAt[c + 1] = separatorAt[c]! + separatorSizes[c]!;
+  for (let v = 0; v < n; v += 1) marginAt[v + 1] = marginAt[v]! + cardinalities[v]!;
+  const sliced = createSlicedLoops(loops);
+  const unobserved = new Int32Array(n).fill(-1);
+  for (let nest = 0; nest < 2 * count + n; nest += 1) sliceNest(loops, sliced, nest, unobserved, cardinalities);
+  const compiled: CompiledNetwork = {
     network,
-    cardinalities: Int32Array.from(network.variables, (variable) => variable.states.length),
-    families: network.variables.map((variable) => ({
-      variables: [...variable.parents, variable.index],
-      values: variable.table,
-    })),
+    cardinalities,
+    families: network.variables.map(({ parents, index, table }) => ({ variables: [...parents, index], values: table })),
+    tree,
+    loops,
+    sliced,
+    tableAt,
+    separatorAt,
+    summaryAt,
+    marginAt,
+    prior: new Float64Array(separatorAt[count]!),
+    priorMarginals: new Float64Array(marginAt[n]!),
+    shared: { propagation: null },
   };
+  calibratePrior(compiled);
+  return compiled;
 }

@@ -6,3 +6,15 @@ export class ImpossibleEvidenceError extends InferenceError {
     super('ImpossibleEvidenceError', problems);
   }
 }
+
+/** The error for evidence of probability zero. */
+export function impossibleEvidence(): ImpossibleEvidenceError {
+  return new ImpossibleEvidenceError([
+    {
+      code: 'evidence-impossible',
+      path: '',
+      message: 'the evidence has probability zero',
+      hint: 'drop or soften a finding; a table entry of exactly 0 rules it out',
+    },
+  ]);
+}

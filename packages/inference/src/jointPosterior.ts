@@ -3,7 +3,7 @@ import type { CompiledNetwork } from './compileNetwork.ts';
 import { eliminateVariables } from './eliminateVariables.ts';
 import { readEvidence, type Evidence, type Finding } from './evidence.ts';
 import type { Factor } from './factor.ts';
-import { ImpossibleEvidenceError } from './impossibleEvidenceError.ts';
+import { impossibleEvidence } from './impossibleEvidenceError.ts';
 import { variablePositions } from './variablePositions.ts';
 
 /** A joint distribution given evidence. */
@@ -58,14 +58,7 @@ export function eliminateTo(
   for (const value of values) sum += value;
   logProbability += logScale[0]! + Math.log(sum);
   if (!(logProbability > -Infinity)) {
-    throw new ImpossibleEvidenceError([
-      {
-        code: 'evidence-impossible',
-        path: '',
-        message: 'the evidence has probability zero',
-        hint: 'drop or soften a finding; a table entry of exactly 0 rules it out',
-      },
-    ]);
+    throw impossibleEvidence();
   }
   for (let at = 0; at < values.length; at += 1) values[at]! /= sum;
   return { values, logProbability };

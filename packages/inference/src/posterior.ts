@@ -1,6 +1,9 @@
 import type { CompiledNetwork } from './compileNetwork.ts';
 import { readEvidence, type Evidence } from './evidence.ts';
-import { eliminateTo } from './jointPosterior.ts';
+import { impossibleEvidence } from './impossibleEvidenceError.ts';
+import { propagate } from './propagate.ts';
+import { createPropagation, type Propagation } from './propagation.ts';
+import { setFinding, setLikelihood } from './setFinding.ts';
 
 /** All posterior marginals. */
 export interface Posterior {
@@ -11,15 +14,38 @@ export interface Posterior {
 }
 
 /** P(state | evidence) of every variable, and log P(evidence).
+ * What is still valid from the question before is kept: changing one finding costs less than asking afresh.
  * @throws EvidenceInputError, ImpossibleEvidenceError
  * @example posterior(compileNetwork(network), { rain: 'yes' }).marginals.rain // { yes: 1, no: 0 } */
 export function posterior(compiled: CompiledNetwork, evidence: Evidence): Posterior {
-  const findings = readEvidence(compiled.network, evidence);
-  const { logProbability } = eliminateTo(compiled, findings, []);
-  const marginals = compiled.network.variables.map((variable) => {
-    const { values } = eliminateTo(compiled, findings, [variable.index]);
+  const propagation = withEvidence(compiled, evidence);
+  const logProbability = propagate(propagation);
+  if (logProbability === -Infinity) throw impossibleEvidence();
+  const { marginals } = propagation;
+  return {
+    logProbabilityOfEvidence: logProbability,
     // fromEntries makes own properties of any name, '__proto__' included
-    return [variable.name, Object.fromEntries(variable.states.map((state, at) => [state, values[at]!]))] as const;
-  });
-  return { logProbabilityOfEvidence: logProbability, marginals: Object.fromEntries(marginals) };
+    marginals: Object.fromEntries(
+      compiled.network.variables.map(({ name, states, index }) => {
+        const at = compiled.marginAt[index]!;
+        return [name, Object.fromEntries(states.map((state, k) => [state, marginals[at + k]!]))];
+      }),
+    ),
+  };
+}
+
+/** The compiled network's own workspace with exactly this evidence. @throws EvidenceInputError */
+export function withEvidence(compiled: CompiledNetwork, evidence: Evidence): Propagation {
+  const findings = readEvidence(compiled.network, evidence);
+  const propagation = (compiled.shared.propagation ??= createPropagation(compiled));
+  const { states, soft } = propagation;
+  const kept = new Uint8Array(states.length);
+  for (const { variable } of findings) kept[variable] = 1;
+  for (let v = 0; v < states.length; v += 1)
+    if (kept[v] === 0 && (states[v]! >= 0 || soft[v] === 1)) setFinding(propagation, v, -1);
+  for (const { variable, state, weights, logScale } of findings) {
+    if (weights === null) setFinding(propagation, variable, state);
+    else setLikelihood(propagation, variable, weights, logScale);
+  }
+  return propagation;
 }

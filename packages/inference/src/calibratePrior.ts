@@ -1,0 +1,108 @@
+import { addAlong } from './addAlong.ts';
+import type { CompiledNetwork } from './compileNetwork.ts';
+import { addLoop, createLoopNest } from './loopNest.ts';
+import { multiplyAlong } from './multiplyAlong.ts';
+import { readMarginal } from './readMarginal.ts';
+import { summariseTable } from './summariseTable.ts';
+
+/** Fills a compiled network's tables with P(clique), P(separator) and all prior marginals, by one pass to the root and one back.
+ * Source: Jensen, Lauritzen & Olesen 1990, Computational Statistics Quarterly 4:269-282 (Hugin propagation). */
+export function calibratePrior(compiled: CompiledNetwork): void {
+  const { tree, loops, sliced, cardinalities, prior, tableAt, separatorAt, summaryAt, marginAt, priorMarginals } =
+    compiled;
+  const { count, parent, separatorSizes, home } = tree;
+  const { n, a, b } = sliced;
+  const speaks = multiplyFamilies(compiled);
+  for (let c = count - 1; c > 0; c -= 1) {
+    if (speaks[c] === 0) continue;
+    const up = separatorAt[c]!;
+    const p = count + c;
+    const table = tableAt[parent[c]!]!;
+    addAlong(prior, tableAt[c]!, prior, up, n, a, b, loops.start[c]!, sliced.count[c]!);
+    multiplyAlong(prior, table, prior, table, prior, up, n, a, b, loops.start[p]!, sliced.count[p]!);
+  }
+  let widest = 1;
+  for (let c = 1; c < count; c += 1) if (separatorSizes[c]! > widest) widest = separatorSizes[c]!;
+  const ratio = new Float64Array(widest);
+  prior[separatorAt[0]!] = 1;
+  for (let c = 1; c < count; c += 1) {
+    const size = separatorSizes[c]!;
+    const at = separatorAt[c]!;
+    for (let k = 0; k < size; k += 1) {
+      ratio[k] = speaks[c] === 0 ? 1 : prior[at + k]!;
+      prior[at + k] = 0;
+    }
+    const p = count + c;
+    addAlong(prior, tableAt[parent[c]!]!, prior, at, n, a, b, loops.start[p]!, sliced.count[p]!);
+    // an upward message of zero means that the whole column is zero
+    for (let k = 0; k < size; k += 1) ratio[k] = ratio[k] === 0 ? 0 : prior[at + k]! / ratio[k]!;
+    const table = tableAt[c]!;
+    multiplyAlong(prior, table, prior, table, ratio, 0, n, a, b, loops.start[c]!, sliced.count[c]!);
+  }
+  const summaries = new Float64Array(summaryAt[count]!);
+  for (let c = 1; c < count; c += 1) {
+    if (loops.summarised[c] === 0) continue;
+    summariseTable(
+      prior,
+      tableAt[c]!,
+      prior,
+      0,
+      false,
+      summaries,
+      summaryAt[c]!,
+      n,
+      a,
+      loops.start[c]!,
+      sliced.inner[c]!,
+      sliced.count[c]!,
+      separatorSizes[c]!,
+    );
+  }
+  for (let v = 0; v < home.length; v += 1) {
+    const source = loops.source[v]!;
+    const table = source < -1 ? summaries : prior;
+    const from = source < -1 ? summaryAt[-1 - source]! : source < 0 ? tableAt[0]! : separatorAt[source]!;
+    readMarginal(table, from, priorMarginals, marginAt[v]!, cardinalities[v]!, sliced, loops, 2 * count + v);
+  }
+}
+
+/** Multiplies every family into the smallest clique that covers it. Returns 1 for cliques whose message to the root is not all ones:
+ * those below the home of some variable whose family went further down. */
+function multiplyFamilies(compiled: CompiledNetwork): Uint8Array {
+  const { network, tree, cardinalities, prior, tableAt, separatorAt } = compiled;
+  const { count, parent, start, members, sizes, home, cliqueStart, cliquesOf } = tree;
+  const speaks = new Uint8Array(count);
+  const step = new Int32Array(cardinalities.length);
+  const inClique = new Int32Array(cardinalities.length).fill(-1);
+  const nest = createLoopNest(cardinalities.length);
+  prior.fill(1, 0, separatorAt[0]!);
+  for (const { index, parents, table } of network.variables) {
+    let best = -1;
+    for (let k = cliqueStart[index]!; k < cliqueStart[index + 1]!; k += 1) {
+      const c = cliquesOf[k]!;
+      if (best >= 0 && sizes[c]! >= sizes[best]!) continue;
+      for (let j = start[c]!; j < start[c + 1]!; j += 1) inClique[members[j]!] = c;
+      let covers = true;
+      for (const p of parents) if (inClique[p] !== c) covers = false;
+      if (covers) best = c;
+    }
+    for (let c = best; c !== home[index] && c > 0; c = parent[c]!) speaks[c] = 1;
+    let stride = cardinalities[index]!;
+    step[index] = 1;
+    for (let k = parents.length - 1; k >= 0; k -= 1) {
+      step[parents[k]!] = stride;
+      stride *= cardinalities[parents[k]!]!;
+    }
+    nest.count = 0;
+    let own = 1;
+    for (let j = start[best + 1]! - 1; j >= start[best]!; j -= 1) {
+      const v = members[j]!;
+      addLoop(nest, cardinalities[v]!, own, step[v]!);
+      own *= cardinalities[v]!;
+    }
+    multiplyAlong(prior, tableAt[best]!, prior, tableAt[best]!, table, 0, nest.n, nest.a, nest.b, 0, nest.count);
+    step[index] = 0;
+    for (const p of parents) step[p] = 0;
+  }
+  return speaks;
+}

@@ -1,0 +1,166 @@
+import { firstStepAfter, type EliminationOrder } from './eliminationOrder.ts';
+import type { MoralGraph } from './moralGraph.ts';
+
+/** A rooted clique tree (junction tree). Cliques are numbered so that parents come before children; clique 0 is the root.
+ * In every table the variables stand in one common order: first (slowest) those whose home the clique is, last (fastest) those shared
+ * with its parent, so that the separator's table is laid out exactly like the fast end of the clique's. */
+export interface CliqueTree {
+  readonly count: number;
+  /** -1 for the root. */
+  readonly parent: Int32Array;
+  /** Members of clique c: `members[start[c]] ... members[start[c + 1] - 1]`, slowest first. */
+  readonly start: Int32Array;
+  readonly members: Int32Array;
+  /** How many of the first members have their home here; the rest are the separator towards the parent. */
+  readonly residuals: Int32Array;
+  /** Table entries of each clique and of the separator towards its parent (1 when empty). */
+  readonly sizes: Float64Array;
+  readonly separatorSizes: Float64Array;
+  /** Variable -> the clique nearest the root that has it. */
+  readonly home: Int32Array;
+  /** Cliques that have variable v: `cliquesOf[cliqueStart[v]] ...`. */
+  readonly cliqueStart: Int32Array;
+  readonly cliquesOf: Int32Array;
+  /** Children of clique c: the cliques from `firstChild[c]` up to, not including, `firstChild[c + 1]`. */
+  readonly firstChild: Int32Array;
+}
+
+/** Builds the tree of maximal cliques of an elimination order, rooted at the largest.
+ * Parts that are not connected hang together by empty separators. */
+export function cliqueTree(graph: MoralGraph, elimination: EliminationOrder): CliqueTree {
+  const { words, cardinalities } = graph;
+  const { order, cliques } = elimination;
+  const n = order.length;
+  const stepOf = new Int32Array(n);
+  for (let k = 0; k < n; k += 1) stepOf[order[k]!] = k;
+  const sizeOf = new Int32Array(n);
+  const next = new Int32Array(n);
+  const node = new Int32Array(n).fill(-1); // step -> step of the maximal clique that holds it
+  for (let k = 0; k < n; k += 1) {
+    for (let w = 0; w < words; w += 1)
+      for (let bits = cliques[k * words + w]!; bits !== 0; bits &= bits - 1) sizeOf[k]! += 1;
+    next[k] = firstStepAfter(cliques, k, words, stepOf);
+  }
+  const tables = new Float64Array(n);
+  let largest = -1;
+  for (let k = 0; k < n; k += 1) {
+    if (node[k] === -1) node[k] = k;
+    const p = next[k]!;
+    if (p < n && node[p] === -1 && sizeOf[p] === sizeOf[k]! - 1) node[p] = node[k]!;
+    if (node[k] !== k) continue;
+    let size = 1;
+    for (let w = 0; w < words; w += 1)
+      for (let bits = cliques[k * words + w]!; bits !== 0; bits &= bits - 1)
+        size *= cardinalities[(w << 5) + 31 - Math.clz32(bits & -bits)]!;
+    tables[k] = size;
+    if (largest < 0 || size > tables[largest]!) largest = k;
+  }
+  // undirected neighbours as linked lists
+  const head = new Int32Array(n).fill(-1);
+  const link = new Int32Array(2 * n);
+  const to = new Int32Array(2 * n);
+  let links = 0;
+  let count = 0;
+  let lastTop = -1;
+  const connect = (a: number, b: number): void => {
+    to[links] = b;
+    link[links] = head[a]!;
+    head[a] = links;
+    links += 1;
+  };
+  for (let k = 0; k < n; k += 1) {
+    if (node[k] !== k) continue;
+    count += 1;
+    let p = next[k]!;
+    while (p < n && node[p] === k) p = next[p]!;
+    if (p < n) {
+      connect(k, node[p]!);
+      connect(node[p]!, k);
+    } else {
+      if (lastTop >= 0) {
+        connect(k, lastTop);
+        connect(lastTop, k);
+      }
+      lastTop = k;
+    }
+  }
+  return layOut(graph, cliques, tables, count, largest, head, link, to);
+}
+
+function layOut(
+  graph: MoralGraph,
+  cliques: Int32Array,
+  tables: Float64Array,
+  count: number,
+  root: number,
+  head: Int32Array,
+  link: Int32Array,
+  to: Int32Array,
+): CliqueTree {
+  const { words, cardinalities } = graph;
+  const n = cardinalities.length;
+  const steps = new Int32Array(count); // clique -> elimination step
+  const parent = new Int32Array(count).fill(-1);
+  const firstChild = new Int32Array(count + 1);
+  // breadth first: the children of one clique are numbered in a row
+  steps[0] = root;
+  for (let c = 0, made = 1; c < count; c += 1) {
+    firstChild[c] = made;
+    for (let e = head[steps[c]!]!; e >= 0; e = link[e]!) {
+      if (c > 0 && to[e] === steps[parent[c]!]) continue;
+      steps[made] = to[e]!;
+      parent[made] = c;
+      made += 1;
+    }
+  }
+  firstChild[count] = count;
+  const home = new Int32Array(n).fill(-1);
+  const shares = new Int32Array(n);
+  const start = new Int32Array(count + 1);
+  for (let c = 0, total = 0; c < count; c += 1) {
+    const base = steps[c]! * words;
+    for (let w = 0; w < words; w += 1) {
+      for (let bits = cliques[base + w]!; bits !== 0; bits &= bits - 1) {
+        const v = (w << 5) + 31 - Math.clz32(bits & -bits);
+        if (home[v] === -1) home[v] = c;
+        shares[v]! += 1;
+        total += 1;
+      }
+    }
+    start[c + 1] = total;
+  }
+  const members = new Int32Array(start[count]!);
+  const residuals = new Int32Array(count);
+  const sizes = new Float64Array(count);
+  const separatorSizes = new Float64Array(count).fill(1);
+  const cliqueStart = new Int32Array(n + 1);
+  for (let v = 0; v < n; v += 1) cliqueStart[v + 1] = cliqueStart[v]! + shares[v]!;
+  const cliquesOf = new Int32Array(members.length);
+  const filled = cliqueStart.slice(0, n);
+  for (let c = 0; c < count; c += 1) {
+    const base = steps[c]! * words;
+    sizes[c] = tables[steps[c]!]!;
+    const first = start[c]!;
+    let end = first;
+    for (let w = 0; w < words; w += 1) {
+      for (let bits = cliques[base + w]!; bits !== 0; bits &= bits - 1) {
+        const v = (w << 5) + 31 - Math.clz32(bits & -bits);
+        cliquesOf[filled[v]!] = c;
+        filled[v]! += 1;
+        if (home[v] === c) residuals[c]! += 1;
+        else separatorSizes[c]! *= cardinalities[v]!;
+        // nearest home slowest; within one home the widely shared fastest
+        let at = end;
+        for (; at > first; at -= 1) {
+          const u = members[at - 1]!;
+          const later = home[u]! - home[v]!;
+          if (later > 0 || (later === 0 && shares[u]! <= shares[v]!)) break;
+          members[at] = u;
+        }
+        members[at] = v;
+        end += 1;
+      }
+    }
+  }
+  return { count, parent, start, members, residuals, sizes, separatorSizes, home, cliqueStart, cliquesOf, firstChild };
+}

@@ -1,0 +1,163 @@
+import type { MoralGraph } from './moralGraph.ts';
+import { popCount } from './popCount.ts';
+
+/** What a greedy elimination order minimises at each step: the table of the clique it makes (`weight`), the edges it adds (`fill`), or
+ * those edges weighted by the product of their ends' numbers of states (`weighted-fill`). */
+export type EliminationRule = 'weight' | 'fill' | 'weighted-fill';
+
+/** An elimination order and the cliques it makes. */
+export interface EliminationOrder {
+  /** Positions, first eliminated first. */
+  readonly order: Int32Array;
+  /** [step]: bit set of the variable and its neighbours when eliminated, `words` words each. */
+  readonly cliques: Int32Array;
+  /** Table entries of all maximal cliques. */
+  readonly entries: number;
+  /** Graph operations spent, for budgeting. */
+  readonly effort: number;
+}
+
+/** Eliminates greedily by a rule. @param random breaks ties, and blurs scores by `blur`; null breaks ties by position.
+ * @param limit gives up (returns null) when the cliques so far exceed it.
+ * Source: Kjaerulff 1990 (triangulation by minimum fill, size and weight). */
+export function eliminationOrder(
+  graph: MoralGraph,
+  rule: EliminationRule,
+  random: (() => number) | null,
+  blur: number,
+  limit: number,
+): EliminationOrder | null {
+  const { words, cardinalities } = graph;
+  const count = cardinalities.length;
+  const rows = graph.rows.slice();
+  const order = new Int32Array(count);
+  const cliques = new Int32Array(count * words);
+  const sizes = new Int32Array(count);
+  const stepOf = new Int32Array(count).fill(-1);
+  const scores = new Float64Array(count);
+  const stale = new Uint8Array(count).fill(1);
+  const members = new Int32Array(count);
+  let entries = 0;
+  let effort = 0;
+
+  const score = (v: number): number => {
+    const base = v * words;
+    let result = rule === 'weight' ? cardinalities[v]! : 0;
+    for (let w = 0; w < words; w += 1) {
+      for (let bits = rows[base + w]!; bits !== 0; bits &= bits - 1) {
+        const u = (w << 5) + 31 - Math.clz32(bits & -bits);
+        effort += words;
+        if (rule === 'weight') result *= cardinalities[u]!;
+        else if (rule === 'fill') {
+          for (let k = w; k < words; k += 1) {
+            let missing = rows[base + k]! & ~rows[u * words + k]!;
+            if (k === w) missing &= -2 << (u & 31);
+            if (missing !== 0) result += popCount(missing);
+          }
+        } else {
+          for (let k = w; k < words; k += 1) {
+            let missing = rows[base + k]! & ~rows[u * words + k]!;
+            if (k === w) missing &= -2 << (u & 31);
+            for (; missing !== 0; missing &= missing - 1)
+              result += cardinalities[u]! * cardinalities[(k << 5) + 31 - Math.clz32(missing & -missing)]!;
+          }
+        }
+      }
+    }
+    return random === null ? result : result * (1 + blur * random());
+  };
+
+  for (let step = 0; step < count; step += 1) {
+    let best = -1;
+    let bestScore = Infinity;
+    let ties = 0;
+    for (let v = 0; v < count; v += 1) {
+      if (stepOf[v]! >= 0) continue;
+      if (stale[v] === 1) {
+        scores[v] = score(v);
+        stale[v] = 0;
+      }
+      const s = scores[v]!;
+      if (s < bestScore) {
+        best = v;
+        bestScore = s;
+        ties = 1;
+      } else if (s === bestScore && random !== null) {
+        ties += 1;
+        if (random() * ties < 1) best = v;
+      }
+    }
+    effort += count - step;
+    order[step] = best;
+    stepOf[best] = step;
+    const base = best * words;
+    let size = 1;
+    let table = cardinalities[best]!;
+    for (let w = 0; w < words; w += 1) {
+      cliques[step * words + w] = rows[base + w]!;
+      for (let bits = rows[base + w]!; bits !== 0; bits &= bits - 1) {
+        const u = (w << 5) + 31 - Math.clz32(bits & -bits);
+        members[size - 1] = u;
+        size += 1;
+        table *= cardinalities[u]!;
+      }
+    }
+    cliques[step * words + (best >>> 5)]! |= 1 << (best & 31);
+    sizes[step] = size;
+    entries += table;
+    // the neighbours become a clique, without the variable
+    for (let k = 0; k < size - 1; k += 1) {
+      const u = members[k]! * words;
+      stale[members[k]!] = 1;
+      rows[u + (best >>> 5)]! &= ~(1 << (best & 31));
+      for (let w = 0; w < words; w += 1) {
+        let added = rows[base + w]! & ~rows[u + w]!;
+        if (w === members[k]! >>> 5) added &= ~(1 << (members[k]! & 31));
+        if (added === 0) continue;
+        rows[u + w]! |= added;
+        if (rule === 'weight') continue;
+        // common neighbours of the ends of a new edge now miss one edge less
+        for (let bits = added; bits !== 0; bits &= bits - 1) {
+          const x = ((w << 5) + 31 - Math.clz32(bits & -bits)) * words;
+          for (let j = 0; j < words; j += 1) {
+            for (let common = rows[x + j]! & rows[u + j]!; common !== 0; common &= common - 1)
+              stale[(j << 5) + 31 - Math.clz32(common & -common)] = 1;
+          }
+        }
+      }
+    }
+    effort += size * words;
+    if (entries > 2 * limit) return null;
+  }
+  entries = 0;
+  // a clique is not maximal when it is what is left of an earlier one
+  const maximal = new Uint8Array(count).fill(1);
+  for (let step = 0; step < count; step += 1) {
+    const parent = firstStepAfter(cliques, step, words, stepOf);
+    if (parent < count && sizes[parent] === sizes[step]! - 1) maximal[parent] = 0;
+  }
+  for (let step = 0; step < count; step += 1)
+    if (maximal[step] === 1) entries += tableSize(cliques, step, words, cardinalities);
+  return { order, cliques, entries, effort };
+}
+
+/** The step at which the first of a clique's other variables is eliminated; the number of variables when there is none. */
+export function firstStepAfter(cliques: Int32Array, step: number, words: number, stepOf: Int32Array): number {
+  let first = stepOf.length;
+  for (let w = 0; w < words; w += 1) {
+    for (let bits = cliques[step * words + w]!; bits !== 0; bits &= bits - 1) {
+      const at = stepOf[(w << 5) + 31 - Math.clz32(bits & -bits)]!;
+      if (at > step && at < first) first = at;
+    }
+  }
+  return first;
+}
+
+function tableSize(cliques: Int32Array, step: number, words: number, cardinalities: Int32Array): number {
+  let size = 1;
+  for (let w = 0; w < words; w += 1) {
+    for (let bits = cliques[step * words + w]!; bits !== 0; bits &= bits - 1)
+      size *= cardinalities[(w << 5) + 31 - Math.clz32(bits & -bits)]!;
+  }
+  return size;
+}

@@ -1,0 +1,89 @@
+import type { CompiledNetwork } from './compileNetwork.ts';
+import type { SlicedLoops } from './slicedLoops.ts';
+
+/** A workspace for asking a compiled network: findings, tables and loops in typed arrays, all allocated when it is made.
+ * Between questions it keeps what is still valid. Mutable: one at a time per thread. Made by `createPropagation`. */
+export interface Propagation {
+  readonly compiled: CompiledNetwork;
+  /** State seen, by variable; -1 when there is no hard finding. */
+  readonly states: Int32Array;
+  /** 1 when the variable has a likelihood; its numbers stand in `weights` where its marginal stands in `marginals`. */
+  readonly soft: Uint8Array;
+  readonly weights: Float64Array;
+  /** log of what a likelihood was divided by. */
+  readonly softLogs: Float64Array;
+  /** Number of findings whose home is in the subtree of each clique. */
+  readonly held: Int32Array;
+  /** 1 when a clique's collected table and its message upwards are out of date. */
+  readonly stale: Uint8Array;
+  /** Tables collected from below, and separators' messages upwards: laid out like the prior. */
+  readonly collected: Float64Array;
+  /** Tables, and separators, with all evidence. */
+  readonly beliefs: Float64Array;
+  /** Messages upwards divided by the prior of their separator, at `separatorAt[c] - separatorAt[0]`. */
+  readonly ratios: Float64Array;
+  /** The message downwards at hand, divided by what came up. */
+  readonly downRatio: Float64Array;
+  /** What a clique does not share with its parent, at `summaryAt`. */
+  readonly summaries: Float64Array;
+  /** P(state | evidence), variable by variable at `compiled.marginAt`. */
+  readonly marginals: Float64Array;
+  /** Logarithms taken out of the message upwards. */
+  readonly logs: Float64Array;
+  /** 1 when the message upwards is one number, and is in `logs`. */
+  readonly scalar: Uint8Array;
+  /** Which tables hold a clique's collected table, its belief, and the separator's: 0 the prior, 1 `collected`, 2 `beliefs`. */
+  readonly collectedFrom: Uint8Array;
+  readonly beliefFrom: Uint8Array;
+  readonly separatorFrom: Uint8Array;
+  /** 1 for variables that are unobserved and that the findings can change. */
+  readonly active: Uint8Array;
+  readonly sliced: SlicedLoops;
+  /** 1 for nests to be sliced anew before they are run. */
+  readonly outdated: Uint8Array;
+  /** Round in which a clique's belief was last made. */
+  readonly madeIn: Float64Array;
+  /** `round` changes with every change of evidence; the others say in which round something was last done. */
+  readonly now: { findings: number; round: number; collectedIn: number; activeIn: number; logEvidence: number };
+}
+
+/** Makes a workspace. Costs memory for all tables twice, touched only as far as evidence needs it. */
+export function createPropagation(compiled: CompiledNetwork): Propagation {
+  const { tree, loops, sliced, prior, separatorAt, summaryAt, marginAt, cardinalities } = compiled;
+  const n = cardinalities.length;
+  let widest = 1;
+  for (let c = 1; c < tree.count; c += 1) if (tree.separatorSizes[c]! > widest) widest = tree.separatorSizes[c]!;
+  return {
+    compiled,
+    states: new Int32Array(n).fill(-1),
+    soft: new Uint8Array(n),
+    weights: new Float64Array(marginAt[n]!),
+    softLogs: new Float64Array(n),
+    held: new Int32Array(tree.count),
+    stale: new Uint8Array(tree.count).fill(1),
+    collected: new Float64Array(prior.length),
+    beliefs: new Float64Array(prior.length),
+    ratios: new Float64Array(separatorAt[tree.count]! - separatorAt[0]!),
+    downRatio: new Float64Array(widest),
+    summaries: new Float64Array(summaryAt[tree.count]!),
+    marginals: new Float64Array(marginAt[n]!),
+    logs: new Float64Array(tree.count),
+    scalar: new Uint8Array(tree.count),
+    collectedFrom: new Uint8Array(tree.count),
+    beliefFrom: new Uint8Array(tree.count),
+    separatorFrom: new Uint8Array(tree.count),
+    active: new Uint8Array(n),
+    sliced: {
+      n: sliced.n.slice(),
+      a: sliced.a.slice(),
+      b: sliced.b.slice(),
+      count: sliced.count.slice(),
+      inner: sliced.inner.slice(),
+      offsetA: sliced.offsetA.slice(),
+      offsetB: sliced.offsetB.slice(),
+    },
+    outdated: new Uint8Array(loops.start.length - 1),
+    madeIn: new Float64Array(tree.count),
+    now: { findings: 0, round: 1, collectedIn: 0, activeIn: 0, logEvidence: 0 },
+  };
+}

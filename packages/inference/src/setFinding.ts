@@ -1,0 +1,49 @@
+import type { Propagation } from './propagation.ts';
+
+/** Sets, changes or (state -1) retracts the hard finding on a variable, by position. Marks only what it touches as out of date.
+ * Allocates nothing. The caller has checked the ranges. */
+export function setFinding(propagation: Propagation, variable: number, state: number): void {
+  const { states, soft } = propagation;
+  if (states[variable] === state && soft[variable] === 0) return;
+  const before = states[variable]! >= 0 || soft[variable] === 1 ? 1 : 0;
+  states[variable] = state;
+  soft[variable] = 0;
+  touch(propagation, variable, (state >= 0 ? 1 : 0) - before);
+}
+
+/** Sets the likelihood finding on a variable: numbers divided by their largest, whose logarithm is `logScale`. */
+export function setLikelihood(
+  propagation: Propagation,
+  variable: number,
+  weights: Float64Array,
+  logScale: number,
+): void {
+  const { states, soft, compiled, softLogs } = propagation;
+  const before = states[variable]! >= 0 || soft[variable] === 1 ? 1 : 0;
+  const at = compiled.marginAt[variable]!;
+  if (soft[variable] === 1 && softLogs[variable] === logScale) {
+    let same = true;
+    for (let k = 0; k < weights.length; k += 1) if (propagation.weights[at + k] !== weights[k]) same = false;
+    if (same) return;
+  }
+  states[variable] = -1;
+  soft[variable] = 1;
+  softLogs[variable] = logScale;
+  propagation.weights.set(weights, at);
+  touch(propagation, variable, 1 - before);
+}
+
+function touch(propagation: Propagation, variable: number, change: number): void {
+  const { compiled, held, stale, outdated, now } = propagation;
+  const { tree, loops } = compiled;
+  for (let k = loops.nestStart[variable]!, end = loops.nestStart[variable + 1]!; k < end; k += 1)
+    outdated[loops.nestsOf[k]!] = 1;
+  for (let k = tree.cliqueStart[variable]!, end = tree.cliqueStart[variable + 1]!; k < end; k += 1)
+    stale[tree.cliquesOf[k]!] = 1;
+  for (let c = tree.home[variable]!; c >= 0; c = tree.parent[c]!) {
+    stale[c] = 1;
+    held[c]! += change;
+  }
+  now.findings += change;
+  now.round += 1;
+}
