@@ -27,7 +27,7 @@ export interface CauseRanking {
   readonly posterior: Readonly<Record<string, number>>;
   /** Possible causes, most likely first. */
   readonly ranking: readonly RankedCause[];
-  /** Cause groups, most likely first. */
+  /** Cause groups, most likely first: probability that a cause of the group is behind the fault. */
   readonly groups: readonly { readonly group: string; readonly probability: number }[];
   /** Causes that the intake facts exclude (or that need an intake fact which is not stated). */
   readonly ruledOut: readonly string[];

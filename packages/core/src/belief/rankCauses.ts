@@ -11,7 +11,7 @@ export function rankCauses(compiled: CompiledModel, facts: Facts): CauseRanking 
 }
 
 /** The ranking in a sweep. */
-export function rankingOf({ causes, model }: CompiledModel, swept: SweptFacts): CauseRanking {
+export function rankingOf({ causes, model, structure }: CompiledModel, swept: SweptFacts): CauseRanking {
   const byCause = (values: Float64Array): Record<string, number> =>
     Object.fromEntries(causes.map((id, at) => [id, values[at]!]));
   const ranking = causes
@@ -19,7 +19,10 @@ export function rankingOf({ causes, model }: CompiledModel, swept: SweptFacts): 
     .filter(({ prior }) => prior > 0)
     .sort((a, b) => b.probability - a.probability);
   const inGroup = new Map(model.causeGroups.map(({ id }) => [id, 0]));
-  model.causes.forEach(({ group }, at) => inGroup.set(group, (inGroup.get(group) ?? 0) + swept.posterior[at]!));
+  structure.hypotheses.forEach(({ members }, at) => {
+    const groups = new Set(members.map((member) => model.causes[member]!.group));
+    for (const group of groups) inGroup.set(group, inGroup.get(group)! + swept.posterior[at]!);
+  });
   return {
     facts: swept.facts,
     prior: byCause(swept.prior),

@@ -13,6 +13,11 @@ export function repairFactsOf(compiled: CompiledModel, tariff: Tariff): RepairFa
   for (const index of candidates) {
     for (const { cause } of compiled.cures[index]!) knownCost[cause] = Math.min(knownCost[cause]!, costFrom(index, 0));
   }
+  compiled.structure.hypotheses.forEach(({ members }, at) => {
+    if (members.length < 2) return;
+    const both = members.reduce((sum, member) => sum + knownCost[member]!, 0);
+    knownCost[at] = Math.min(knownCost[at]!, both);
+  });
   const referralFee = tariff.repair(referral, 0).total;
   return {
     cures: compiled.cures,

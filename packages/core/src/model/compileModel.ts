@@ -1,30 +1,60 @@
-import { compileSweep, defineNetwork, type CompiledSweep, type VariableDefinition } from '@faultodds/inference';
+import {
+  compileSweep,
+  defineNetwork,
+  type CompiledSweep,
+  type Network,
+  type VariableDefinition,
+} from '@faultodds/inference';
+import { ModelError } from '../errors/modelError.ts';
 import type { CompiledModel, CompiledTest } from './compiledModel.ts';
-import { fillTable, firstMatches, type FirstMatches } from './firstMatches.ts';
-import type { Mechanism, Model, Test } from './model.ts';
+import { fillTable, firstMatches, type FirstMatches, type Parents } from './firstMatches.ts';
+import { hypothesesOf, type Hypothesis } from './hypotheses.ts';
+import type { Mechanism, Model, Row, Test } from './model.ts';
+import { noisyMax } from './noisyMax.ts';
+import { persistingMatches } from './persistingMatches.ts';
+
+/** How many causes may be behind the fault together. */
+export interface CompileOptions {
+  /** Default 1. With 2, every pair of causes is a hypothesis of its own: about a square of the work. */
+  readonly atMost?: 1 | 2;
+}
 
 /** Makes a model ready for questions: a Bayesian network whose root is the cause, a table per test, look-ups for prices. Costs
- * milliseconds, once; share the result. */
-export function compileModel(model: Model): CompiledModel {
-  const causes = model.causes.map((cause) => cause.id);
-  const statesOf = new Map(model.mechanisms.map((m) => [m.id, m.states.map((state) => state.id)]));
-  statesOf.set('cause', causes);
-  const matches = (parents: readonly string[], rows: Test['rows']): FirstMatches =>
-    firstMatches(
-      parents.map((id) => ({ id, states: statesOf.get(id) ?? [] })),
-      rows,
-    );
+ * milliseconds, once; share the result.
+ *
+ * With pairs: mechanisms combine by noisy-MAX over the model's order of states; a test row that names a cause applies to every pair with
+ * it, except that a fault stays while either cause does (`persistsAs`).
+ * @throws ModelError `two-cause-share-missing` when pairs are asked of a model that does not say how common they are. */
+export function compileModel(model: Model, options: CompileOptions = {}): CompiledModel {
+  const hypotheses = hypothesesOf(model, options.atMost ?? 1);
+  if (options.atMost === 2 && model.twoCauseShare === undefined) {
+    throw new ModelError([
+      {
+        code: 'two-cause-share-missing',
+        path: '/twoCauseShare',
+        message: 'the model does not say how often two causes act at once',
+        hint: 'give twoCauseShare, a share of such faults with its range',
+      },
+    ]);
+  }
+  const causes = hypotheses.map(({ id }) => id);
+  const statesOf = new Map(model.mechanisms.map((m) => [m.id, m.states.map(({ id }) => [id])]));
+  statesOf.set(
+    'cause',
+    hypotheses.map(({ members }) => members.map((at) => model.causes[at]!.id)),
+  );
+  const parentsOf = (ids: readonly string[]): Parents => ids.map((id) => ({ id, states: statesOf.get(id) ?? [] }));
 
   const mechanismMatches = model.mechanisms.map(({ parents, rows }) =>
-    rows === undefined ? undefined : matches(parents ?? [], rows),
+    rows === undefined ? undefined : firstMatches(parentsOf(parents ?? []), rows),
   );
   const testMatches = model.tests.map((test) => {
     const named = new Set(test.rows.flatMap((row) => Object.keys(row.when)));
     // the cause last: the kernel's answers run over the root fastest
-    return matches(
-      [...statesOf.keys()].filter((id) => named.has(id)),
-      test.rows,
-    );
+    const parents = parentsOf([...statesOf.keys()].filter((id) => named.has(id)));
+    return test.persistsAs === undefined
+      ? firstMatches(parents, test.rows)
+      : persistingMatches(parents, test.rows, test.persistsAs);
   });
 
   const accessBit = new Map(model.access.map((access, at) => [access.id, 1 << at]));
@@ -33,6 +63,7 @@ export function compileModel(model: Model): CompiledModel {
     return (access?.requires ?? []).reduce((bits, required) => bits | closureOf(required), accessBit.get(id) ?? 0);
   };
   return compileNumbers(model, {
+    hypotheses,
     causes,
     causeIndex: new Map(causes.map((id, at) => [id, at])),
     mechanismMatches,
@@ -57,8 +88,11 @@ function compileNumbers(model: Model, structure: CompiledModel['structure']): Co
     model,
     causes,
     causeIndex,
-    weights: Float64Array.from(model.causes, (cause) => cause.weight.best),
-    activeFractions: Float64Array.from(model.causes, (cause) => cause.activeFraction.best),
+    // two causes: the misfire shows while either does
+    activeFractions: Float64Array.from(
+      structure.hypotheses,
+      ({ members }) => 1 - members.reduce((asleep, at) => asleep * (1 - model.causes[at]!.activeFraction.best), 1),
+    ),
     tests: new Map(testList.map((test) => [test.test.id, test])),
     testList,
     get sweep(): CompiledSweep {
@@ -67,11 +101,11 @@ function compileNumbers(model: Model, structure: CompiledModel['structure']): Co
     },
     accessBit: structure.accessBit,
     accessClosure: structure.accessClosure,
-    cures: model.repairs.map((repair) =>
-      Object.entries(repair.cures).map(([cause, success]) => ({
-        cause: causeIndex.get(cause) ?? -1,
-        success: success.best,
-      })),
+    cures: model.repairs.map(({ cures }) =>
+      structure.hypotheses.flatMap(({ members }, cause) => {
+        const success = members.reduce((all, at) => all * (cures[model.causes[at]!.id]?.best ?? 0), 1);
+        return success > 0 ? [{ cause, success }] : [];
+      }),
     ),
   };
 }
@@ -97,27 +131,30 @@ function compileTest(test: Test, index: number, matches: FirstMatches): Compiled
   };
 }
 
-function networkOf(
-  model: Model,
-  { causes, mechanismMatches }: CompiledModel['structure'],
-): ReturnType<typeof defineNetwork> {
+function networkOf(model: Model, { hypotheses, causes, mechanismMatches }: CompiledModel['structure']): Network {
   return defineNetwork({
     variables: [
       { name: 'cause', states: causes, table: causes.map(() => 1 / causes.length) },
-      ...model.mechanisms.map((mechanism, at) => mechanismVariable(model, mechanism, mechanismMatches[at])),
+      ...model.mechanisms.map((mechanism, at) => mechanismVariable(model, mechanism, hypotheses, mechanismMatches[at])),
     ],
   });
 }
 
-function mechanismVariable(model: Model, mechanism: Mechanism, matches: FirstMatches | undefined): VariableDefinition {
+function mechanismVariable(
+  model: Model,
+  mechanism: Mechanism,
+  hypotheses: readonly Hypothesis[],
+  matches: FirstMatches | undefined,
+): VariableDefinition {
   const states = mechanism.states.map((state) => state.id);
   if (matches !== undefined) {
     const table = fillTable(matches, mechanism.rows ?? [], states);
     return { name: mechanism.id, states, parents: matches.parents, table };
   }
-  const table = model.causes.flatMap((cause) => {
-    const row = cause.states[mechanism.id] ?? mechanism.background;
-    return states.map((state) => row?.p[state] ?? 0);
+  const numbers = (row: Row | undefined): number[] => states.map((state) => row?.p[state] ?? 0);
+  const table = hypotheses.flatMap(({ members }) => {
+    const disturbing = members.flatMap((at) => model.causes[at]!.states[mechanism.id] ?? []);
+    return disturbing.length === 0 ? numbers(mechanism.background) : disturbing.map(numbers).reduce(noisyMax);
   });
   return { name: mechanism.id, states, parents: ['cause'], table };
 }

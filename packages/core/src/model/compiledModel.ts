@@ -1,5 +1,6 @@
 import type { CompiledSweep, LikelihoodFactor, TargetTable } from '@faultodds/inference';
 import type { FirstMatches } from './firstMatches.ts';
+import type { Hypothesis } from './hypotheses.ts';
 import type { Model, Test } from './model.ts';
 
 /** A test made ready: its table over mechanisms (and the cause), and its likelihood factors, made once each. */
@@ -15,12 +16,13 @@ export interface CompiledTest {
   readonly factors: Map<string, LikelihoodFactor>;
 }
 
-/** A model made ready for questions; opaque outside this package. Arrays run over causes in the model's order. */
+/** A model made ready for questions; opaque outside this package. Arrays run over hypotheses: the causes in the model's order and,
+ * when compiled for pairs, every pair of them. */
 export interface CompiledModel {
   readonly model: Model;
+  /** Ids of the hypotheses. */
   readonly causes: readonly string[];
   readonly causeIndex: ReadonlyMap<string, number>;
-  readonly weights: Float64Array;
   readonly activeFractions: Float64Array;
   readonly tests: ReadonlyMap<string, CompiledTest>;
   readonly testList: readonly CompiledTest[];
@@ -32,6 +34,7 @@ export interface CompiledModel {
   readonly cures: readonly { readonly cause: number; readonly success: number }[][];
   /** What does not change with the numbers. */
   readonly structure: {
+    readonly hypotheses: readonly Hypothesis[];
     readonly causes: readonly string[];
     readonly causeIndex: ReadonlyMap<string, number>;
     readonly mechanismMatches: readonly (FirstMatches | undefined)[];

@@ -116,7 +116,16 @@ export function findReferenceProblems(model: Model): Problem[] {
   });
   model.tests.forEach((test, at) => {
     const path = `/tests/${at}`;
-    ids(test.outcomes, `${path}/outcomes`);
+    const outcomes = ids(test.outcomes, `${path}/outcomes`);
+    if (test.persistsAs !== undefined && !outcomes.has(test.persistsAs)) {
+      const hint = nearestId(test.persistsAs, outcomes);
+      found.push({
+        code: 'outcome-unknown',
+        path: `${path}/persistsAs`,
+        message: `no outcome '${test.persistsAs}'`,
+        hint,
+      });
+    }
     need('category', test.category, `${path}/category`);
     need('access', test.access, `${path}/access`);
     test.equipment.forEach((id, e) => need('equipment', id, `${path}/equipment/${e}`));

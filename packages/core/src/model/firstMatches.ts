@@ -7,15 +7,21 @@ export interface FirstMatches {
   readonly rowOf: Int16Array;
 }
 
-/** Finds for every configuration of the parents the first row that matches. Rows end with a default, so one always does. */
-export function firstMatches(
-  parents: readonly { readonly id: string; readonly states: readonly string[] }[],
-  rows: readonly ConditionalRow[],
-): FirstMatches {
+/** Parents of a table; each state as the ids it stands for (one, or two causes at once). */
+export type Parents = readonly { readonly id: string; readonly states: readonly (readonly string[])[] }[];
+
+/** Finds for every configuration of the parents the first row that matches. Rows end with a default, so one always does.
+ * A state that stands for several (two causes at once) matches where any of them does. */
+export function firstMatches(parents: Parents, rows: readonly ConditionalRow[]): FirstMatches {
   const configurations = parents.reduce((product, parent) => product * parent.states.length, 1);
   const rowOf = new Int16Array(configurations);
   const accepts = rows.map((row) =>
-    parents.map((parent) => parent.states.map((state) => row.when[parent.id]?.includes(state) ?? true)),
+    parents.map((parent) =>
+      parent.states.map((members) => {
+        const wanted = row.when[parent.id];
+        return wanted === undefined || members.some((member) => wanted.includes(member));
+      }),
+    ),
   );
   const digits = new Int32Array(parents.length);
   for (let configuration = 0; configuration < configurations; configuration += 1) {

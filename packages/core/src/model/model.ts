@@ -131,6 +131,8 @@ export interface Test {
   readonly access: string;
   readonly cautions: readonly string[];
   readonly faultMustBeActive: boolean;
+  /** The outcome that says "the fault is still there". With two causes at once it is still there while either is. */
+  readonly persistsAs?: string;
   /** Share of its error that would repeat if the same test were run again. */
   readonly repeatability: Quantity;
 }
@@ -196,6 +198,8 @@ export interface Model {
   readonly sources: readonly Source[];
   /** Cap on the product of context multipliers per cause (definitional zeros are not capped). */
   readonly contextCap: { readonly low: number; readonly high: number; readonly ess: number; readonly source: string };
+  /** Share of such faults that have two causes at once; needed to compile a model for pairs. */
+  readonly twoCauseShare?: Quantity;
   readonly contextOverlaps: readonly { readonly a: string; readonly b: string }[];
   readonly context: readonly ContextFeature[];
   readonly causeGroups: readonly { readonly id: string; readonly label: string }[];

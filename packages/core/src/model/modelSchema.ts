@@ -105,6 +105,7 @@ const test = z.strictObject({
   access: id,
   cautions: listOf(id),
   faultMustBeActive: z.boolean(),
+  persistsAs: z.optional(id),
   repeatability: quantity,
 });
 
@@ -153,6 +154,7 @@ const shape = {
   labourPerHour: quantity,
   sources: listOf(source),
   contextCap: z.strictObject({ low: nonNegative, high: nonNegative, ess, source: id }),
+  twoCauseShare: z.optional(quantity),
   contextOverlaps: listOf(z.strictObject({ a: text, b: text })),
   context: listOf(contextFeature),
   causeGroups: listOf(labelled),
