@@ -19,3 +19,14 @@ export { NetworkError } from './networkError.ts';
 export { EvidenceInputError } from './evidenceInputError.ts';
 export { ImpossibleEvidenceError } from './impossibleEvidenceError.ts';
 export { QueryError } from './queryError.ts';
+
+// reading
+export { parseBif } from './parseBif.ts';
+export { FormatError } from './formatError.ts';
+
+// the workspace: no allocation between questions
+export { createPropagation, type Propagation } from './propagation.ts';
+export { setFinding, setLikelihood } from './setFinding.ts';
+export { propagate, propagateTo } from './propagate.ts';
+export { TreeWidthError } from './treeWidthError.ts';
+export { seededRandom, type Random } from './random.ts';
