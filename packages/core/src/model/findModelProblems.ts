@@ -1,5 +1,6 @@
 import type { Problem } from '../errors/faultoddsError.ts';
 import { findCycle } from './findCycle.ts';
+import { findReadingModelProblems } from './findReadingModelProblems.ts';
 import { findReferenceProblems } from './findReferenceProblems.ts';
 import { findRowProblems } from './findRowProblems.ts';
 import { findSourceProblems } from './findSourceProblems.ts';
@@ -11,6 +12,7 @@ export function findModelProblems(model: Model): Problem[] {
     ...findSourceProblems(model),
     ...findReferenceProblems(model),
     ...findRowProblems(model),
+    ...findReadingModelProblems(model),
     ...findMultiplierProblems(model),
     ...findCycleProblems(model),
     ...findLonelyCauses(model),

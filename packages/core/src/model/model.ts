@@ -1,3 +1,5 @@
+import type { ReadingModel } from './readingModel.ts';
+
 /** A number of the model with its provenance: best estimate, 5-95 % range, equivalent sample size (in cases) and the id of its source. */
 export interface Quantity {
   readonly best: number;
@@ -98,20 +100,6 @@ export interface Repair {
   readonly referral?: boolean;
 }
 
-/** A numeric reading a test can be entered as. */
-export interface ReadingModel {
-  readonly unit: string;
-  readonly distributions: readonly {
-    readonly state: string;
-    readonly family: 'normal' | 'lognormal' | 'gamma';
-    readonly mean: number;
-    readonly sd?: number;
-    readonly shape?: number;
-    readonly source: string;
-  }[];
-  readonly ruleOfThumb: { readonly text: string; readonly source: string };
-}
-
 /** A test or an observation: its outcomes, their likelihood rows and its price. */
 export interface Test {
   readonly id: string;
@@ -122,7 +110,8 @@ export interface Test {
   readonly outcomes: readonly { readonly id: string; readonly label: string }[];
   /** First match wins; conditions name mechanisms or `cause`; the last row is the default. */
   readonly rows: readonly ConditionalRow[];
-  readonly reading?: ReadingModel;
+  /** Numeric readings it can be entered as, instead of an outcome. */
+  readonly readings?: readonly ReadingModel[];
   /** Applies only if one of these requirements is fulfilled by the intake facts. */
   readonly appliesWhen?: readonly Requirement[];
   readonly minutes: Quantity;

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { readingModelSchema } from './readingModelSchema.ts';
 
 const id = z.string().check(z.regex(/^[a-z0-9][a-z0-9_-]*$/));
 const text = z.string().check(z.minLength(1));
@@ -74,21 +75,6 @@ const repair = z.strictObject({
   referral: z.optional(z.boolean()),
 });
 
-const reading = z.strictObject({
-  unit: text,
-  distributions: listOf(
-    z.strictObject({
-      state: text,
-      family: z.enum(['normal', 'lognormal', 'gamma']),
-      mean: z.number(),
-      sd: z.optional(z.number()),
-      shape: z.optional(z.number()),
-      source: id,
-    }),
-  ),
-  ruleOfThumb: z.strictObject({ text, source: id }),
-});
-
 const test = z.strictObject({
   id,
   label: text,
@@ -97,7 +83,8 @@ const test = z.strictObject({
   note: z.optional(text),
   outcomes: z.array(labelled).check(z.minLength(2)),
   rows: z.array(conditionalRow).check(z.minLength(1)),
-  reading: z.optional(reading),
+  readings: z.optional(z.array(readingModelSchema).check(z.minLength(1))),
+  reading: z.optional(z.unknown()),
   appliesWhen: z.optional(z.array(requirement).check(z.minLength(1))),
   minutes: quantity,
   consumables: quantity,
