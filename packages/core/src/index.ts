@@ -19,7 +19,7 @@ export type {
   VerificationFacts,
 } from './model/model.ts';
 export { parseModel } from './model/parseModel.ts';
-export { compileModel } from './model/compileModel.ts';
+export { compileModel, type CompileOptions } from './model/compileModel.ts';
 export type { CompiledModel } from './model/compiledModel.ts';
 export { lintModel, type LintFinding } from './model/lintModel.ts';
 export { rangeOfProbability } from './distributions/rangeOfProbability.ts';
@@ -46,6 +46,16 @@ export type { ByCause, Explanation, Mover, ObservationExplanation } from './expl
 export { explainCase } from './explanation/explainCase.ts';
 export { naturalFrequencies } from './explanation/naturalFrequencies.ts';
 export { weightOfEvidence } from './explanation/weightOfEvidence.ts';
+
+// doubt about the numbers
+export type { DoubtOptions } from './doubt/doubtOptions.ts';
+export { credibleRanking, type CredibleCause, type CredibleRanking } from './doubt/credibleRanking.ts';
+export { firmAdvice, type FirmAdvice } from './doubt/firmAdvice.ts';
+export { sensitivity, type Sensitivity, type SensitivityFunction } from './doubt/sensitivity.ts';
+export type { Line } from './doubt/jointLines.ts';
+export { evidenceConflict, type EvidenceConflict } from './doubt/evidenceConflict.ts';
+export { drawModel, type DrawOptions } from './doubt/drawModel.ts';
+export { seededRandom, type Random } from './distributions/random.ts';
 
 // session
 export type { CaseEvent } from './session/caseEvent.ts';
