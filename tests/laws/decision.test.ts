@@ -1,0 +1,126 @@
+import { defaultPrices, nextActions, type Advice } from '@faultodds/core';
+import { expect, test } from 'vitest';
+import { seededRandom } from '../oracle/randomNetwork.ts';
+import { anyCase, apart, believe, law, tolerance } from './anyCase.ts';
+
+const withinRounding = tolerance.money;
+
+test('knowing more, before its price, is never worth less than nothing', () => {
+  law(anyCase(), 80, ({ compiled, facts }) => {
+    const { tests, repairNow } = nextActions(compiled, believe(compiled, facts, facts.observations));
+    const now = repairNow.expectedCost.amount;
+    for (const { outcomes, grossValue, netValue, price, expectedCostWith } of tests) {
+      const after = outcomes.reduce((sum, { probability, expectedCost }) => sum + probability * expectedCost.amount, 0);
+      expect(after).toBeLessThanOrEqual(now * (1 + withinRounding));
+      expect(grossValue.amount).toBeGreaterThanOrEqual(0);
+      // not made true by cutting off at 0: what was cut off is rounding
+      expect(Math.abs(grossValue.amount - (now - after))).toBeLessThan(withinRounding * now);
+      expect(apart(netValue.amount, grossValue.amount - price.total.amount)).toBeLessThan(withinRounding);
+      expect(apart(expectedCostWith.amount, now - grossValue.amount + price.total.amount)).toBeLessThan(withinRounding);
+    }
+  });
+});
+
+test('what a test is said to lead to is what recording its result leads to', () => {
+  law(anyCase(3), 20, ({ compiled, model, facts }) => {
+    const { tests } = nextActions(compiled, believe(compiled, facts, facts.observations));
+    for (const { test: id, outcomes } of tests.slice(0, 2)) {
+      const openAccess = [model.tests.find((one) => one.id === id)!.access];
+      for (const { outcome, expectedCost, ranking } of outcomes) {
+        const after = believe(compiled, facts, [
+          ...facts.observations,
+          { kind: 'result', id: 'next', test: id, outcome },
+        ]);
+        for (const { cause, probability } of ranking)
+          expect(apart(probability, after.posterior[cause]!)).toBeLessThan(1e-9);
+        // the forecast may also keep to the old plan, so it is never dearer than the new one
+        const { amount } = nextActions(compiled, after, { openAccess }).repairNow.expectedCost;
+        expect(expectedCost.amount).toBeLessThanOrEqual(amount * (1 + withinRounding));
+      }
+    }
+  });
+});
+
+/** Every amount of money in an advice, in a fixed order: by id, so that equal values may change places. */
+function amounts(advice: Advice): Record<string, number> {
+  const found: Record<string, number> = {};
+  const walk = (value: unknown, path: string): void => {
+    if (typeof value !== 'object' || value === null) return;
+    if ('amount' in value && typeof value.amount === 'number') found[path] = value.amount;
+    else for (const [key, inner] of Object.entries(value)) walk(inner, `${path}/${key}`);
+  };
+  for (const one of advice.tests) walk(one, `/tests/${one.test}`);
+  for (const step of advice.repairNow.steps) walk(step, `/steps/${step.repair}`);
+  walk(advice.repairNow.expectedCost, '/repairNow');
+  walk(advice.repairNow.referralFee, '/referral');
+  walk(advice.expectedCost, '/expectedCost');
+  return found;
+}
+
+test('scaling every price, labour included, scales every cost and changes no advice', () => {
+  law(anyCase(), 80, ({ compiled, model, facts, chance }) => {
+    const factor = 0.1 + 20 * seededRandom(chance)();
+    const belief = believe(compiled, facts, facts.observations);
+    const prices = defaultPrices(model);
+    const scaled = {
+      ...prices,
+      labourPerHour: prices.labourPerHour * factor,
+      partsFactor: prices.partsFactor * factor,
+    };
+    const one = nextActions(compiled, belief, { prices });
+    const other = nextActions(compiled, belief, { prices: scaled });
+    expect(other.best).toEqual(one.best);
+    expect(other.repairNow.steps.map((step) => step.repair)).toEqual(one.repairNow.steps.map((step) => step.repair));
+    const [before, after] = [amounts(one), amounts(other)];
+    expect(Object.keys(after).sort()).toEqual(Object.keys(before).sort());
+    const size = one.repairNow.expectedCost.amount;
+    for (const [path, amount] of Object.entries(before)) {
+      expect(Math.abs(after[path]! - amount * factor), path).toBeLessThanOrEqual(
+        withinRounding * factor * (Math.abs(amount) + size),
+      );
+    }
+  });
+});
+
+test('the currency is the one that was asked for', () => {
+  law(anyCase(), 10, ({ compiled, model, facts }) => {
+    const prices = { ...defaultPrices(model), currency: 'XYZ' };
+    const text = JSON.stringify(nextActions(compiled, believe(compiled, facts, facts.observations), { prices }));
+    expect(new Set(text.match(/"currency":"[^"]*"/g))).toEqual(new Set(['"currency":"XYZ"']));
+  });
+});
+
+test('open access never costs again, and never raises a price or an expected cost', () => {
+  law(anyCase(), 80, ({ compiled, model, facts, chance }) => {
+    const belief = believe(compiled, facts, facts.observations);
+    const closed = nextActions(compiled, belief);
+    const access = model.access[chance % model.access.length]!.id;
+    const open = nextActions(compiled, belief, { openAccess: [access] });
+    expect(open.repairNow.expectedCost.amount).toBeLessThanOrEqual(
+      closed.repairNow.expectedCost.amount * (1 + withinRounding),
+    );
+    expect(open.expectedCost.amount).toBeLessThanOrEqual(closed.expectedCost.amount * (1 + withinRounding));
+    for (const one of open.tests) {
+      const before = closed.tests.find(({ test: id }) => id === one.test)!;
+      expect(one.price.total.amount).toBeLessThanOrEqual(before.price.total.amount + withinRounding);
+      expect(one.price.minutes).toBeLessThanOrEqual(before.price.minutes);
+      expect(one.accessToOpen).not.toContain(access);
+      if (one.accessToOpen.length === 0) expect(one.price.access.amount).toBe(0);
+      expect(one.cautions.every((caution) => before.cautions.includes(caution))).toBe(true);
+    }
+  });
+});
+
+test('a test behind open access costs its own minutes and consumables only', () => {
+  law(anyCase(), 60, ({ compiled, model, facts }) => {
+    const belief = believe(compiled, facts, facts.observations);
+    const openAccess = model.access.map(({ id }) => id);
+    for (const { test: id, price } of nextActions(compiled, belief, { openAccess }).tests) {
+      const { minutes, consumables } = model.tests.find((one) => one.id === id)!;
+      expect(price.minutes).toBe(minutes.best);
+      expect(apart(price.total.amount, (minutes.best * model.labourPerHour.best) / 60 + consumables.best)).toBeLessThan(
+        withinRounding,
+      );
+    }
+  });
+});
