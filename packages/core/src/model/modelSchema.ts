@@ -84,7 +84,6 @@ const test = z.strictObject({
   outcomes: z.array(labelled).check(z.minLength(2)),
   rows: z.array(conditionalRow).check(z.minLength(1)),
   readings: z.optional(z.array(readingModelSchema).check(z.minLength(1))),
-  reading: z.optional(z.unknown()),
   appliesWhen: z.optional(z.array(requirement).check(z.minLength(1))),
   minutes: quantity,
   consumables: quantity,
