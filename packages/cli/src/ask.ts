@@ -123,7 +123,8 @@ export async function ask(
         break;
       case 'leave':
         if (session.content === saved || session.content.events.length === 0) return;
-        if ((await prompter.confirm('Leave without saving?')) === true) return;
+        // pressing Ctrl-C again means it
+        if ((await prompter.confirm('Leave without saving?')) !== false) return;
         break;
     }
   }

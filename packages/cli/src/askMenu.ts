@@ -28,8 +28,8 @@ export async function askMenu(
 ): Promise<MenuEntry> {
   const some = caseState(session).observations.length > 0;
   const entries: readonly (readonly [MenuEntry, string, boolean])[] = [
-    ['best-test', `Done: ${labelOf(model.tests, bestTest ?? '')}`, bestTest !== undefined],
-    ['best-repair', `Done: ${labelOf(model.repairs, bestRepair ?? '')}`, bestRepair !== undefined],
+    ['best-test', `I have done this: ${labelOf(model.tests, bestTest ?? '')}`, bestTest !== undefined],
+    ['best-repair', `I have done this: ${labelOf(model.repairs, bestRepair ?? '')}`, bestRepair !== undefined],
     ['test', 'Another test was done', true],
     ['repair', 'A repair was tried', true],
     ['steps', 'What else could be done, at what price', true],

@@ -1,11 +1,10 @@
 import type { CauseRanking, Model } from '@faultodds/core';
 import { formatProbability } from '@faultodds/core/words/en';
 import { bar } from './bar.ts';
+import { foldText } from './foldText.ts';
 import { labelOf } from './labelOf.ts';
 import { paint } from './paint.ts';
 import type { Terminal } from './terminal.ts';
-
-const BAR_WIDTH = 24;
 
 /** The likeliest causes as bars with their probability, and what each was in the ranking before. */
 export function printRanking(
@@ -17,12 +16,18 @@ export function printRanking(
   const shown = ranking.ranking.slice(0, top);
   const numbers = shown.map(({ probability }) => formatProbability(probability));
   const numberWidth = Math.max(...numbers.map((number) => number.length));
+  const barWidth = terminal.width < 80 ? 12 : 24;
+  const margin = 2 + barWidth + 1 + numberWidth + 2;
   shown.forEach(({ cause, probability }, at) => {
     const number = (numbers[at] ?? '').padStart(numberWidth);
     const was = before === undefined ? undefined : formatProbability(before.posterior[cause] ?? 0);
-    const moved = was === undefined || was === numbers[at] ? '' : paint(terminal, 'faint', `  was ${was}`);
-    const drawn = paint(terminal, 'bar', bar(probability, BAR_WIDTH, terminal.unicode));
-    const name = labelOf(model.causes, cause);
-    terminal.write(`  ${drawn} ${number}  ${at === 0 ? paint(terminal, 'strong', name) : name}${moved}\n`);
+    const moved = was === undefined || was === numbers[at] ? '' : `  was ${was}`;
+    const drawn = paint(terminal, 'bar', bar(probability, barWidth, terminal.unicode));
+    // folded beside the bar, never under it
+    const name = foldText(`${labelOf(model.causes, cause)}${moved}`, terminal.width - margin).replaceAll(
+      '\n',
+      `\n${' '.repeat(margin)}`,
+    );
+    terminal.write(`  ${drawn} ${number}  ${at === 0 ? paint(terminal, 'strong', name) : name}\n`);
   });
 }

@@ -16,6 +16,7 @@ import { sentenceForAdvice, sentenceForObservation, sentenceForWarning } from '@
 import { foldText } from './foldText.ts';
 import { labelOf } from './labelOf.ts';
 import { paint } from './paint.ts';
+import { printCautions } from './printCautions.ts';
 import { printRanking } from './printRanking.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -70,7 +71,14 @@ export function printStanding(
   if (now.openAccess.length > 0) {
     paragraph(`Open now: ${now.openAccess.map((id) => labelOf(model.access, id)).join('; ')}.`);
   }
-  terminal.write(
-    `${paint(terminal, 'strong', foldText(sentenceForAdvice(model, now.advice), terminal.width, '  '))}\n\n`,
-  );
+  const advice = foldText(sentenceForAdvice(model, now.advice), terminal.width, '  ');
+  terminal.write(`${paint(terminal, 'strong', advice)}\n`);
+  printCautions(terminal, model, cautionsOf(now.advice));
+  terminal.write('\n');
+}
+
+function cautionsOf({ best, tests, repairNow }: Advice): readonly string[] {
+  if (best.kind === 'test') return tests.find(({ test }) => test === best.test)?.cautions ?? [];
+  if (best.kind === 'repair') return repairNow.steps.find(({ repair }) => repair === best.repair)?.cautions ?? [];
+  return [];
 }

@@ -1,5 +1,6 @@
 import { existsSync, writeFileSync } from 'node:fs';
 import { caseState, saveCase, type Session } from '@faultodds/core';
+import { foldText } from './foldText.ts';
 import type { Prompter } from './prompter.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -16,6 +17,7 @@ export async function saveToFile(terminal: Terminal, prompter: Prompter, session
     terminal.write(`  Not saved: ${error instanceof Error ? error.message : String(error)}\n`);
     return false;
   }
-  terminal.write(`  Saved. 'faultodds ask ${path}' goes on with it, 'faultodds replay ${path}' prints it.\n`);
+  const next = `Saved. 'faultodds ask ${path}' goes on with it, 'faultodds replay ${path}' prints it.`;
+  terminal.write(`${foldText(next, terminal.width, '  ')}\n`);
   return true;
 }
