@@ -3,7 +3,7 @@ export interface RankShiftColumn {
   readonly id: string;
   /** Under the column: `start`, `car`, `1`, `2` … */
   readonly mark: string;
-  /** What happened there, shown where there is room. */
+  /** What was seen there, shown where there is room. */
   readonly label: string;
   /** What a screen reader says of the column: what happened and who leads. */
   readonly spoken: string;

@@ -1,36 +1,48 @@
 /** Moves label centres apart so that none overlap, each as near to where it wants to be as its neighbours allow.
- * @param wanted centres, in any order, pixels. @param room height of each label. @param extent lowest and highest edge allowed.
- * @returns centres in the order given. Crowding beyond the extent is shared evenly from its start.
- * Method: pool adjacent violators (isotonic regression with unit gaps). */
+ * @param wanted centres, in any order, pixels. @param rooms height of each label. @param extent lowest and highest edge allowed.
+ * @returns centres in the order given. When all of them need more room than there is they run over the end.
+ * Method: pool adjacent violators (isotonic regression with gaps). */
 export function spreadLabels(
   wanted: readonly number[],
-  room: number,
+  rooms: readonly number[],
   extent: readonly [number, number],
 ): readonly number[] {
-  const order = wanted.map((_, index) => index).sort((a, b) => wanted[a]! - wanted[b]! || a - b);
-  const blocks: { members: number[]; centre: number }[] = [];
-  for (const index of order) {
-    let block = { members: [index], centre: clamp(wanted[index]!, 1) };
-    let above = blocks.at(-1);
-    while (above && block.centre - above.centre < (room * (above.members.length + block.members.length)) / 2) {
+  const room = (index: number): number => rooms[index] ?? 0;
+  const want = (index: number): number => wanted[index] ?? 0;
+  const blocks: Block[] = [];
+  for (const index of wanted.map((_, at) => at).sort((a, b) => want(a) - want(b) || a - b)) {
+    let block = stack([index]);
+    for (let above = blocks.at(-1); above && above.start + above.size > block.start; above = blocks.at(-1)) {
       blocks.pop();
-      const members = [...above.members, ...block.members];
-      block = { members, centre: clamp(wish(members), members.length) };
-      above = blocks.at(-1);
+      block = stack([...above.members, ...block.members]);
     }
     blocks.push(block);
   }
   const placed: number[] = [];
-  for (const { members, centre } of blocks)
-    members.forEach((index, k) => (placed[index] = centre + (k - (members.length - 1) / 2) * room));
+  for (const { members, start } of blocks) {
+    let edge = start;
+    for (const index of members) {
+      placed[index] = edge + room(index) / 2;
+      edge += room(index);
+    }
+  }
   return placed;
 
-  function wish(members: readonly number[]): number {
-    const starts = members.map((index, k) => wanted[index]! - (k - (members.length - 1) / 2) * room);
-    return starts.reduce((sum, start) => sum + start, 0) / starts.length;
+  /** Labels that touch, where the mean of their wishes puts them. */
+  function stack(members: readonly number[]): Block {
+    let size = 0;
+    let wishes = 0;
+    for (const index of members) {
+      wishes += want(index) - room(index) / 2 - size;
+      size += room(index);
+    }
+    const start = Math.max(extent[0], Math.min(extent[1] - size, wishes / members.length));
+    return { members, size, start };
   }
-  function clamp(centre: number, size: number): number {
-    const half = (size * room) / 2;
-    return Math.max(extent[0] + half, Math.min(extent[1] - half, centre));
-  }
+}
+
+interface Block {
+  readonly members: readonly number[];
+  readonly size: number;
+  readonly start: number;
 }

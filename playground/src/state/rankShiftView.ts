@@ -15,7 +15,7 @@ export interface RankShiftView {
 }
 
 const LETTERS = ['A', 'B', 'C', 'D', 'E', 'F', 'G', 'H'];
-const ALWAYS_SHOWN = 3;
+const ALWAYS_SHOWN = 5;
 
 /** Arranges what core explained: picks the causes that get a line, never calculates one. */
 export function rankShiftView(knowledge: Knowledge, explanation: Explanation): RankShiftView {
@@ -76,7 +76,7 @@ function momentsOf(knowledge: Knowledge, { beliefs, observations, facts }: Expla
       return {
         id: observation.id,
         mark: String(at + 1),
-        label: words.short(what, outcome),
+        label: outcome,
         said: words.result(at + 1, what, outcome),
         belief: beliefs[at + 1] ?? beliefs[0],
       };

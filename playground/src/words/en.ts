@@ -79,7 +79,17 @@ export const t = {
       `In ${chance} none of these helps and the case goes to a specialist (${fee}).`,
     cured: 'Done: misfire gone',
     stayed: 'Done: misfire stays',
-    proved: 'Proving it',
+  },
+
+  proving: {
+    heading: 'Prove the repair',
+    done: (repair: string) => `Misfire gone after “${repair}”`,
+    /** `days` is 0 when the proof fits into one visit. */
+    exposure: (exposure: string, minutes: string, km: number, days: number) =>
+      days > 0 ? `${exposure}: ${minutes}, ${km} km, over ${days} days.` : `${exposure}: ${minutes}, ${km} km.`,
+    accept: (limit: string) => `Proved when: ${limit}.`,
+    order: 'In this order',
+    step: (number: number, step: string) => `${number}. ${step}`,
   },
 
   shift: {
