@@ -1,4 +1,5 @@
-import { nestOf, type LoopNest } from './loopNest.ts';
+import { addLogsAlong } from './addLogsAlong.ts';
+import { nestOf } from './loopNest.ts';
 import { multiplyAlong } from './multiplyAlong.ts';
 import { oneClass, refineClasses, type RootClasses } from './rootClasses.ts';
 import { eliminateComponent, type SweepComponent } from './sweepComponent.ts';
@@ -89,8 +90,19 @@ function multiplyInLogs(
 ): boolean {
   for (const part of parts) {
     const nest = nestOf(variables, part.variables, cardinalities);
-    const logs = part.blocks.map(Math.log);
-    firstOf.forEach((first, c) => addLogs(joint, c * size, logs, part.classOf[first]! * part.size, nest, nest.count));
+    firstOf.forEach((first, c) =>
+      addLogsAlong(
+        joint,
+        c * size,
+        part.blocks,
+        part.classOf[first]! * part.size,
+        nest.n,
+        nest.a,
+        nest.b,
+        0,
+        nest.count,
+      ),
+    );
   }
   let whole = true;
   for (let c = 0; c < firstOf.length; c += 1) {
@@ -104,13 +116,4 @@ function multiplyInLogs(
     }
   }
   return whole;
-}
-
-function addLogs(sums: Float64Array, s: number, logs: Float64Array, o: number, nest: LoopNest, count: number): void {
-  if (count === 0) {
-    sums[s]! += logs[o]!;
-    return;
-  }
-  for (let r = 0; r < nest.n[count - 1]!; r += 1)
-    addLogs(sums, s + r * nest.a[count - 1]!, logs, o + r * nest.b[count - 1]!, nest, count - 1);
 }

@@ -18,7 +18,8 @@ export interface EliminationOrder {
 }
 
 /** Eliminates greedily by a rule. @param random breaks ties, and blurs scores by `blur`; null breaks ties by position.
- * @param limit gives up (returns null) when the cliques so far exceed it.
+ * @param limit gives up (returns null) when the cliques so far exceed it. @param last 1 for variables that are not eliminated; the
+ * order then ends before them.
  * Source: Kjaerulff 1990 (triangulation by minimum fill, size and weight). */
 export function eliminationOrder(
   graph: MoralGraph,
@@ -26,6 +27,7 @@ export function eliminationOrder(
   random: (() => number) | null,
   blur: number,
   limit: number,
+  last: Uint8Array | null = null,
 ): EliminationOrder | null {
   const { words, cardinalities } = graph;
   const count = cardinalities.length;
@@ -72,7 +74,7 @@ export function eliminationOrder(
     let bestScore = Infinity;
     let ties = 0;
     for (let v = 0; v < count; v += 1) {
-      if (stepOf[v]! >= 0) continue;
+      if (stepOf[v]! >= 0 || (last !== null && last[v] === 1)) continue;
       if (stale[v] === 1) {
         scores[v] = score(v);
         stale[v] = 0;
@@ -87,6 +89,7 @@ export function eliminationOrder(
         if (random() * ties < 1) best = v;
       }
     }
+    if (best < 0) return { order: order.subarray(0, step), cliques, entries, effort };
     effort += count - step;
     order[step] = best;
     stepOf[best] = step;

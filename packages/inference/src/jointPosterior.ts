@@ -1,9 +1,8 @@
-import { ancestorsOf } from './ancestorsOf.ts';
 import type { CompiledNetwork } from './compileNetwork.ts';
-import { eliminateVariables } from './eliminateVariables.ts';
+import { eliminateInLogs } from './eliminateInLogs.ts';
 import { readEvidence, type Evidence, type Finding } from './evidence.ts';
-import type { Factor } from './factor.ts';
 import { impossibleEvidence } from './impossibleEvidenceError.ts';
+import { relevantFactors } from './relevantFactors.ts';
 import { variablePositions } from './variablePositions.ts';
 
 /** A joint distribution given evidence. */
@@ -18,7 +17,7 @@ export interface JointPosterior {
   readonly logProbabilityOfEvidence: number;
 }
 
-/** Joint posterior of any set of variables; of no variable, just P(evidence).
+/** Joint posterior of any set of variables; of no variable, just P(evidence). Works on the part of the network that matters for them.
  * @throws QueryError, EvidenceInputError, ImpossibleEvidenceError. */
 export function jointPosterior(
   compiled: CompiledNetwork,
@@ -26,7 +25,8 @@ export function jointPosterior(
   names: readonly string[],
 ): JointPosterior {
   const asked = variablePositions(compiled.network, names);
-  const { values, logProbability } = eliminateTo(compiled, readEvidence(compiled.network, evidence), asked);
+  const findings = readEvidence(compiled.network, evidence);
+  const { values, logProbability } = eliminateTo(compiled, findings, asked);
   return {
     variables: [...names],
     shape: asked.map((at) => compiled.cardinalities[at]!),
@@ -35,31 +35,21 @@ export function jointPosterior(
   };
 }
 
-/** P(asked | findings) and log P(findings) by bucket elimination over the relevant part of the network.
+/** P(asked | findings) and log P(findings) by elimination, in logarithms: no evidence is too faint.
  * @throws ImpossibleEvidenceError */
 export function eliminateTo(
   compiled: CompiledNetwork,
   findings: readonly Finding[],
   asked: readonly number[],
 ): { values: Float64Array; logProbability: number } {
-  const { network, cardinalities } = compiled;
-  const relevant = ancestorsOf(network, [...asked, ...findings.map((finding) => finding.variable)]);
-  const factors: Factor[] = compiled.families.filter((_, at) => relevant[at] === 1);
-  let logProbability = 0;
-  for (const finding of findings) {
-    const weights =
-      finding.weights ??
-      Float64Array.from({ length: cardinalities[finding.variable]! }, (_, state) => (state === finding.state ? 1 : 0));
-    factors.push({ variables: [finding.variable], values: weights });
-    logProbability += finding.logScale;
-  }
-  const { values, logScale } = eliminateVariables(factors, asked, -1, cardinalities);
+  const values = eliminateInLogs(relevantFactors(compiled, findings, asked), asked, compiled.cardinalities);
+  let top = -Infinity;
+  for (const log of values) if (log > top) top = log;
+  let logProbability = top;
+  for (const finding of findings) logProbability += finding.logScale;
+  if (logProbability === -Infinity) throw impossibleEvidence();
   let sum = 0;
-  for (const value of values) sum += value;
-  logProbability += logScale[0]! + Math.log(sum);
-  if (!(logProbability > -Infinity)) {
-    throw impossibleEvidence();
-  }
+  for (let at = 0; at < values.length; at += 1) sum += values[at] = Math.exp(values[at]! - top);
   for (let at = 0; at < values.length; at += 1) values[at]! /= sum;
-  return { values, logProbability };
+  return { values, logProbability: logProbability + Math.log(sum) };
 }

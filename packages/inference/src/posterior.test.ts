@@ -8,6 +8,8 @@ import {
   ImpossibleEvidenceError,
   jointPosterior,
   posterior,
+  type CompiledNetwork,
+  type Posterior,
   QueryError,
   type Evidence,
 } from './index.ts';
@@ -77,8 +79,8 @@ describe('posterior', () => {
     }
   });
 
-  test('survives 100 findings of probability 1e-6 each', () => {
-    const clues = Array.from({ length: 100 }, (_, k) => ({
+  test('survives 300 findings of probability 1e-6 each', () => {
+    const clues = Array.from({ length: 300 }, (_, k) => ({
       name: `clue${k}`,
       states: ['seen', 'not'],
       parents: ['fault'],
@@ -88,12 +90,73 @@ describe('posterior', () => {
       defineNetwork({ variables: [{ name: 'fault', states: ['a', 'b'], table: [0.5, 0.5] }, ...clues] }),
     );
     const answer = posterior(compiled, Object.fromEntries(clues.map((clue) => [clue.name, 'seen'])));
-    // log(0.5 * (1e-6)^100 * (1 + 2^100)): by hand
-    expect(answer.logProbabilityOfEvidence / (Math.log(0.5) + 100 * Math.log(1e-6) + 100 * Math.LN2)).toBeCloseTo(
+    // log(0.5 * (1e-6)^300 * (1 + 2^300)): by hand
+    expect(answer.logProbabilityOfEvidence / (Math.log(0.5) + 300 * Math.log(1e-6) + 300 * Math.LN2)).toBeCloseTo(
       1,
       12,
     );
-    expect(answer.marginals['fault']!['a']! / 2 ** -100).toBeCloseTo(1, 10);
+    expect(answer.marginals['fault']!['a']! / 2 ** -300).toBeCloseTo(1, 10);
+  });
+
+  test('forgets nothing when 150 findings speak for one state and 150 as strongly for the other', () => {
+    const clue = (name: string, table: number[]) => ({ name, states: ['seen', 'not'], parents: ['fault'], table });
+    const clues = Array.from({ length: 300 }, (_, k) =>
+      clue(`clue${k}`, k < 150 ? [0.9, 0.1, 0.9e-4, 1 - 0.9e-4] : [0.9e-4, 1 - 0.9e-4, 0.9, 0.1]),
+    );
+    const compiled = compileNetwork(
+      defineNetwork({ variables: [{ name: 'fault', states: ['a', 'b'], table: [0.25, 0.75] }, ...clues] }),
+    );
+    const answer = posterior(compiled, Object.fromEntries(clues.map(({ name }) => [name, 'seen'])));
+    expect(answer.marginals['fault']!['a']).toBeCloseTo(0.25, 10);
+    expect(answer.logProbabilityOfEvidence / (150 * Math.log(0.9 * 0.9e-4))).toBeCloseTo(1, 12);
+    // and the workspace is sound afterwards
+    expect(posterior(compiled, { clue0: 'seen' }).marginals['fault']!['a']).toBeCloseTo(
+      (0.25 * 0.9) / (0.25 * 0.9 + 0.75 * 0.9e-4),
+      14,
+    );
+  });
+
+  test('keeps nothing stale: a hundred changes of evidence in a row equal asking afresh', () => {
+    for (let seed = 1; seed <= 8; seed += 1) {
+      const random = seededRandom(seed);
+      const definition = randomNetwork(random, 14, 3, seed % 2 === 0 ? 0.1 : 0);
+      const network = defineNetwork(definition);
+      const kept = compileNetwork(network);
+      const evidence: Record<string, string | number[]> = {};
+      for (let round = 0; round < 100; round += 1) {
+        const { name, states } = definition.variables[Math.floor(random() * 14)]!;
+        const choice = random();
+        if (choice < 0.4) delete evidence[name];
+        else if (choice < 0.8) evidence[name] = states[Math.floor(random() * states.length)]!;
+        else evidence[name] = states.map(() => random());
+        const ask = (compiled: CompiledNetwork): Posterior | null => {
+          try {
+            return posterior(compiled, evidence);
+          } catch (error) {
+            if (error instanceof ImpossibleEvidenceError) return null;
+            throw error;
+          }
+        };
+        const again = ask(kept);
+        const afresh = ask(compileNetwork(network));
+        if (again === null || afresh === null) {
+          expect(again, `seed ${seed} round ${round}`).toBe(afresh);
+          continue;
+        }
+        expect(again.logProbabilityOfEvidence, `seed ${seed} round ${round}`).toBeCloseTo(
+          afresh.logProbabilityOfEvidence,
+          12,
+        );
+        for (const variable of definition.variables) {
+          for (const state of variable.states) {
+            expect(again.marginals[variable.name]![state], `seed ${seed} round ${round}`).toBeCloseTo(
+              afresh.marginals[variable.name]![state]!,
+              13,
+            );
+          }
+        }
+      }
+    }
   });
 
   test('a likelihood may have any scale, and log P(evidence) keeps it', () => {

@@ -1,6 +1,7 @@
 import type { CompiledNetwork } from './compileNetwork.ts';
 import { readEvidence, type Evidence } from './evidence.ts';
 import { impossibleEvidence } from './impossibleEvidenceError.ts';
+import { eliminateTo } from './jointPosterior.ts';
 import { propagate } from './propagate.ts';
 import { createPropagation, type Propagation } from './propagation.ts';
 import { setFinding, setLikelihood } from './setFinding.ts';
@@ -20,18 +21,36 @@ export interface Posterior {
 export function posterior(compiled: CompiledNetwork, evidence: Evidence): Posterior {
   const propagation = withEvidence(compiled, evidence);
   const logProbability = propagate(propagation);
+  const { marginals, now } = propagation;
+  if (now.doubtful) return posteriorInLogs(compiled, evidence);
   if (logProbability === -Infinity) throw impossibleEvidence();
-  const { marginals } = propagation;
   return {
     logProbabilityOfEvidence: logProbability,
-    // fromEntries makes own properties of any name, '__proto__' included
-    marginals: Object.fromEntries(
-      compiled.network.variables.map(({ name, states, index }) => {
-        const at = compiled.marginAt[index]!;
-        return [name, Object.fromEntries(states.map((state, k) => [state, marginals[at + k]!]))];
-      }),
-    ),
+    marginals: named(compiled, (variable, state) => marginals[compiled.marginAt[variable]! + state]!),
   };
+}
+
+function posteriorInLogs(compiled: CompiledNetwork, evidence: Evidence): Posterior {
+  const findings = readEvidence(compiled.network, evidence);
+  const { logProbability } = eliminateTo(compiled, findings, []);
+  const all = compiled.network.variables.map(({ index }) => eliminateTo(compiled, findings, [index]).values);
+  return {
+    logProbabilityOfEvidence: logProbability,
+    marginals: named(compiled, (variable, state) => all[variable]![state]!),
+  };
+}
+
+function named(
+  compiled: CompiledNetwork,
+  probability: (variable: number, state: number) => number,
+): Posterior['marginals'] {
+  // fromEntries makes own properties of any name, '__proto__' included
+  return Object.fromEntries(
+    compiled.network.variables.map(({ name, states, index }) => [
+      name,
+      Object.fromEntries(states.map((state, k) => [state, probability(index, k)])),
+    ]),
+  );
 }
 
 /** The compiled network's own workspace with exactly this evidence. @throws EvidenceInputError */

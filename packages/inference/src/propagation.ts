@@ -28,6 +28,8 @@ export interface Propagation {
   readonly summaries: Float64Array;
   /** P(state | evidence), variable by variable at `compiled.marginAt`. */
   readonly marginals: Float64Array;
+  /** Smallest positive number of each message upwards, whose largest is about one; 0 when a positive number was lost. */
+  readonly least: Float64Array;
   /** Logarithms taken out of the message upwards. */
   readonly logs: Float64Array;
   /** 1 when the message upwards is one number, and is in `logs`. */
@@ -43,8 +45,16 @@ export interface Propagation {
   readonly outdated: Uint8Array;
   /** Round in which a clique's belief was last made. */
   readonly madeIn: Float64Array;
-  /** `round` changes with every change of evidence; the others say in which round something was last done. */
-  readonly now: { findings: number; round: number; collectedIn: number; activeIn: number; logEvidence: number };
+  /** `round` changes with every change of evidence; `collectedIn` and `activeIn` say in which round that was last done; `doubtful`:
+   * numbers became so small when collecting that some may have been lost. */
+  readonly now: {
+    doubtful: boolean;
+    findings: number;
+    round: number;
+    collectedIn: number;
+    activeIn: number;
+    logEvidence: number;
+  };
 }
 
 /** Makes a workspace. Costs memory for all tables twice, touched only as far as evidence needs it. */
@@ -67,6 +77,7 @@ export function createPropagation(compiled: CompiledNetwork): Propagation {
     downRatio: new Float64Array(widest),
     summaries: new Float64Array(summaryAt[tree.count]!),
     marginals: new Float64Array(marginAt[n]!),
+    least: new Float64Array(tree.count),
     logs: new Float64Array(tree.count),
     scalar: new Uint8Array(tree.count),
     collectedFrom: new Uint8Array(tree.count),
@@ -84,6 +95,6 @@ export function createPropagation(compiled: CompiledNetwork): Propagation {
     },
     outdated: new Uint8Array(loops.start.length - 1),
     madeIn: new Float64Array(tree.count),
-    now: { findings: 0, round: 1, collectedIn: 0, activeIn: 0, logEvidence: 0 },
+    now: { doubtful: false, findings: 0, round: 1, collectedIn: 0, activeIn: 0, logEvidence: 0 },
   };
 }
