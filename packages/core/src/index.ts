@@ -9,7 +9,6 @@ export type {
   Mechanism,
   Model,
   Quantity,
-  ReadingModel,
   Repair,
   Requirement,
   Row,
@@ -18,6 +17,7 @@ export type {
   VerificationCheck,
   VerificationFacts,
 } from './model/model.ts';
+export type { ReadingModel } from './model/readingModel.ts';
 export { parseModel } from './model/parseModel.ts';
 export { compileModel, type CompileOptions } from './model/compileModel.ts';
 export type { CompiledModel } from './model/compiledModel.ts';
@@ -76,4 +76,6 @@ export { FaultoddsError, type Problem } from './errors/faultoddsError.ts';
 export { ModelError } from './errors/modelError.ts';
 export { EvidenceError } from './errors/evidenceError.ts';
 export { ReadingError } from './errors/readingError.ts';
+export { editDistance } from './errors/editDistance.ts';
+export { nearestId } from './errors/nearestId.ts';
 export { CaseError } from './errors/caseError.ts';

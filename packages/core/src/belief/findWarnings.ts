@@ -14,7 +14,7 @@ export function findWarnings(compiled: CompiledModel, facts: Facts): readonly Be
     return asked.filter(({ test }) => test === name).map(({ observation }) => observation.id);
   };
   const pairs = [
-    ...model.dependentPairs.filter(({ treatment }) => !treatment.startsWith('handled')),
+    ...model.dependentPairs.filter(({ treatment }) => !/^(handled|cause-level)/.test(treatment)),
     ...model.contextOverlaps.map(({ a, b }) => ({
       a,
       b,

@@ -2,6 +2,8 @@
  * because they are titles ("Spark plug worn or fouled") and cannot be declined. A translation replaces this file and the formats.
  * Counts are whole engines of 1000 ("3"), or words when it is fewer than 1 or more than 999. */
 export const messages = {
+  /** Two causes at once, named together. */
+  bothCauses: (p: { first: string; second: string }): string => `${p.first} and ${lowerFirst(p.second)}`,
   /** Heads an observation. `outcome` is the outcome's label; some tests are labelled with a question. */
   result: (p: { test: string; outcome: string }): string =>
     p.test.endsWith('?') ? `${p.test} ${p.outcome}` : `${p.test}: ${lowerFirst(p.outcome)}`,
