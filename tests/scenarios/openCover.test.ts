@@ -1,0 +1,43 @@
+import { caseState, factsOf, nextActions, updateBelief } from '@faultodds/core';
+import { expect, test } from 'vitest';
+import { compiled, demos, model } from './misfireCases.ts';
+
+// demo-07, invented, as it stands after the running compression test: everything closed, or the cover off for another reason.
+const facts = factsOf(caseState(demos.get('demo-07')!));
+const soFar = facts.observations.findIndex((one) => one.kind === 'result' && one.test === 'running-compression') + 1;
+const belief = updateBelief(compiled, { ...facts, observations: facts.observations.slice(0, soFar) });
+const closed = nextActions(compiled, belief);
+const open = nextActions(compiled, belief, { openAccess: ['valve-cover-off'] });
+const watch = (advice: typeof closed) => advice.tests.find((one) => one.test === 'rotate-and-watch')!;
+
+test('turning the engine and watching the valves costs 275 behind the cover and 25 with the cover off', () => {
+  // 15 minutes of watching; cover, coil and dress cover off and on again take 126 minutes, the cover gasket costs 40
+  expect(watch(closed).price.total.amount).toBeCloseTo(275, 6);
+  expect(watch(closed).price.access.amount).toBeCloseTo(250, 6);
+  expect(watch(closed).accessToOpen).toEqual(['engine-dress-off', 'coil-off', 'valve-cover-off']);
+  expect(watch(open).price.total.amount).toBeCloseTo(25, 6);
+  expect(watch(open).price.access.amount).toBe(0);
+  expect(watch(open).accessToOpen).toEqual([]);
+});
+
+test('with the cover off, watching is worth its price; behind the cover it is not', () => {
+  expect(watch(closed).netValue.amount).toBeLessThan(0);
+  expect(watch(open).netValue.amount).toBeGreaterThan(0);
+});
+
+test('the open cover changes what comes next: a look at the valvetrain instead of a cheap scan', () => {
+  const accessOf = (advice: typeof closed) => {
+    const { best } = advice;
+    return best.kind === 'test' ? model.tests.find(({ id }) => id === best.test)!.access : best.kind;
+  };
+  expect(accessOf(closed)).not.toBe('valve-cover-off');
+  expect(accessOf(open)).toBe('valve-cover-off');
+  expect(open.expectedCost.amount).toBeLessThan(closed.expectedCost.amount);
+});
+
+test('cautions of opening go when it is open, those of the look itself stay', () => {
+  const own = model.tests.find(({ id }) => id === 'rotate-and-watch')!.cautions;
+  expect(watch(open).cautions).toEqual(own);
+  const opening = model.access.find(({ id }) => id === 'valve-cover-off')!.cautions;
+  for (const caution of [...own, ...opening]) expect(watch(closed).cautions).toContain(caution);
+});
