@@ -30,6 +30,7 @@ export type { FaultActive, Observation, RepairTried, TestResult } from './belief
 export type { Belief, BeliefWarning, CauseRanking, RankedCause } from './belief/belief.ts';
 export { rankCauses } from './belief/rankCauses.ts';
 export { updateBelief } from './belief/updateBelief.ts';
+export { contextEffects, type ContextEffect } from './belief/contextEffects.ts';
 export { outcomeGivenCause } from './belief/outcomeGivenCause.ts';
 
 // decision

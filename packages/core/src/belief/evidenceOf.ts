@@ -5,6 +5,7 @@ import type { Problem } from '../errors/faultoddsError.ts';
 import { findUnknownId } from '../errors/findUnknownId.ts';
 import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';
 import type { Repair } from '../model/model.ts';
+import { factorOfHandling } from './factorOfHandling.ts';
 import type { Facts } from './facts.ts';
 import { findResultProblems } from './findResultProblems.ts';
 import { likelihoodOfRepair } from './likelihoodOfRepair.ts';
@@ -34,7 +35,8 @@ export function evidenceOf(compiled: CompiledModel, facts: Facts): readonly Like
   }
   for (const [test, ofTest] of runs) {
     const compiledTest = compiled.tests.get(test);
-    if (compiledTest !== undefined) factors.push(likelihoodOfRuns(compiled, compiledTest, ofTest));
+    if (compiledTest === undefined) continue;
+    factors.push(likelihoodOfRuns(compiled, compiledTest, ofTest), factorOfHandling(compiled, compiledTest));
   }
   return factors.filter((factor) => factor !== undefined);
 }

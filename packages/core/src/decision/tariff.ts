@@ -38,9 +38,10 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
     const bought = parts * prices.partsFactor;
     return { total: minutes * perMinute + bought, access, parts: bought, minutes };
   };
+  const dearer = costMultipliers(compiled, context);
   const opening = model.access.map((access) => ({
-    minutes: access.openMinutes.best + access.closeMinutes.best,
-    parts: access.parts.best,
+    minutes: (access.openMinutes.best + access.closeMinutes.best) * dearer(access.id),
+    parts: access.parts.best * dearer(access.id),
   }));
   const sumOver = (bits: number, of: 'minutes' | 'parts'): number =>
     opening.reduce((sum, access, index) => ((bits & (1 << index)) === 0 ? sum : sum + access[of]), 0);
@@ -56,20 +57,29 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
     testAccess,
     repairAccess,
     test: (index, open) => {
-      const { minutes, consumables } = model.tests[index]!;
+      const { id, minutes, consumables } = model.tests[index]!;
       const missing = testAccess[index]! & ~open;
       const access = cost(sumOver(missing, 'minutes'), sumOver(missing, 'parts'), 0);
-      return cost(minutes.best + access.minutes, consumables.best + sumOver(missing, 'parts'), access.total);
+      const parts = consumables.best * dearer(id) + sumOver(missing, 'parts');
+      return cost(minutes.best * dearer(id) + access.minutes, parts, access.total);
     },
     repair: (index, open) => {
-      const { minutes, parts } = model.repairs[index]!;
+      const { id, minutes, parts } = model.repairs[index]!;
       const spared = sumOver(repairAccess[index]! & open, 'minutes');
-      const left = Math.max(LEAST_REPAIR_MINUTES, minutes.best - spared);
+      const left = Math.max(LEAST_REPAIR_MINUTES, minutes.best * dearer(id) - spared);
       const access = Math.min(left, sumOver(repairAccess[index]! & ~open, 'minutes')) * perMinute;
-      return cost(left, parts.best, access);
+      return cost(left, parts.best * dearer(id), access);
     },
     check: cost(check?.minutes.best ?? 0, 0, 0),
   };
+}
+
+/** What the intake facts multiply minutes and parts of a test, repair or access by. */
+function costMultipliers({ model }: CompiledModel, context: Context): (id: string) => number {
+  const stated = model.context.flatMap(
+    ({ id, values }) => values.find((value) => value.id === context[id])?.costs ?? [],
+  );
+  return (id) => stated.reduce((product, costs) => product * (costs[id]?.best ?? 1), 1);
 }
 
 /** An amount in the tariff's currency. */

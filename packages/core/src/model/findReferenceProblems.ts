@@ -126,6 +126,7 @@ export function findReferenceProblems(model: Model): Problem[] {
         hint,
       });
     }
+    for (const cause of Object.keys(test.mayCause ?? {})) need('cause', cause, `${path}/mayCause/${cause}`);
     need('category', test.category, `${path}/category`);
     need('access', test.access, `${path}/access`);
     test.equipment.forEach((id, e) => need('equipment', id, `${path}/equipment/${e}`));

@@ -47,6 +47,8 @@ export interface ContextValue {
   readonly label: string;
   readonly why: string;
   readonly multipliers: Readonly<Record<string, Quantity>>;
+  /** Multipliers on minutes and parts of the tests, repairs and access named, e.g. a set of eight plugs instead of four. */
+  readonly costs?: Readonly<Record<string, Quantity>>;
 }
 
 /** A condition on intake facts: all of the named features have the named value. */
@@ -120,6 +122,8 @@ export interface Test {
   readonly access: string;
   readonly cautions: readonly string[];
   readonly faultMustBeActive: boolean;
+  /** Causes that doing it may bring about (a connector not latched, a seal pinched), as multipliers on their odds once it is on record. */
+  readonly mayCause?: Readonly<Record<string, Quantity>>;
   /** The outcome that says "the fault is still there". With two causes at once it is still there while either is. */
   readonly persistsAs?: string;
   /** Share of its error that would repeat if the same test were run again. */

@@ -37,7 +37,11 @@ const contextFeature = z.strictObject({
   id,
   label: text,
   question: text,
-  values: z.array(z.strictObject({ id, label: text, why: text, multipliers: idMap(quantity) })).check(z.minLength(1)),
+  values: z
+    .array(
+      z.strictObject({ id, label: text, why: text, multipliers: idMap(quantity), costs: z.optional(idMap(quantity)) }),
+    )
+    .check(z.minLength(1)),
 });
 
 const mechanism = z.strictObject({
@@ -91,6 +95,7 @@ const test = z.strictObject({
   access: id,
   cautions: listOf(id),
   faultMustBeActive: z.boolean(),
+  mayCause: z.optional(idMap(quantity)),
   persistsAs: z.optional(id),
   repeatability: quantity,
 });
