@@ -76,9 +76,10 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
 
 /** What the intake facts multiply minutes and parts of a test, repair or access by. */
 function costMultipliers({ model }: CompiledModel, context: Context): (id: string) => number {
-  const stated = model.context.flatMap(
-    ({ id, values }) => values.find((value) => value.id === context[id])?.costs ?? [],
-  );
+  const stated = model.context.flatMap(({ id, values }) => {
+    const costs = values.find((value) => value.id === context[id])?.costs;
+    return costs === undefined ? [] : [costs];
+  });
   return (id) => stated.reduce((product, costs) => product * (costs[id]?.best ?? 1), 1);
 }
 
