@@ -18,7 +18,7 @@ export interface BifTokens {
 }
 
 const blank = /(?:\s|\/\/[^\n]*|\/\*[\s\S]*?\*\/)*/y;
-const token = /[{}()[\]|,;]|"[^"]*"|(?:(?!\/[/*])[^\s{}()[\]|,;"])+/y;
+const token = /[{}()[\]|,;]|"[^"\n]*"|(?:(?!\/[/*])[^\s{}()[\]|,;"])+/y;
 
 /** Opens BIF text for reading. */
 export function bifTokens(text: string): BifTokens {

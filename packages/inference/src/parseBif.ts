@@ -95,16 +95,20 @@ function readProbability(tokens: BifTokens, declared: Map<string, Declared>, ref
   let fallback: number[] = [];
   const numbers = (count: number): number[] => {
     const read: number[] = [];
+    // older files separate numbers by blanks alone
     do read.push(readNumber(tokens, refuse));
-    while (tokens.accept(','));
+    while (tokens.accept(',') || tokens.peek() !== ';');
     if (read.length !== count)
       refuse(`${read.length} numbers for '${child.name}', expected ${count}`, 'one number per state');
     tokens.expect(';');
     return read;
   };
   while (!tokens.accept('}')) {
-    if (tokens.accept('table')) table.set(numbers(rows * own));
-    else if (tokens.accept('default')) fallback = numbers(own);
+    if (tokens.accept('table')) {
+      // the child's state slowest, the last parent fastest, as in the format's own examples (from memory)
+      const read = numbers(rows * own);
+      read.forEach((value, k) => (table[(k % rows) * own + Math.floor(k / rows)] = value));
+    } else if (tokens.accept('default')) fallback = numbers(own);
     else if (tokens.accept('(')) {
       let row = 0;
       parents.forEach((parent, k) => {

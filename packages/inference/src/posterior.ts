@@ -4,7 +4,7 @@ import { impossibleEvidence } from './impossibleEvidenceError.ts';
 import { eliminateTo } from './jointPosterior.ts';
 import { propagate } from './propagate.ts';
 import { createPropagation, type Propagation } from './propagation.ts';
-import { setFinding, setLikelihood } from './setFinding.ts';
+import { setEvidence } from './setEvidence.ts';
 
 /** All posterior marginals. */
 export interface Posterior {
@@ -57,14 +57,6 @@ function named(
 export function withEvidence(compiled: CompiledNetwork, evidence: Evidence): Propagation {
   const findings = readEvidence(compiled.network, evidence);
   const propagation = (compiled.shared.propagation ??= createPropagation(compiled));
-  const { states, soft } = propagation;
-  const kept = new Uint8Array(states.length);
-  for (const { variable } of findings) kept[variable] = 1;
-  for (let v = 0; v < states.length; v += 1)
-    if (kept[v] === 0 && (states[v]! >= 0 || soft[v] === 1)) setFinding(propagation, v, -1);
-  for (const { variable, state, weights, logScale } of findings) {
-    if (weights === null) setFinding(propagation, variable, state);
-    else setLikelihood(propagation, variable, weights, logScale);
-  }
+  setEvidence(propagation, findings);
   return propagation;
 }

@@ -18,7 +18,7 @@ export class TreeWidthError extends InferenceError {
         code: 'tree-too-wide',
         path: '',
         message: `the clique tree has width ${width}, its largest table ${show(largestTable)} entries, all tables ${show(entries)}: ${show(bytes)} bytes, limit ${show(limit)}`,
-        hint: 'raise memoryLimitBytes, or ask about part of the network: relevantNetwork(network, { targets, evidence })',
+        hint: 'raise memoryLimitBytes, or ask about part of the network: relevantNetwork(network, names)',
       },
     ]);
     this.width = width;
