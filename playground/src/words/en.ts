@@ -79,6 +79,8 @@ export const t = {
       `In ${chance} none of these helps and the case goes to a specialist (${fee}).`,
     cured: 'Done: misfire gone',
     stayed: 'Done: misfire stays',
+    curedWhat: (repair: string) => `Done: misfire gone after “${repair}”`,
+    stayedWhat: (repair: string) => `Done: misfire stays after “${repair}”`,
   },
 
   proving: {
@@ -166,7 +168,7 @@ export const t = {
     heading: 'Recorded',
     none: 'Nothing yet. Record what was already done: parts replaced count as evidence.',
     retract: 'Take back',
-    retractWhat: (what: string) => `Take back: ${what}`,
+    retractWhat: (what: string, outcome: string) => `Take back: ${what}, ${outcome}`,
     active: { yes: '', no: 'misfire not present', unknown: 'not sure the misfire was present' },
     unclear: 'not clear-cut',
     cured: 'misfire gone',
@@ -205,7 +207,7 @@ export const t = {
     noneKept: 'Only this one so far.',
     open: 'Open',
     remove: 'Delete',
-    removeWhat: (title: string) => `Delete “${title}”`,
+    removeWhat: (title: string) => `Delete: ${title}`,
     current: 'open now',
     demo: 'Invented cases to replay',
     demoHint: 'Made up for practice: no real vehicle. Each replays one result at a time.',

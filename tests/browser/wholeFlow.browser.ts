@@ -1,0 +1,168 @@
+import { readFile } from 'node:fs/promises';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { leaders, PHONE, servePlayground, type Playground } from './openPlayground.ts';
+
+let playground: Playground;
+beforeAll(async () => {
+  playground = await servePlayground();
+});
+afterAll(() => playground?.close());
+
+test('describe the car, record results, read the advice with its price, take back, undo, export, import, reload', async () => {
+  const { page, complaints, strangers } = await playground.open({ viewport: PHONE, acceptDownloads: true });
+  const atStart = await leaders(page);
+  expect(atStart).toHaveLength(3);
+
+  // the car
+  await page.getByRole('button', { name: 'Car', exact: true }).click();
+  await page.getByLabel('When does it misfire?').selectOption({ label: 'Only under load' });
+  await expect.poll(() => leaders(page)).not.toEqual(atStart);
+  const described = await leaders(page);
+  const question = page.locator('.question', { has: page.getByLabel('When does it misfire?') });
+  expect(await question.innerText()).toMatch(/\d%\s*→\s*\d/);
+
+  // the advice has a price and futures before anything is done
+  await page.getByRole('button', { name: 'Next', exact: true }).click();
+  const best = page.locator('#next article.best');
+  expect(await best.locator('.price').innerText()).toMatch(/^[\d,.]+ units$/);
+  const futures = best.locator('.futures button');
+  expect(await futures.count()).toBeGreaterThan(1);
+  for (const future of await futures.all())
+    expect(await future.innerText()).toMatch(/\d%[\s\S]*from there to a confirmed repair/);
+
+  // what the future promised is what recording it brings
+  const promised = await futures.nth(1).locator('.ranked').first().innerText();
+  await futures.nth(1).click();
+  await expect.poll(() => leaders(page)).not.toEqual(described);
+  const recorded = await leaders(page);
+  expect(recorded[0]!.replace(/\s+/g, ' ')).toBe(promised.replace(/\s+/g, ' '));
+
+  // the picture has a column for it
+  await page.getByRole('button', { name: 'Shift', exact: true }).click();
+  await expect.poll(() => page.getByRole('toolbar').getByRole('button').count()).toBe(3);
+  expect(await page.locator('.moment').innerText()).toMatch(/Of 1000 engines like this/);
+
+  // take back, undo, redo
+  await page
+    .locator('#notes')
+    .getByRole('button', { name: /^Take back/ })
+    .click();
+  await expect.poll(() => leaders(page)).toEqual(described);
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect.poll(() => leaders(page)).toEqual(recorded);
+  await page.getByRole('button', { name: 'Redo' }).click();
+  await expect.poll(() => leaders(page)).toEqual(described);
+  await page.getByRole('button', { name: 'Undo' }).click();
+
+  // a name, then out as a file
+  await page.getByLabel('Name of this case').fill('Lift four');
+  await page.keyboard.press('Tab');
+  await page.getByRole('button', { name: 'Cases' }).click();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save this case as a file' }).click(),
+  ]);
+  const text = await readFile(await download.path(), 'utf8');
+  expect(JSON.parse(text)).toMatchObject({ format: 'faultodds-case', version: 1 });
+
+  // a new case, and the old one back from the file
+  await page.getByRole('button', { name: 'New case' }).click();
+  await expect.poll(() => leaders(page)).toEqual(atStart);
+  await page.getByRole('button', { name: 'Cases' }).click();
+  await page
+    .getByRole('dialog')
+    .locator('input[type=file]')
+    .setInputFiles({
+      name: 'case.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(text),
+    });
+  await expect.poll(() => leaders(page)).toEqual(recorded);
+
+  // the device keeps it
+  await expect.poll(() => page.getByLabel('Name of this case').inputValue()).toBe('Lift four');
+  await page.reload();
+  await page.getByRole('heading', { name: 'Most likely now' }).waitFor();
+  await expect.poll(() => leaders(page)).toEqual(recorded);
+  expect(await page.getByLabel('Name of this case').inputValue()).toBe('Lift four');
+
+  expect(complaints).toEqual([]);
+  expect(strangers).toEqual([]);
+});
+
+test('a broken file says what is wrong with it and changes nothing', async () => {
+  const { page, complaints } = await playground.open();
+  await page.getByLabel('When does it misfire?').selectOption({ label: 'Only at idle' });
+  const before = await leaders(page);
+  for (const [text, message] of [
+    ['{ "format": "faultodds-case", ', /not a JSON file/],
+    ['{"format":"something-else","version":1}', /format/],
+    [
+      '{"format":"faultodds-case","version":1,"id":"x","title":"X","events":[{"kind":"result-recorded","id":"r1","test":"no-such-test","outcome":"a"}]}',
+      /no-such-test/,
+    ],
+  ] as const) {
+    await page.getByRole('button', { name: 'Cases' }).click();
+    await page
+      .getByRole('dialog')
+      .locator('input[type=file]')
+      .setInputFiles({
+        name: 'broken.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(text),
+      });
+    const alert = page.getByRole('alert');
+    await alert.getByText('“broken.json” cannot be opened. Nothing here was changed.').waitFor();
+    expect(await alert.innerText()).toMatch(message);
+    expect(await leaders(page)).toEqual(before);
+    await alert.getByRole('button', { name: 'Close this message' }).click();
+  }
+  expect(complaints).toEqual([]);
+});
+
+test('an invented case is replayed step by step, says that it is invented, and names its cause at the end', async () => {
+  const { page, complaints } = await playground.open();
+  await page.getByRole('button', { name: 'Cases' }).click();
+  await page.getByRole('dialog').getByRole('button', { name: 'Turbo four, misfire only on hills' }).click();
+  const bar = page.getByRole('region', { name: 'Replay of an invented case' });
+  expect(await bar.innerText()).toMatch(/Invented case/);
+  const seen = [await leaders(page)];
+  while (await bar.getByRole('button', { name: 'Next result' }).isEnabled()) {
+    await bar.getByRole('button', { name: 'Next result' }).click();
+    seen.push(await leaders(page));
+  }
+  expect(seen.length).toBeGreaterThan(3);
+  expect(new Set(seen.map((ranking) => ranking.join())).size).toBeGreaterThan(2);
+  expect(await bar.innerText()).toMatch(/The cause was: Ignition coil weak or failed/);
+  await bar.getByRole('button', { name: 'Back', exact: true }).click();
+  expect(await leaders(page)).toEqual(seen.at(-2));
+  expect(complaints).toEqual([]);
+});
+
+test('own prices and missing equipment change the advice', async () => {
+  const { page, complaints } = await playground.open();
+  await page.getByRole('button', { name: 'Set-up' }).click();
+  await page.getByLabel('Labour per hour').fill('200');
+  await page.getByLabel('Currency', { exact: true }).fill('EUR');
+  await page.getByRole('button', { name: 'Use these prices' }).click();
+  await page.getByRole('dialog').getByLabel('Scan tool').uncheck();
+  await page.keyboard.press('Escape');
+  await expect.poll(() => page.locator('#next .price').first().innerText()).toMatch(/^€/);
+  await page.getByText('Needs equipment that is not at hand').click();
+  expect(await page.locator('.not-here').innerText()).toMatch(/Scan tool/);
+  expect(complaints).toEqual([]);
+});
+
+test('what is open costs nothing more until it is closed again', async () => {
+  const { page, complaints } = await playground.open();
+  const notes = page.locator('#notes');
+  await notes.getByLabel('Something else is open').selectOption({ label: 'Valve cover off' });
+  await notes.getByRole('button', { name: 'Closed again: Valve cover off' }).waitFor();
+  await page.getByRole('button', { name: /more tests$/ }).click();
+  const row = page.locator('#next article', { hasText: /^\s*Cover off/ }).first();
+  expect(await row.innerText()).toMatch(/nothing more to open/);
+  const open = await row.locator('.price').innerText();
+  await notes.getByRole('button', { name: 'Closed again: Valve cover off' }).click();
+  await expect.poll(() => row.locator('.price').innerText()).not.toBe(open);
+  expect(complaints).toEqual([]);
+});
