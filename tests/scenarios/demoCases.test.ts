@@ -18,6 +18,10 @@ test('there are twelve, all marked as invented', () => {
   for (const session of demos.values()) expect(session.demo?.invented).toBe(true);
 });
 
+test.skipIf(published === undefined)('the dossier is at hand (skipped: nothing is compared with it)', () => {
+  expect(published).toHaveLength(12);
+});
+
 describe.skipIf(published === undefined)(
   'against the dossier (needs ../shared/trade/dossier.json), tolerance 0.005',
   () => {

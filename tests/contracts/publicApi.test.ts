@@ -1,0 +1,37 @@
+import { join } from 'node:path';
+import ts from 'typescript';
+import { expect, test } from 'vitest';
+import { root } from '../fixtures/filesUnder.ts';
+
+const entries = [
+  'packages/inference/src/index.ts',
+  'packages/core/src/index.ts',
+  'packages/core/src/schema.ts',
+  'packages/core/src/words/en.ts',
+];
+const program = ts.createProgram(
+  entries.map((entry) => join(root, entry)),
+  {
+    target: ts.ScriptTarget.ES2022,
+    module: ts.ModuleKind.ESNext,
+    moduleResolution: ts.ModuleResolutionKind.Bundler,
+    customConditions: ['source'],
+    allowImportingTsExtensions: true,
+    noEmit: true,
+    skipLibCheck: true,
+  },
+);
+const checker = program.getTypeChecker();
+
+test.each(entries)('every export of %s says what it is for', (entry) => {
+  const file = program.getSourceFile(join(root, entry))!;
+  const exported = checker.getExportsOfModule(checker.getSymbolAtLocation(file)!);
+  expect(exported.length).toBeGreaterThan(2);
+  const silent = exported.filter((symbol) => {
+    const target = (symbol.flags & ts.SymbolFlags.Alias) === 0 ? symbol : checker.getAliasedSymbol(symbol);
+    const text = ts.displayPartsToString(target.getDocumentationComment(checker)).trim();
+    // one sentence at least, with its full stop
+    return !/^[^\s][\s\S]*?[.:!?)](\s|$)/.test(text);
+  });
+  expect(silent.map((symbol) => symbol.name)).toEqual([]);
+});
