@@ -1,7 +1,9 @@
+import type { Reading } from '../reading/reading.ts';
+
 /** Whether the misfire was present while the test was run. */
 export type FaultActive = 'yes' | 'no' | 'unknown';
 
-/** The result of a test: one of its outcomes, or how strongly what was seen speaks for each. */
+/** The result of a test: one of its outcomes, how strongly what was seen speaks for each, or the numbers that were read. */
 export interface TestResult {
   readonly kind: 'result';
   /** Unique within the case. */
@@ -10,6 +12,9 @@ export interface TestResult {
   readonly outcome?: string;
   /** outcome -> relative likelihood, instead of `outcome`: "about 3 to 1 that it dipped" is `{ dipped: 3, even: 1 }`. */
   readonly likelihood?: Readonly<Record<string, number>>;
+  /** Numbers, instead of an outcome. An outcome may stand beside them where they leave open which it is: 40 % leak-down, heard at the
+   * tailpipe. Number and outcome are one result, counted once. */
+  readonly reading?: Reading;
   /** Default `yes`. Matters only for tests that need the fault to be present. */
   readonly faultActive?: FaultActive;
   readonly note?: string;

@@ -203,7 +203,7 @@ function testLines(
   const active = test.faultMustBeActive && observation.kind === 'result' ? (observation.faultActive ?? 'yes') : 'yes';
   if (active === 'no') return [];
   const outcomeOf = observedOutcome(compiled, observation);
-  if (outcomeOf === undefined) return []; // entered as a likelihood: no single number of the row stands for it
+  if (outcomeOf === undefined) return []; // entered as a likelihood or a reading: no single number of the row stands for it
   const matches = compiled.structure.testMatches[index]!;
   const rows = test.rows;
   const table = new Float64Array(matches.rowOf.length * rows.length);
@@ -237,7 +237,7 @@ function testLines(
 }
 
 function observedOutcome({ model }: CompiledModel, observation: Observation): string | undefined {
-  if (observation.kind === 'result') return observation.outcome;
+  if (observation.kind === 'result') return observation.reading === undefined ? observation.outcome : undefined;
   const { sameAs } = model.repairs.find((repair) => repair.id === observation.repair) ?? {};
   return sameAs === undefined ? undefined : observation.cured ? sameAs.cured : sameAs.notCured;
 }

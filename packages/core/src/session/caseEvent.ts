@@ -1,5 +1,6 @@
 import type { FaultActive } from '../belief/observation.ts';
 import type { Prices } from '../decision/circumstances.ts';
+import type { Reading } from '../reading/reading.ts';
 
 /** An intake answer given, or given anew. */
 export interface ContextSet {
@@ -14,7 +15,8 @@ export interface ContextCleared {
   readonly feature: string;
 }
 
-/** A test was done. Opens the access of the test with all it requires. Exactly one of `outcome` and `likelihood`. */
+/** A test was done. Opens the access of the test with all it requires. One of `outcome`, `likelihood` and `reading`; an outcome may stand
+ * beside a reading that leaves it open. */
 export interface ResultRecorded {
   readonly kind: 'result-recorded';
   /** Unique among all observations the case ever had, retracted ones included. */
@@ -23,6 +25,7 @@ export interface ResultRecorded {
   readonly outcome?: string;
   /** outcome -> relative likelihood, at least one above 0. */
   readonly likelihood?: Readonly<Record<string, number>>;
+  readonly reading?: Reading;
   /** Default `yes`. */
   readonly faultActive?: FaultActive;
   readonly note?: string;

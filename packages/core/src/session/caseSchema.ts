@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { readingSchema } from '../reading/readingSchema.ts';
 import type { CaseDocument } from './caseDocument.ts';
 import type { CaseEvent } from './caseEvent.ts';
 
@@ -17,6 +18,7 @@ const events = [
     test: id,
     outcome: z.exactOptional(id),
     likelihood: z.exactOptional(z.record(id, z.number().check(z.nonnegative()))),
+    reading: z.exactOptional(readingSchema),
     faultActive: z.exactOptional(z.enum(['yes', 'no', 'unknown'])),
     note,
   }),

@@ -1,0 +1,117 @@
+import type { Dimension, MeasuredReading } from '../model/readingModel.ts';
+import type { MeasuredValues, PerCylinderReading } from './reading.ts';
+import { resistanceAt20 } from './resistanceAt20.ts';
+import { findUnit, toCanonical } from './toCanonical.ts';
+
+/** The one number a measured reading is judged by, and how it came about. */
+export interface ComparedValue {
+  /** In the unit of the reading model. */
+  readonly value: number;
+  /** Cylinders whose reading stands so far above all others that it was not compared with. */
+  readonly setAside: readonly string[];
+  /** Readings in the canonical unit of their dimension, where several cylinders were read. */
+  readonly byCylinder?: Readonly<Record<string, number>>;
+}
+
+// A neighbour this much above the median of the neighbours is a slip (a digit too many, a gauge not zeroed), not compression. Judgement, 1.25-1.6.
+const STANDS_OUT = 1.4;
+
+/** Compares the suspect as the model says: with its neighbours, with a reference, or alone. The reading must have passed `findReadingProblems`. */
+export function comparedValue(model: MeasuredReading, reading: MeasuredValues): ComparedValue {
+  const { value, ...rest } = compare(model, reading);
+  return { value: model.absolute === true ? Math.abs(value) : value, ...rest };
+}
+
+/** What a single number is given in: the compared value where cylinders or readings are compared, else the reading itself. */
+export function dimensionOfSingle({ compare, measures }: MeasuredReading): Dimension {
+  switch (compare) {
+    case 'suspect-to-highest':
+    case 'suspect-to-neighbours':
+    case 'to-reference':
+      return 'ratio';
+    case 'suspect-off-neighbours':
+    case 'loss-from-reference':
+    case 'trim-total':
+      return 'percent';
+    case 'suspect-alone':
+    case 'suspect-minus-neighbours':
+    case 'minus-reference':
+      return measures;
+  }
+}
+
+/** What a pair is given in: percentages of loss come from pressures. */
+export function dimensionOfPair({ compare, measures }: MeasuredReading): Dimension {
+  return compare === 'loss-from-reference' ? 'pressure' : measures;
+}
+
+function compare(model: MeasuredReading, reading: MeasuredValues): ComparedValue {
+  switch (reading.kind) {
+    case 'single':
+      return { value: canonical(dimensionOfSingle(model), reading.value, reading.unit), setAside: [] };
+    case 'trim':
+      return { value: reading.short + reading.long, setAside: [] };
+    case 'pair': {
+      const dimension = dimensionOfPair(model);
+      const value = canonical(dimension, reading.value, reading.unit);
+      const reference = canonical(dimension, reading.reference, reading.unit);
+      if (model.compare === 'minus-reference') return { value: value - reference, setAside: [] };
+      const ratio = value / reference;
+      return { value: model.compare === 'loss-from-reference' ? 100 * (1 - ratio) : ratio, setAside: [] };
+    }
+    case 'per-cylinder':
+      return compareCylinders(model, reading);
+  }
+}
+
+function compareCylinders(model: MeasuredReading, reading: PerCylinderReading): ComparedValue {
+  const byCylinder = canonicalValues(model.measures, reading);
+  const suspect = byCylinder[reading.suspect]!;
+  const others = Object.entries(byCylinder).filter(([cylinder]) => Number(cylinder) !== reading.suspect);
+  const middle = median(others.map(([, value]) => value));
+  const setAside =
+    others.length < 3 ? [] : others.filter(([, value]) => value > STANDS_OUT * middle).map(([cylinder]) => cylinder);
+  const kept = others.filter(([cylinder]) => !setAside.includes(cylinder)).map(([, value]) => value);
+  const nominal = reading.nominal === undefined ? undefined : canonical(model.measures, reading.nominal, reading.unit);
+  const against = kept.length > 0 ? kept : [nominal ?? suspect];
+  const value = (): number => {
+    switch (model.compare) {
+      case 'suspect-to-highest':
+        return suspect / Math.max(...against);
+      case 'suspect-to-neighbours':
+        return suspect / median(against);
+      case 'suspect-off-neighbours':
+        return 100 * (suspect / median(against) - 1);
+      case 'suspect-minus-neighbours':
+        return suspect - median(against);
+      default:
+        return suspect;
+    }
+  };
+  return { value: value(), setAside, byCylinder };
+}
+
+function canonicalValues(
+  dimension: Dimension,
+  { values, unit, temperatures }: PerCylinderReading,
+): Record<string, number> {
+  return Object.fromEntries(
+    Object.entries(values).map(([cylinder, value]) => {
+      const found = canonical(dimension, value, unit);
+      const warm = temperatures?.values[cylinder];
+      if (dimension !== 'resistance' || temperatures === undefined || warm === undefined) return [cylinder, found];
+      return [cylinder, resistanceAt20(found, canonical('temperature', warm, temperatures.unit))];
+    }),
+  );
+}
+
+function canonical(dimension: Dimension, value: number, symbol: string): number {
+  const unit = findUnit(dimension, symbol);
+  return unit === undefined ? value : toCanonical(value, unit);
+}
+
+function median(values: readonly number[]): number {
+  const sorted = values.toSorted((a, b) => a - b);
+  const half = sorted.length / 2;
+  return sorted.length % 2 === 1 ? sorted[Math.floor(half)]! : (sorted[half - 1]! + sorted[half]!) / 2;
+}

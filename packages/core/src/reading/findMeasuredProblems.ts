@@ -1,0 +1,161 @@
+import type { Problem } from '../errors/faultoddsError.ts';
+import type { Dimension, MeasuredReading } from '../model/readingModel.ts';
+import { dimensionOfPair, dimensionOfSingle } from './comparedValue.ts';
+import type { MeasuredValues, PerCylinderReading } from './reading.ts';
+import { findUnit, toCanonical } from './toCanonical.ts';
+import { unitProblem } from './unitProblem.ts';
+import { unitsOf, type Unit } from './unitsOf.ts';
+
+type Limits = MeasuredReading['limits'];
+
+// Air fed to a leak tester: more than this is no workshop tester. Judgement, in kPa.
+const AIR_FED: Pick<Limits, 'low' | 'high'> = { low: 0, high: 1500 };
+
+/** What is wrong with what an instrument showed, each at its field. */
+export function findMeasuredProblems(model: MeasuredReading, reading: MeasuredValues, path: string): Problem[] {
+  switch (reading.kind) {
+    case 'single': {
+      const dimension = dimensionOfSingle(model);
+      return fieldProblems(dimension, reading.unit, limitsOfSingle(model), [[`${path}/value`, reading.value]], path);
+    }
+    case 'trim':
+      return fieldProblems('percent', '%', model.limits, trims(reading, path), path);
+    case 'pair':
+      return pairProblems(model, reading, path);
+    case 'per-cylinder':
+      return cylinderProblems(model, reading, path);
+  }
+}
+
+function trims({ short, long }: { short: number; long: number }, path: string): Field[] {
+  return [
+    [`${path}/short`, short],
+    [`${path}/long`, long],
+  ];
+}
+
+type Field = readonly [path: string, value: number];
+
+/** Unknown unit, or values that cannot be. */
+function fieldProblems(
+  dimension: Dimension,
+  symbol: string,
+  { low, high }: Pick<Limits, 'low' | 'high'>,
+  fields: readonly Field[],
+  path: string,
+): Problem[] {
+  const unit = findUnit(dimension, symbol);
+  if (unit === undefined) return [unitProblem(dimension, symbol, `${path}/unit`)];
+  const canonicalUnit = unitsOf(dimension)[0].symbol;
+  return fields.flatMap(([at, value]) => {
+    const found = toCanonical(value, unit);
+    if (found >= low && found <= high) return [];
+    const other = otherUnit(dimension, unit, value, { low, high });
+    return [
+      {
+        code: 'reading-implausible',
+        path: at,
+        message: `found ${value} ${unit.symbol}, expected ${low} to ${high} ${canonicalUnit}`,
+        hint:
+          other === undefined
+            ? 'look at the sign and the decimal point'
+            : `is it ${other.symbol} instead of ${unit.symbol}?`,
+      },
+    ];
+  });
+}
+
+/** A unit in which the number would be possible. */
+function otherUnit(
+  dimension: Dimension,
+  used: Unit,
+  value: number,
+  { low, high }: Pick<Limits, 'low' | 'high'>,
+): Unit | undefined {
+  if (value < 0) return undefined;
+  return unitsOf(dimension).find((unit) => {
+    const found = toCanonical(value, unit);
+    return unit.symbol !== used.symbol && found > low && found <= high;
+  });
+}
+
+/** A compared value noted as such: the sign must be possible, size is judged by the distributions. */
+function limitsOfSingle(model: MeasuredReading): Pick<Limits, 'low' | 'high'> {
+  if (dimensionOfSingle(model) === model.measures) return model.limits;
+  return { low: model.wild.low < 0 || model.absolute === true ? -1000 : 0, high: 1000 };
+}
+
+function pairProblems(
+  model: MeasuredReading,
+  reading: Extract<MeasuredValues, { kind: 'pair' }>,
+  path: string,
+): Problem[] {
+  const { value, reference, unit } = reading;
+  const isLoss = model.compare === 'loss-from-reference';
+  const fields: Field[] = [
+    [`${path}/value`, value],
+    [`${path}/reference`, reference],
+  ];
+  const found = fieldProblems(dimensionOfPair(model), unit, isLoss ? AIR_FED : model.limits, fields, path);
+  if (found.length > 0 || model.compare === 'minus-reference') return found;
+  if (reference <= 0) {
+    return [
+      problem('reference-zero', `${path}/reference`, 'nothing to compare with', 'the reference reading is above 0'),
+    ];
+  }
+  if (isLoss && value > reference) {
+    const message = `${value} ${unit} held of ${reference} ${unit} fed`;
+    return [problem('reading-implausible', `${path}/value`, message, 'are the two gauges exchanged?')];
+  }
+  return [];
+}
+
+function cylinderProblems(model: MeasuredReading, reading: PerCylinderReading, path: string): Problem[] {
+  const { values, suspect, unit, nominal, temperatures } = reading;
+  const fields = Object.entries(values).map(([cylinder, value]): Field => [`${path}/values/${cylinder}`, value]);
+  if (nominal !== undefined) fields.push([`${path}/nominal`, nominal]);
+  const found = fieldProblems(model.measures, unit, model.limits, fields, path);
+  if (temperatures !== undefined) {
+    const warm = Object.entries(temperatures.values).map(([cylinder, value]): Field => [
+      `${path}/temperatures/values/${cylinder}`,
+      value,
+    ]);
+    found.push(
+      ...fieldProblems('temperature', temperatures.unit, { low: -60, high: 250 }, warm, `${path}/temperatures`),
+    );
+  }
+  if (!Object.hasOwn(values, suspect)) {
+    const read = Object.keys(values).join(', ') || 'none';
+    const message = `no value for cylinder ${suspect}, the suspect (read: ${read})`;
+    found.push(
+      problem('suspect-missing', `${path}/values/${suspect}`, message, 'read the suspect too, or name another suspect'),
+    );
+  }
+  if (found.length > 0) return found;
+  const others = Object.entries(values).filter(([cylinder]) => Number(cylinder) !== suspect);
+  if (others.length === 0 && nominal === undefined) {
+    const message = 'the suspect stands alone';
+    return [
+      problem(
+        'neighbour-missing',
+        `${path}/values`,
+        message,
+        'read at least one other cylinder: only the comparison says something',
+      ),
+    ];
+  }
+  const needsPositive = model.compare !== 'suspect-minus-neighbours';
+  if (needsPositive && ![...others.map(([, value]) => value), nominal ?? 0].some((value) => value > 0)) {
+    return [
+      problem(
+        'neighbour-zero',
+        `${path}/values`,
+        'every other cylinder reads 0',
+        'look at the gauge: there is nothing to compare with',
+      ),
+    ];
+  }
+  return [];
+}
+
+const problem = (code: string, path: string, message: string, hint: string): Problem => ({ code, path, message, hint });

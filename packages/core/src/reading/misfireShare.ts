@@ -1,0 +1,25 @@
+/** Misfires over revolutions, as regulations judge them. */
+export interface MisfireShare {
+  /** Misfires in per cent of all firing events of the engine. */
+  readonly percent: number;
+  /** Misfires per 200 revolutions, the interval of catalyst damage, and per 1000, the interval of emissions. */
+  readonly per200Revolutions: number;
+  readonly per1000Revolutions: number;
+  /** Firing events of the whole engine in those intervals. */
+  readonly eventsIn200Revolutions: number;
+  readonly eventsIn1000Revolutions: number;
+}
+
+/** Per cent misfire = 100 misfires / (revolutions cylinders / 2), and misfires in the intervals of 200 and 1000 revolutions over which
+ * 13 CCR 1968.2 (e)(3) judges catalyst damage and emissions (intervals from memory and makers' summaries). One dead cylinder of four is 25 %.
+ * @param misfires of all cylinders counted together. @param revolutions > 0. @param cylinders > 0. */
+export function misfireShare(misfires: number, revolutions: number, cylinders: number): MisfireShare {
+  const perRevolution = misfires / revolutions;
+  return {
+    percent: (100 * perRevolution) / (cylinders / 2),
+    per200Revolutions: 200 * perRevolution,
+    per1000Revolutions: 1000 * perRevolution,
+    eventsIn200Revolutions: 100 * cylinders,
+    eventsIn1000Revolutions: 500 * cylinders,
+  };
+}
