@@ -1,10 +1,11 @@
-import type { Explanation } from '@faultodds/core';
+import type { Explanation, ObservationExplanation } from '@faultodds/core';
 import {
   describeObservation,
   formatProbability,
   sentenceForObservation,
   sentenceWithoutObservation,
 } from '@faultodds/core/words/en';
+import type { FigureTable } from '../figures/figureTable.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/en.ts';
 import type { Knowledge } from './knowledge.ts';
@@ -15,8 +16,17 @@ export interface MomentView {
   readonly heading: string;
   readonly sentences: readonly string[];
   readonly rows: readonly MoverRow[];
+  /** The cause it moved most, as engines out of 1000; null when it moved none. */
+  readonly engines: EnginesView | null;
   /** Id of the observation, '' at the start. */
   readonly observation: string;
+}
+
+/** Two grids of 1000 engines, with their finding and table. */
+export interface EnginesView {
+  readonly title: string;
+  readonly grids: readonly { readonly caption: string; readonly count: number }[];
+  readonly table: FigureTable;
 }
 
 /** A cause the observation moved. */
@@ -36,7 +46,7 @@ export function momentView(knowledge: Knowledge, explanation: Explanation, colum
   if (!step) {
     const atCar = column === 'car' && Object.keys(explanation.facts.context).length > 0;
     const [heading, text] = atCar ? [t.moment.car, t.moment.carText] : [t.moment.any, t.moment.anyText];
-    return { heading, sentences: [text], rows: [], observation: '' };
+    return { heading, sentences: [text], rows: [], engines: null, observation: '' };
   }
   const byDegree = step.observation.kind === 'result' && step.observation.outcome === undefined;
   return {
@@ -52,6 +62,32 @@ export function momentView(knowledge: Knowledge, explanation: Explanation, colum
       weight: weightInWords(weightDecibans),
       seen: byDegree ? '' : formatProbability(step.likelihoodByCause[cause] ?? 0),
     })),
+    engines: enginesView(knowledge, step),
     observation: column,
+  };
+}
+
+function enginesView({ causeLabel }: Knowledge, { movers, of1000 }: ObservationExplanation): EnginesView | null {
+  const [top] = movers;
+  if (!top) return null;
+  const words = t.engines;
+  const counted = (count: number): string => (count < 1 ? words.none : count > 999 ? words.all : String(count));
+  const before = of1000.before[top.cause] ?? 0;
+  const after = of1000.after[top.cause] ?? 0;
+  return {
+    title: words.title(causeLabel(top.cause), counted(before), counted(after)),
+    grids: [
+      { caption: words.before(counted(before)), count: before },
+      { caption: words.after(counted(after)), count: after },
+    ],
+    table: {
+      caption: words.tableCaption,
+      heads: words.heads,
+      rows: Object.keys(of1000.after).map((cause) => [
+        causeLabel(cause),
+        counted(of1000.before[cause] ?? 0),
+        counted(of1000.after[cause] ?? 0),
+      ]),
+    },
   };
 }

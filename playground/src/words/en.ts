@@ -23,13 +23,13 @@ export const t = {
     themes: { auto: 'as the device', light: 'light', dark: 'dark' },
     title: 'Name of this case',
     newCase: 'New case',
-    caseNumber: (number: number) => `Case ${number}`,
   },
 
   now: {
     heading: 'Most likely now',
     was: (chance: string) => `at intake ${chance}`,
     next: 'Best next step',
+    reason: 'Why it moved last',
     show: 'Show how',
     describe: 'Describe the car: every answer counts',
   },
@@ -70,11 +70,9 @@ export const t = {
 
   repair: {
     heading: 'Stop testing and repair?',
-    now: 'Best repair now',
     chance: (chance: string) => `cures it in ${chance}`,
     expected: (amount: string) => `${amount} expected in all, if you repaired in this order without any further test`,
     order: 'The whole order of repairs',
-    step: (price: string, minutes: string, chance: string) => `${price} · ${minutes} · cures in ${chance}`,
     referred: (chance: string, fee: string) =>
       `In ${chance} none of these helps and the case goes to a specialist (${fee}).`,
     cured: 'Done: misfire gone',
@@ -99,7 +97,6 @@ export const t = {
     even: 'Even scale',
     stretched: 'Rare causes enlarged',
     scale: 'Height of the picture',
-    summaryStart: 'Nothing is recorded yet: this is where engines like this one stand.',
     legendLead: 'Each column is one thing learned, each line one cause, height is probability.',
     tableCaption: 'Probability of each cause after every observation',
     tableCause: 'Cause',
@@ -190,12 +187,12 @@ export const t = {
     heading: 'The car',
     intro: 'All optional. Answer what you know: each answer shifts the starting point.',
     first: 'Needed before some causes can be considered',
-    then: 'These move the ranking most',
+    telling: 'These move the ranking most',
     rest: (count: number) => `${count} more questions`,
     notStated: 'Not stated',
     why: 'Why it matters',
     opensUp: (causes: string) => `Only with this answered can these be considered: ${causes}.`,
-    changed: 'What it changed',
+    changed: 'It changed, at intake:',
     unchanged: 'It changes nothing: this is what the starting point assumes.',
     change: (before: string, after: string) => `${before} → ${after}`,
     answered: (count: number, all: number) => `${count} of ${all} answered`,
@@ -205,13 +202,11 @@ export const t = {
     heading: 'Cases',
     kept: 'Kept on this device',
     noneKept: 'Only this one so far.',
-    open: 'Open',
     remove: 'Delete',
     removeWhat: (title: string) => `Delete: ${title}`,
     current: 'open now',
     demo: 'Invented cases to replay',
     demoHint: 'Made up for practice: no real vehicle. Each replays one result at a time.',
-    replay: (title: string) => `Replay “${title}”`,
     file: 'As a file',
     export: 'Save this case as a file',
     import: 'Open a case file',
@@ -231,7 +226,6 @@ export const t = {
     all: 'End',
     leave: 'Go on by myself',
     next: (test: string) => `Next: ${test}`,
-    lesson: 'What it teaches',
     cause: (label: string) => `The cause was: ${label}`,
   },
 
@@ -254,6 +248,18 @@ export const t = {
 
   dialog: {
     close: 'Close',
+  },
+
+  engines: {
+    show: 'Drawn as 1000 engines',
+    title: (cause: string, before: string, after: string) => `“${cause}”: ${before} of 1000 before, ${after} after`,
+    summary: 'Each dot is one engine like this one. Filled dots have the cause.',
+    before: (count: string) => `before: ${count} of 1000`,
+    after: (count: string) => `after: ${count} of 1000`,
+    none: 'fewer than 1',
+    all: 'more than 999',
+    tableCaption: 'Of 1000 engines like this, how many have each cause',
+    heads: ['Cause', 'before', 'after'],
   },
 
   figure: {
