@@ -1,0 +1,54 @@
+import type { TestResult } from '../belief/observation.ts';
+import type { CodeMeaning } from './describeTroubleCode.ts';
+import type { TroubleCode } from './troubleCode.ts';
+
+/** What must be known of the engine to read codes for one cylinder. */
+export interface CodeCircumstances {
+  readonly suspectCylinder: number;
+  /** Number of cylinders; a code of a cylinder beyond it is kept, with its reason. */
+  readonly cylinders: number;
+  /** Bank of the suspect, as the maker counts. Default: unknown, and codes of either bank count. */
+  readonly bank?: 1 | 2;
+  /** coil letter -> cylinder it fires. Default: A fires cylinder 1 and so on, said in a remark, since the order is the maker's. */
+  readonly cylinderOfCoil?: Readonly<Record<string, number>>;
+  /** The list is all that the modules hold, so that a missing code is a finding too. Default false. */
+  readonly listIsComplete?: boolean;
+  /** Observation ids are this, a hyphen and the test id. Default `codes`. */
+  readonly idPrefix?: string;
+}
+
+/** Codes turned into observations. */
+export interface CodeObservations {
+  readonly observations: readonly TestResult[];
+  /** Codes that say nothing here, with what they are and why. */
+  readonly kept: readonly KeptCode[];
+  readonly remarks: readonly CodeRemark[];
+}
+
+/** A code that made no observation. */
+export interface KeptCode extends ReadCode {
+  readonly reason:
+    | 'says-nothing-here'
+    | 'circumstance'
+    | 'other-cylinder'
+    | 'other-bank'
+    | 'cylinder-not-told'
+    | 'beyond-the-engine'
+    /** The list holds another code that says the opposite. */
+    | 'contradictory';
+}
+
+/** A code and what it means. */
+export interface ReadCode {
+  readonly code: TroubleCode;
+  readonly meaning: CodeMeaning;
+}
+
+/** Something about the list that a reader should know. */
+export type CodeRemark =
+  /** Coil letters were taken in the order of the cylinders. */
+  | { readonly kind: 'coil-order-assumed'; readonly codes: readonly string[] }
+  /** Codes of other cylinders and none of the suspect: is it the right suspect? */
+  | { readonly kind: 'suspect-not-named'; readonly codes: readonly string[] }
+  /** The module has not learned the crank pattern: misfire counts are doubtful until it has. */
+  | { readonly kind: 'counts-doubtful'; readonly codes: readonly string[] };

@@ -1,0 +1,142 @@
+import type { TestResult } from '../belief/observation.ts';
+import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CodeCircumstances, CodeObservations, CodeRemark, KeptCode, ReadCode } from './codeObservations.ts';
+import { describeTroubleCode, type CodeMeaning } from './describeTroubleCode.ts';
+import type { TroubleCode } from './troubleCode.ts';
+
+/** Turns codes (`parseTroubleCodes`) into results of the tests that read codes (`read-misfire-codes`, `read-circuit-codes`,
+ * `read-mixture-codes`, `read-cam-codes`; a model without one of them gets none of it), for the suspect cylinder. Pending, stored and
+ * permanent codes say the same; the status stands in the note. */
+export function observationsFromCodes(
+  compiled: CompiledModel,
+  codes: readonly TroubleCode[],
+  circumstances: CodeCircumstances,
+): CodeObservations {
+  const read = codes.map((code): ReadCode => ({ code, meaning: describeTroubleCode(code.code) }));
+  const findings = [misfireFinding, circuitFinding, mixtureFinding, camFinding].flatMap(
+    (find) => find(read, circumstances) ?? [],
+  );
+  const used = new Set(findings.flatMap(({ from }) => from));
+  return {
+    observations: findings.flatMap((finding) => resultOf(compiled, finding, circumstances.idPrefix ?? 'codes')),
+    kept: read
+      .filter((one) => !used.has(one))
+      .map((one): KeptCode => ({ ...one, reason: reasonOf(one.meaning, circumstances) })),
+    remarks: remarksOn(read, circumstances),
+  };
+}
+
+interface Finding {
+  readonly test: string;
+  /** One outcome, or several that codes speak for alike. */
+  readonly outcomes: readonly string[];
+  readonly from: readonly ReadCode[];
+}
+
+// More than 90 % of all misfires on one cylinder may store its code alone, else the multiple code joins it: 13 CCR 1968.2 (e)(3.1.3)
+function misfireFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): Finding | undefined {
+  const test = 'read-misfire-codes';
+  const from = read.filter(({ meaning }) => meaning.kind === 'misfire' && within(meaning, circumstances));
+  const ofSuspect = from.filter(({ meaning }) => isSuspect(meaning, circumstances));
+  if (ofSuspect.length > 0) {
+    const alone = ofSuspect.length === from.length;
+    return { test, outcomes: [alone ? 'one-cylinder-only' : 'one-cylinder-and-random'], from };
+  }
+  const toldApart = from.some(({ meaning }) => cylinderOf(meaning, circumstances) !== undefined);
+  if (from.length > 0) return toldApart ? undefined : { test, outcomes: ['random-only'], from };
+  return absence(test, 'none-stored', circumstances);
+}
+
+function circuitFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): Finding | undefined {
+  const test = 'read-circuit-codes';
+  const from = read.filter(
+    ({ meaning }) =>
+      (meaning.kind === 'coil-circuit' || meaning.kind === 'injector-circuit') && isSuspect(meaning, circumstances),
+  );
+  // a control-module output or a common supply may set both: then either is said alike
+  const outcomes = [...new Set(from.map(({ meaning }) => meaning.kind))];
+  return outcomes.length > 0 ? { test, outcomes, from } : absence(test, 'none', circumstances);
+}
+
+function mixtureFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): Finding | undefined {
+  const test = 'read-mixture-codes';
+  const from = read.filter(({ meaning }) => meaning.kind === 'mixture' && onBank(meaning, circumstances));
+  const outcomes = [...new Set(from.flatMap(({ meaning }) => (meaning.kind === 'mixture' ? [meaning.direction] : [])))];
+  if (outcomes.length > 1) return undefined;
+  return outcomes.length === 1 ? { test, outcomes, from } : absence(test, 'none', circumstances);
+}
+
+function camFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): Finding | undefined {
+  const test = 'read-cam-codes';
+  const from = read.filter(({ meaning }) => meaning.kind === 'cam' && onBank(meaning, circumstances));
+  return from.length > 0 ? { test, outcomes: ['present'], from } : absence(test, 'none', circumstances);
+}
+
+function absence(test: string, outcome: string, { listIsComplete = false }: CodeCircumstances): Finding | undefined {
+  return listIsComplete ? { test, outcomes: [outcome], from: [] } : undefined;
+}
+
+function resultOf(compiled: CompiledModel, { test, outcomes, from }: Finding, prefix: string): TestResult[] {
+  const known = compiled.tests.get(test)?.outcomes ?? [];
+  const [first] = outcomes;
+  if (first === undefined || !outcomes.every((outcome) => known.includes(outcome))) return [];
+  const note = from.map(({ code: { code, status } }) => (status === 'stored' ? code : `${code} ${status}`)).join(', ');
+  return [
+    {
+      kind: 'result',
+      id: `${prefix}-${test}`,
+      test,
+      ...(outcomes.length === 1 ? { outcome: first } : { likelihood: Object.fromEntries(outcomes.map((o) => [o, 1])) }),
+      ...(note === '' ? {} : { note }),
+    },
+  ];
+}
+
+function cylinderOf(meaning: CodeMeaning, { cylinderOfCoil }: CodeCircumstances): number | undefined {
+  if (meaning.kind === 'misfire' || meaning.kind === 'injector-circuit') return meaning.cylinder;
+  if (meaning.kind !== 'coil-circuit' || meaning.coil === undefined) return undefined;
+  return cylinderOfCoil?.[meaning.coil] ?? 'ABCDEFGHIJKL'.indexOf(meaning.coil) + 1;
+}
+
+function isSuspect(meaning: CodeMeaning, circumstances: CodeCircumstances): boolean {
+  return cylinderOf(meaning, circumstances) === circumstances.suspectCylinder;
+}
+
+function within(meaning: CodeMeaning, circumstances: CodeCircumstances): boolean {
+  return (cylinderOf(meaning, circumstances) ?? 1) <= circumstances.cylinders;
+}
+
+function onBank(meaning: { readonly bank: 1 | 2 }, { bank }: CodeCircumstances): boolean {
+  return bank === undefined || meaning.bank === bank;
+}
+
+function reasonOf(meaning: CodeMeaning, circumstances: CodeCircumstances): KeptCode['reason'] {
+  if (meaning.kind === 'other') return 'says-nothing-here';
+  if (meaning.kind === 'circumstance') return 'circumstance';
+  if (meaning.kind === 'mixture' || meaning.kind === 'cam') {
+    return onBank(meaning, circumstances) ? 'contradictory' : 'other-bank';
+  }
+  if (cylinderOf(meaning, circumstances) === undefined) return 'cylinder-not-told';
+  return within(meaning, circumstances) ? 'other-cylinder' : 'beyond-the-engine';
+}
+
+function remarksOn(read: readonly ReadCode[], circumstances: CodeCircumstances): CodeRemark[] {
+  const codes = (fits: (meaning: CodeMeaning) => boolean): string[] =>
+    read.flatMap(({ code, meaning }) => (fits(meaning) ? [code.code] : []));
+  const assumed = codes(
+    (meaning) =>
+      meaning.kind === 'coil-circuit' &&
+      meaning.coil !== undefined &&
+      circumstances.cylinderOfCoil?.[meaning.coil] === undefined,
+  );
+  const named = codes((meaning) => meaning.kind === 'misfire' && meaning.cylinder !== undefined);
+  const suspectNamed = read.some(({ meaning }) => meaning.kind === 'misfire' && isSuspect(meaning, circumstances));
+  const unlearned = codes(
+    (meaning) => meaning.kind === 'circumstance' && meaning.circumstance === 'crank-pattern-not-learned',
+  );
+  const remarks: CodeRemark[] = [];
+  if (assumed.length > 0) remarks.push({ kind: 'coil-order-assumed', codes: assumed });
+  if (named.length > 0 && !suspectNamed) remarks.push({ kind: 'suspect-not-named', codes: named });
+  if (unlearned.length > 0) remarks.push({ kind: 'counts-doubtful', codes: unlearned });
+  return remarks;
+}

@@ -1,0 +1,9 @@
+// Share of the current driving cycle in the stored average: SAE J1979 / ISO 15031-5, service $06, test id $0B.
+const CURRENT = 0.1;
+
+/** The average that a control module stores over driving cycles (test $0B): a tenth of the counts of the cycle and nine tenths of the
+ * average before. After ten cycles a new level is in to 65 % only; ten clean cycles leave 35 % of the old one.
+ * @param counts of each driving cycle, in order. @param before the average before them. Default 0. */
+export function storedAverage(counts: readonly number[], before = 0): number {
+  return counts.reduce((average, count) => CURRENT * count + (1 - CURRENT) * average, before);
+}
