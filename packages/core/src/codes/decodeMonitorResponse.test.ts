@@ -32,7 +32,6 @@ test('several responses, one per line, become the counts of a reading', () => {
   expect(countsOfMonitors(counts, 'last-cycle')).toEqual({ 1: 2, 2: 0x4646, 3: 0 });
   expect(countsOfMonitors(counts, 'average')).toEqual({ 1: 1 });
 });
-});
 
 test('frames of ISO 15765-2 with response addresses are joined, whatever their order of modules', () => {
   const text = `7E8 10 13 46 A2 0B 24 00 02
