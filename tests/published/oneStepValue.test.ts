@@ -7,8 +7,9 @@ import { smallModel } from '../fixtures/smallModel.ts';
 // Tolerance 1e-9.
 //
 // One decision only: the bay is open now and costs 100 000 minutes to open again, so a second try never pays; then comes the hand-over
-// for 60, the job done there included (`there`). No repair takes less than 6 minutes, 6 units here.
+// for 60, the job done there included (`there`, which as good as never helps here). No repair takes less than 6 minutes, 6 units here.
 const oneTry = 6;
+const never = 1e-15;
 const sign = (seen: number) => ({ seen, absent: 1 - seen });
 const causes = { a: 0.5, b: 0.3, c: 0.2 };
 const compiled = compileModel(
@@ -27,7 +28,7 @@ const compiled = compileModel(
           { cures: { [cause]: 1 }, minutes: 100_000, access: ['bay'] },
         ]),
       ),
-      there: { cures: { a: 0, b: 0, c: 0 } },
+      there: { cures: { a: never, b: never, c: never } },
     },
     referralFee: 60 - 2 * oneTry, // the shortest time of the hand-over, and of the job there
   }),

@@ -35,7 +35,8 @@ test('printing too light: A3 first; best possible 14.04, with the question first
         a1: { cures: { c1: 0.9 }, parts: 5 },
         a2: { cures: { c1: 0.9, c2: 0.9 }, parts: 15 },
         a3: { cures: { c3: 0.9, c4: 0.9 }, parts: 1 },
-        there: { cures: { c1: 0, c2: 0, c3: 0, c4: 0 } },
+        // the hand-over covers the job: as good as free there, as good as useless here
+        there: { cures: { c1: 1e-15, c2: 1e-15, c3: 1e-15, c4: 1e-15 }, parts: 1e-12 },
       },
       referralFee: 60,
     }),

@@ -8,8 +8,8 @@ import { uncheckedModel } from '../fixtures/smallModel.ts';
 // Check C7. Tolerance 1e-9.
 //
 // In our terms walking away is the referral and drilling a repair for 70. It must gain -70, 50 and 200 against walking away: a referral
-// costs 200 and then the job of 70, so drilling spares 270 where it surely succeeds (soaking), 120 where it does in 4 of 9 (wet), 0 in a
-// dry hole.
+// costs 200 and then the job of 70, so drilling spares 270 where it surely succeeds (soaking), 120 where it does in 4 of 9 (wet), as good
+// as nothing in a dry hole.
 const seismic = { closed: [0.1, 0.3, 0.5], open: [0.3, 0.4, 0.4], diffuse: [0.6, 0.3, 0.1] };
 const given = (state: number) => Object.fromEntries(Object.entries(seismic).map(([result, p]) => [result, p[state]!]));
 const compiled = compileModel(
@@ -25,7 +25,7 @@ const compiled = compileModel(
         },
       },
     },
-    repairs: { drill: { cures: { dry: 0, wet: 120 / 270, soaking: 1 }, parts: 70 } },
+    repairs: { drill: { cures: { dry: 1e-15, wet: 120 / 270, soaking: 1 }, parts: 70 } },
     referralFee: 200,
   }),
 );

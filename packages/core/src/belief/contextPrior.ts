@@ -34,7 +34,8 @@ function singleWeights(model: Model, context: Context): Float64Array {
   });
 }
 
+/** Divided by their sum; all 0 when that is 0. */
 function normalised(weights: Float64Array): Float64Array {
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  return weights.map((weight) => weight / total);
+  return total > 0 ? weights.map((weight) => weight / total) : weights;
 }

@@ -1,10 +1,12 @@
 import { sweepRoot } from '@faultodds/inference';
+import { atLeastOne } from '../errors/atLeastOne.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
 import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';
 import { appliesHere } from './appliesHere.ts';
 import { contextPrior } from './contextPrior.ts';
 import { evidenceOf } from './evidenceOf.ts';
 import type { Facts } from './facts.ts';
+import { findFactsProblems } from './findFactsProblems.ts';
 
 /** Belief as arrays, for arithmetic. Causes in the model's order; borrowed, do not write. */
 export interface SweptFacts {
@@ -25,10 +27,18 @@ export interface SweepOptions {
 }
 
 /** One exact sweep over the causes: posterior, P(evidence) and the predictive of every applicable test given each cause.
- * @throws EvidenceError unknown ids, and `evidence-impossible` when no cause can produce what was recorded. */
+ * @throws EvidenceError a shape that is wrong, unknown ids, and `evidence-impossible` when no cause can produce what was recorded. */
 export function sweepFacts(compiled: CompiledModel, facts: Facts, options: SweepOptions = {}): SweptFacts {
+  const misshapen = findFactsProblems(facts);
+  if (atLeastOne(misshapen)) throw new EvidenceError(misshapen);
   const likelihoods = evidenceOf(compiled, facts);
   const prior = contextPrior(compiled, facts.context);
+  if (prior.every((p) => p === 0)) {
+    const hint = 'clear one of them, or state what the causes require';
+    throw new EvidenceError([
+      { code: 'evidence-impossible', path: '/context', message: 'the intake facts rule out every cause', hint },
+    ]);
+  }
   const tests =
     options.posteriorOnly === true ? [] : compiled.testList.filter((test) => appliesHere(test.test, facts.context));
   const swept = sweepRoot(compiled.sweep, { likelihoods, targets: tests.map((test) => test.table) });

@@ -39,7 +39,8 @@ export function nextActions(compiled: CompiledModel, belief: Belief, circumstanc
 
   const [bestTest] = tests;
   const plan = describePlan(compiled, tariff, repairs.referralFee, swept.posterior, open, now);
-  const testPays = bestTest !== undefined && bestTest.netValue.amount > 0;
+  // a free test that tells nothing is worth 0 up to rounding, and must not be proposed for it
+  const testPays = bestTest !== undefined && bestTest.netValue.amount > 1e-9 * now.expectedCost;
   const [firstRepair] = plan.steps;
   return {
     best: testPays

@@ -65,7 +65,7 @@ function problemsOfIssue(issue: Issue, path: readonly PropertyKey[], input: unkn
           code: 'id-malformed',
           path: at,
           message: `found ${found}`,
-          hint: 'ids are lower-case letters, digits, - and _',
+          hint: `ids are lower-case letters, digits, - and _, not 'constructor'`,
         },
       ];
     case 'invalid_key':
@@ -74,7 +74,7 @@ function problemsOfIssue(issue: Issue, path: readonly PropertyKey[], input: unkn
           code: 'id-malformed',
           path: at,
           message: `key '${String(path.at(-1))}' is not an id`,
-          hint: 'ids are lower-case letters, digits, - and _',
+          hint: `ids are lower-case letters, digits, - and _, not 'constructor'`,
         },
       ];
     case 'invalid_union':

@@ -3,6 +3,7 @@ import { findCycle } from './findCycle.ts';
 import { findReadingModelProblems } from './findReadingModelProblems.ts';
 import { findReferenceProblems } from './findReferenceProblems.ts';
 import { findRowProblems } from './findRowProblems.ts';
+import { findSizeProblems } from './findSizeProblems.ts';
 import { findSourceProblems } from './findSourceProblems.ts';
 import type { Model } from './model.ts';
 
@@ -12,6 +13,7 @@ export function findModelProblems(model: Model): Problem[] {
     ...findSourceProblems(model),
     ...findReferenceProblems(model),
     ...findRowProblems(model),
+    ...findSizeProblems(model),
     ...findReadingModelProblems(model),
     ...findMultiplierProblems(model),
     ...findCycleProblems(model),

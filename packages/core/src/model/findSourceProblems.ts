@@ -37,5 +37,14 @@ export function findSourceProblems(model: Model): Problem[] {
     for (const [key, inner] of Object.entries(value)) walk(inner, [...path, key]);
   };
   walk(model, []);
+  const { low, high } = model.contextCap;
+  if (!(low <= 1 && high >= 1)) {
+    found.push({
+      code: 'range-disordered',
+      path: '/contextCap',
+      message: `the cap ${low} to ${high} does not hold 1, the multiplier of a cause nothing was said about`,
+      hint: 'low <= 1 <= high',
+    });
+  }
   return found;
 }

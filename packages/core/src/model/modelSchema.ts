@@ -1,10 +1,13 @@
 import * as z from 'zod/mini';
 import { readingModelSchema } from './readingModelSchema.ts';
 
-const id = z.string().check(z.regex(/^[a-z0-9][a-z0-9_-]*$/));
+// 'constructor' is the one name of this pattern that every object already has
+const id = z.string().check(z.regex(/^(?!constructor$)[a-z0-9][a-z0-9_-]*$/));
 const text = z.string().check(z.minLength(1));
-const nonNegative = z.number().check(z.nonnegative());
-const ess = z.number().check(z.nonnegative());
+// large enough for any price or weight, small enough that no sum or product of them overflows
+const nonNegative = z.number().check(z.nonnegative(), z.maximum(1e9));
+const share = z.number().check(z.nonnegative(), z.maximum(1));
+const ess = nonNegative;
 const idMap = <T extends z.ZodMiniType>(value: T) => z.record(id, value);
 const listOf = <T extends z.ZodMiniType>(item: T) => z.array(item);
 
@@ -12,6 +15,14 @@ const quantity = z.strictObject({
   best: nonNegative,
   low: nonNegative,
   high: nonNegative,
+  ess,
+  source: id,
+  definitional: z.optional(z.boolean()),
+});
+const probability = z.strictObject({
+  best: share,
+  low: share,
+  high: share,
   ess,
   source: id,
   definitional: z.optional(z.boolean()),
@@ -63,14 +74,14 @@ const cause = z.strictObject({
   ifDrivenOn: text,
   weight: quantity,
   requires: z.optional(requirement),
-  activeFraction: quantity,
+  activeFraction: probability,
   states: idMap(row),
 });
 
 const repair = z.strictObject({
   id,
   label: text,
-  cures: idMap(quantity),
+  cures: idMap(probability),
   minutes: quantity,
   parts: quantity,
   access: listOf(id),
@@ -95,9 +106,9 @@ const test = z.strictObject({
   access: id,
   cautions: listOf(id),
   faultMustBeActive: z.boolean(),
-  mayCause: z.optional(idMap(quantity)),
+  mayCause: z.optional(idMap(probability)),
   persistsAs: z.optional(id),
-  repeatability: quantity,
+  repeatability: probability,
 });
 
 const access = z.strictObject({
@@ -145,7 +156,7 @@ const shape = {
   labourPerHour: quantity,
   sources: listOf(source),
   contextCap: z.strictObject({ low: nonNegative, high: nonNegative, ess, source: id }),
-  twoCauseShare: z.optional(quantity),
+  twoCauseShare: z.optional(probability),
   contextOverlaps: listOf(z.strictObject({ a: text, b: text })),
   context: listOf(contextFeature),
   causeGroups: listOf(labelled),

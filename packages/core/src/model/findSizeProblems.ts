@@ -1,0 +1,42 @@
+import type { Problem } from '../errors/faultoddsError.ts';
+import type { ConditionalRow, Model } from './model.ts';
+
+// A table is stored in full, so its size is the product of the states it depends on. The misfire model's largest has a few thousand entries.
+const LARGEST_TABLE = 1_000_000;
+// Open access is kept as the bits of a 32-bit integer.
+const MOST_ACCESS = 31;
+
+/** What is too large to be computed with: tables over too many states, more access operations than there are bits. */
+export function findSizeProblems(model: Model): Problem[] {
+  const found: Problem[] = [];
+  const states = new Map(model.mechanisms.map((one) => [one.id, one.states.length]));
+  states.set('cause', model.causes.length);
+  const size = (parents: Iterable<string>, own: number): number =>
+    [...parents].reduce((product, parent) => product * (states.get(parent) ?? 1), own);
+  const need = (entries: number, path: string, of: string): void => {
+    if (entries <= LARGEST_TABLE) return;
+    found.push({
+      code: 'table-too-large',
+      path,
+      message: `'${of}' needs a table of ${entries} entries, at most ${LARGEST_TABLE} are possible`,
+      hint: 'let it depend on fewer mechanisms, or on one that sums them up',
+    });
+  };
+  model.mechanisms.forEach((one, at) =>
+    need(size(new Set(one.parents), one.states.length), `/mechanisms/${at}`, one.id),
+  );
+  model.tests.forEach((one, at) => need(size(named(one.rows), one.outcomes.length), `/tests/${at}`, one.id));
+  if (model.access.length > MOST_ACCESS) {
+    found.push({
+      code: 'access-too-many',
+      path: '/access',
+      message: `found ${model.access.length} access operations, at most ${MOST_ACCESS} are possible`,
+      hint: 'join operations that are always done together',
+    });
+  }
+  return found;
+}
+
+function named(rows: readonly ConditionalRow[]): ReadonlySet<string> {
+  return new Set(rows.flatMap((row) => Object.keys(row.when)));
+}
