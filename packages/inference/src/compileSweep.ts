@@ -30,7 +30,7 @@ export function compileSweep(network: Network, options: CompileSweepOptions): Co
   }
   const cardinalities = Int32Array.from(network.variables, (variable) => variable.states.length);
   const families = network.variables.map(({ parents, index, table }) =>
-    splitByRoot([...parents, index], table, 1, root, cardinalities),
+    splitByRoot([...parents, index], table, 1, root, cardinalities, false),
   );
   return {
     network,

@@ -11,7 +11,7 @@ export function readLikelihood(sweep: CompiledSweep, factor: LikelihoodFactor, p
   if (known !== undefined) return known;
   const variables = variablePositions(sweep.network, factor.variables, `${path}/variables`);
   checkValues(factor.values, size(sweep, variables), `${path}/values`);
-  const checked = splitByRoot(variables, factor.values, 1, sweep.root, sweep.cardinalities);
+  const checked = splitByRoot(variables, factor.values, 1, sweep.root, sweep.cardinalities, true);
   sweep.likelihoods.set(factor, checked);
   return checked;
 }
@@ -40,7 +40,7 @@ export function readTarget(sweep: CompiledSweep, target: TargetTable, path: stri
   }
   const isParent = new Uint8Array(sweep.cardinalities.length);
   for (const variable of variables) isParent[variable] = 1;
-  const split = splitByRoot(variables, table, states, sweep.root, sweep.cardinalities);
+  const split = splitByRoot(variables, table, states, sweep.root, sweep.cardinalities, false);
   const checked = { ...split, states, isParent, arrangements: new Map<string, Float64Array>() };
   sweep.targets.set(target, checked);
   return checked;

@@ -1,95 +1,75 @@
 import { addAlong } from './addAlong.ts';
-import { eliminateVariables } from './eliminateVariables.ts';
-import type { Factor } from './factor.ts';
+import { distributionInTree, type ComponentTree } from './componentTree.ts';
 import { addLoop, nestOf } from './loopNest.ts';
+import { solveComponent } from './solveComponent.ts';
 import type { RootClasses } from './rootClasses.ts';
 import type { SweepFactor } from './sweepFactor.ts';
 
-/** Variables that what was observed ties together given the root, and their joint distribution given each class of root states. */
+/** Variables that what was observed ties together given the root. Their joint distribution given each class of root states is made when
+ * first asked for. */
 export interface SweepComponent extends RootClasses {
   readonly variables: readonly number[];
-  /** P(variables | likelihoods so far, root class) at [class][configuration], last variable fastest; zeros for a class that is
-   * impossible. null when it would be too large: then it is `parts`, unmultiplied. */
-  readonly joint: Float64Array | null;
-  /** log of the joint's total before it was normalised, per class. */
-  readonly logTotal: Float64Array;
   /** Everything multiplied so far. */
   readonly parts: readonly SweepFactor[];
-  /** Smallest positive entry of the joint; 0 when one was lost to underflow. */
-  readonly smallest: number;
+  /** The components and the factor it was made of. */
+  readonly from: readonly SweepComponent[];
+  readonly by: SweepFactor;
+  /** Whether anything but families was multiplied: if not, all totals are one. */
+  readonly isObserved: boolean;
+  /** See `solveComponent`. */
+  solution: ComponentSolution | null;
   /** Distributions already derived, by their variables. Filled on demand. */
   readonly derived: { readonly variables: readonly number[]; readonly values: Float64Array }[];
 }
 
-/** P(asked | likelihoods so far, root class) at [class][configuration], last of `asked` fastest. Kept for the next time. */
+/** A component multiplied out. */
+export interface ComponentSolution {
+  /** Proportional to P(variables, likelihoods so far | root class) at [class][configuration], last variable fastest; or, when that would
+   * be much larger than a clique tree, the tree. */
+  readonly joint: Float64Array | ComponentTree;
+  /** log of what a class's joint must be multiplied by, and of its total then; -Infinity for an impossible class. */
+  readonly logShift: Float64Array;
+  readonly logTotal: Float64Array;
+  /** No positive entry of the joint is smaller; 0 when one was lost to underflow. */
+  readonly smallest: number;
+}
+
+/** P(asked | likelihoods so far, root class) at [class][configuration], last of `asked` fastest; zeros for an impossible class. Kept for
+ * the next time. */
 export function distributionOf(
   component: SweepComponent,
   asked: readonly number[],
   cardinalities: Int32Array,
 ): Float64Array {
+  const { derived } = component;
   let source: { readonly variables: readonly number[]; readonly values: Float64Array } | null = null;
-  for (const known of component.derived) {
+  for (const known of derived) {
     if (known.variables.length === asked.length && asked.every((variable, k) => known.variables[k] === variable))
       return known.values;
-    if (
-      asked.every((variable) => known.variables.includes(variable)) &&
-      (source === null || known.values.length < source.values.length)
-    )
-      source = known;
+    const covers = asked.every((variable) => known.variables.includes(variable));
+    if (covers && (source === null || known.values.length < source.values.length)) source = known;
   }
-  if (source === null && component.joint !== null) source = { variables: component.variables, values: component.joint };
-  const values =
-    source === null
-      ? eliminated(component, asked, cardinalities)
-      : summed(source, asked, component.firstOf.length, cardinalities);
-  component.derived.push({ variables: asked, values });
-  return values;
-}
-
-function summed(
-  source: { readonly variables: readonly number[]; readonly values: Float64Array },
-  asked: readonly number[],
-  classes: number,
-  cardinalities: Int32Array,
-): Float64Array {
-  const size = asked.reduce((product, variable) => product * cardinalities[variable]!, 1);
-  const values = new Float64Array(classes * size);
-  const nest = nestOf(source.variables, asked, cardinalities, 1);
-  addLoop(nest, classes, source.values.length / classes, size);
-  addAlong(source.values, 0, values, 0, nest.n, nest.a, nest.b, 0, nest.count);
-  return values;
-}
-
-function eliminated(component: SweepComponent, asked: readonly number[], cardinalities: Int32Array): Float64Array {
   const classes = component.firstOf.length;
-  const { values } = eliminateComponent(component.parts, component.firstOf, asked, cardinalities);
-  const size = values.length / classes;
-  const result = new Float64Array(values.length);
-  for (let c = 0; c < classes; c += 1) {
-    let sum = 0;
-    for (let k = 0; k < size; k += 1) sum += values[k * classes + c]!;
-    for (let k = 0; k < size && sum > 0; k += 1) result[c * size + k] = values[k * classes + c]! / sum;
+  const { joint } = source === null ? solveComponent(component, cardinalities) : { joint: null };
+  if (source === null && joint instanceof Float64Array) source = { variables: component.variables, values: joint };
+  let values: Float64Array;
+  if (source === null) values = distributionInTree(joint as ComponentTree, asked, classes, cardinalities);
+  else {
+    const size = asked.reduce((product, variable) => product * cardinalities[variable]!, 1);
+    values = new Float64Array(classes * size);
+    const nest = nestOf(source.variables, asked, cardinalities, 1);
+    addLoop(nest, classes, source.values.length / classes, size);
+    addAlong(source.values, 0, values, 0, nest.n, nest.a, nest.b, 0, nest.count);
   }
-  return result;
+  normalizeBlocks(values, values.length / classes);
+  derived.push({ variables: asked, values });
+  return values;
 }
 
-/** Bucket elimination of a product of parts down to `asked`, all root classes in one batch (class fastest). */
-export function eliminateComponent(
-  parts: readonly SweepFactor[],
-  firstOf: Int32Array,
-  asked: readonly number[],
-  cardinalities: Int32Array,
-): { values: Float64Array; logScale: Float64Array } {
-  const classes = firstOf.length;
-  const batch = cardinalities.length;
-  const factors: Factor[] = parts.map((part) => {
-    if (part.firstOf.length === 1) return { variables: part.variables, values: part.blocks };
-    const values = new Float64Array(part.size * classes);
-    for (let c = 0; c < classes; c += 1) {
-      const from = part.classOf[firstOf[c]!]! * part.size;
-      for (let k = 0; k < part.size; k += 1) values[k * classes + c] = part.blocks[from + k]!;
-    }
-    return { variables: [...part.variables, batch], values };
-  });
-  return eliminateVariables(factors, asked, batch, Int32Array.of(...cardinalities, classes));
+function normalizeBlocks(values: Float64Array, size: number): void {
+  for (let from = 0; from < values.length; from += size) {
+    let sum = 0;
+    for (let k = from; k < from + size; k += 1) sum += values[k]!;
+    if (sum > 0) for (let k = from; k < from + size; k += 1) values[k]! /= sum;
+  }
 }

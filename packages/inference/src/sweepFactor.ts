@@ -14,14 +14,15 @@ export interface SweepFactor extends RootClasses {
   readonly smallest: number;
 }
 
-/** Takes the root out of a table over `variables` (last fastest) and divides by its largest entry.
- * @param tail numbers per entry: 1, or the states of a child. */
+/** Takes the root out of a table over `variables` (last fastest).
+ * @param tail numbers per entry: 1, or the states of a child. @param scale whether to divide by the largest entry. */
 export function splitByRoot(
   variables: readonly number[],
   values: Float64Array,
   tail: number,
   root: number,
   cardinalities: ArrayLike<number>,
+  scale: boolean,
 ): SweepFactor {
   const roots = cardinalities[root]!;
   let largest = 0;
@@ -30,9 +31,13 @@ export function splitByRoot(
     if (value > largest) largest = value;
     if (value > 0 && value < least) least = value;
   }
-  const divide = tail > 1 || largest === 0 ? values : values.map((value) => value / largest);
+  const divide = !scale || largest === 0 ? values : values.map((value) => value / largest);
   const rest = variables.filter((variable) => variable !== root);
-  const shared = { variables: rest, logScale: tail > 1 ? 0 : Math.log(largest), smallest: least / largest };
+  const shared = {
+    variables: rest,
+    logScale: scale ? Math.log(largest) : 0,
+    smallest: scale ? least / largest : least,
+  };
   const at = variables.indexOf(root);
   if (at < 0) return { ...shared, ...oneClass(roots), blocks: divide, size: values.length };
   let inner = tail;

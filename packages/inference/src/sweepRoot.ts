@@ -3,7 +3,7 @@ import { QueryError } from './queryError.ts';
 import { readLikelihood, readTarget } from './readSweepFactor.ts';
 import type { CompiledSweep, SweepQuestion, SweepResult } from './sweep.ts';
 import { distributionOf } from './sweepComponent.ts';
-import { takeFactor, takeFamilies, type SweepState } from './sweepState.ts';
+import { evidenceOf, takeFactor, takeFamilies, type SweepState } from './sweepState.ts';
 import { variablePositions } from './variablePositions.ts';
 
 /** Everything asked, given each state of the root, in one go.
@@ -20,27 +20,35 @@ export function sweepRoot(sweep: CompiledSweep, question: SweepQuestion): SweepR
   question.likelihoods.forEach((factor, at) => {
     state = takeFactor(sweep, state, readLikelihood(sweep, factor, `/likelihoods/${at}`));
   });
+  const { logEvidence, someImpossible } = evidenceOf(sweep, state);
   const targets = new Map<string, Float64Array>();
-  question.targets.forEach((target, at) => {
+  const records = question.targets.map((target, at) => {
     if (targets.has(target.id)) {
+      const hint = 'give every target its own id';
       throw new QueryError([
-        {
-          code: 'target-duplicate',
-          path: `/targets/${at}/id`,
-          message: `two targets are called '${target.id}'`,
-          hint: 'give every target its own id',
-        },
+        { code: 'target-duplicate', path: `/targets/${at}/id`, message: `two targets are called '${target.id}'`, hint },
       ]);
     }
-    const record = readTarget(sweep, target, `/targets/${at}`);
-    const answer = predictTarget(sweep, takeFamilies(sweep, state, record.variables), record);
-    targets.set(target.id, state.someImpossible ? uniformWhereImpossible(answer, state, record.states) : answer);
+    targets.set(target.id, logEvidence);
+    return readTarget(sweep, target, `/targets/${at}`);
   });
+  // those with most parents first: distributions over fewer are summed from theirs
+  const order = records
+    .map((_, at) => at)
+    .sort((a, b) => records[b]!.size / records[b]!.states - records[a]!.size / records[a]!.states);
+  for (const at of order) {
+    const record = records[at]!;
+    const answer = predictTarget(sweep, takeFamilies(sweep, state, record.variables), record);
+    targets.set(
+      question.targets[at]!.id,
+      someImpossible ? uniformWhereImpossible(answer, logEvidence, record.states) : answer,
+    );
+  }
   const posteriors = new Map<string, Float64Array>();
   for (const variable of variablePositions(sweep.network, question.posteriorsOf ?? [], '/posteriorsOf')) {
     posteriors.set(sweep.network.variables[variable]!.name, posteriorGivenRoot(sweep, state, variable));
   }
-  return { logEvidenceGivenRoot: state.logEvidence, targets, posteriors };
+  return { logEvidenceGivenRoot: logEvidence, targets, posteriors };
 }
 
 function posteriorGivenRoot(sweep: CompiledSweep, state: SweepState, variable: number): Float64Array {
@@ -56,12 +64,13 @@ function posteriorGivenRoot(sweep: CompiledSweep, state: SweepState, variable: n
   component.classOf.forEach((c, r) => {
     for (let s = 0; s < states; s += 1) answer[r * states + s] = distribution[c * states + s]!;
   });
-  return state.someImpossible ? uniformWhereImpossible(answer, state, states) : answer;
+  const { logEvidence, someImpossible } = evidenceOf(sweep, state);
+  return someImpossible ? uniformWhereImpossible(answer, logEvidence, states) : answer;
 }
 
-function uniformWhereImpossible(answer: Float64Array, state: SweepState, states: number): Float64Array {
+function uniformWhereImpossible(answer: Float64Array, logEvidence: Float64Array, states: number): Float64Array {
   const result = answer.slice();
-  state.logEvidence.forEach((log, r) => {
+  logEvidence.forEach((log, r) => {
     if (log === -Infinity) result.fill(1 / states, r * states, (r + 1) * states);
   });
   return result;

@@ -1,4 +1,5 @@
 import { combineComponents } from './combineComponents.ts';
+import { solveComponent } from './solveComponent.ts';
 import type { CompiledSweep, TargetRecord } from './sweep.ts';
 import type { SweepComponent } from './sweepComponent.ts';
 import type { SweepFactor } from './sweepFactor.ts';
@@ -11,25 +12,47 @@ export interface SweepState {
   readonly changed: SweepComponent | null;
   /** By position; null for variables whose family has not been taken yet (barren so far) and for the root. */
   readonly componentOf: readonly (SweepComponent | null)[];
-  /** log P(factors so far | root = r), scales included. */
-  readonly logEvidence: Float64Array;
-  readonly someImpossible: boolean;
+  /** Per root state: logarithms of factors over the root alone, and of all factors' scales. */
+  readonly logBase: Float64Array;
+  /** See `evidenceOf`. */
+  evidence: StateEvidence | null;
   /** Target -> P(child | root) at [root][state], for targets that `changed` touches. */
   readonly answers: Map<TargetRecord, Float64Array>;
   readonly after: Map<SweepFactor, SweepState>;
 }
 
+/** log P(factors so far | root = r), scales included; whether some is -Infinity. */
+export interface StateEvidence {
+  readonly logEvidence: Float64Array;
+  readonly someImpossible: boolean;
+}
+
+/** The evidence of a state, made when first asked for. */
+export function evidenceOf(sweep: CompiledSweep, state: SweepState): StateEvidence {
+  if (state.evidence !== null) return state.evidence;
+  const logEvidence = state.logBase.slice();
+  for (const component of new Set(state.componentOf)) {
+    if (component === null || !component.isObserved) continue;
+    const fresh = component.solution === null;
+    const { joint, logTotal } = solveComponent(component, sweep.cardinalities);
+    if (fresh) sweep.held.entries += 2 * (joint instanceof Float64Array ? joint : joint.tables).length;
+    for (let r = 0; r < logEvidence.length; r += 1) logEvidence[r]! += logTotal[component.classOf[r]!]!;
+  }
+  state.evidence = { logEvidence, someImpossible: logEvidence.some((log) => log === -Infinity) };
+  return state.evidence;
+}
+
 /** The state in which every variable whose only parent is the root, or that has none, stands alone. */
 export function startState(families: readonly SweepFactor[], root: number, cardinalities: Int32Array): SweepState {
   const componentOf = families.map((family, position) =>
-    position !== root && family.variables.length === 1 ? combineComponents([], family, cardinalities) : null,
+    position !== root && family.variables.length === 1 ? combineComponents([], family, true) : null,
   );
   return {
     before: null,
     changed: null,
     componentOf,
-    logEvidence: new Float64Array(cardinalities[root]!),
-    someImpossible: false,
+    logBase: new Float64Array(cardinalities[root]!),
+    evidence: null,
     answers: new Map(),
     after: new Map(),
   };
@@ -40,7 +63,7 @@ export function takeFactor(sweep: CompiledSweep, state: SweepState, factor: Swee
   const known = state.after.get(factor);
   if (known !== undefined) return known;
   const ready = takeFamilies(sweep, state, factor.variables);
-  const next = join(sweep, ready, factor);
+  const next = join(ready, factor, false);
   state.after.set(factor, next);
   return next;
 }
@@ -61,37 +84,29 @@ export function takeFamilies(sweep: CompiledSweep, state: SweepState, variables:
       ready,
       family.variables.filter((other) => other !== variable),
     );
-    const next = join(sweep, parentsReady, family);
+    const next = join(parentsReady, family, true);
     ready.after.set(family, next);
     ready = next;
   }
   return ready;
 }
 
-function join(sweep: CompiledSweep, state: SweepState, factor: SweepFactor): SweepState {
+function join(state: SweepState, factor: SweepFactor, isFamily: boolean): SweepState {
   const joined = [...new Set(factor.variables.map((variable) => state.componentOf[variable]!))].filter(
     (component) => component !== null,
   );
-  const logEvidence = state.logEvidence.slice();
   const componentOf = [...state.componentOf];
+  let { logBase } = state;
   let changed: SweepComponent | null = null;
   if (factor.variables.length > 0) {
-    const made = combineComponents(joined, factor, sweep.cardinalities);
-    changed = made;
-    for (const variable of made.variables) componentOf[variable] = made;
-    sweep.held.entries += made.joint?.length ?? 0;
-    logEvidence.forEach((_, r) => {
-      let log = made.logTotal[made.classOf[r]!]!;
-      for (const component of joined) {
-        const earlier = component.logTotal[component.classOf[r]!]!;
-        log = earlier === -Infinity ? -Infinity : log - earlier;
-      }
-      logEvidence[r]! += log + factor.logScale;
-    });
-  } else {
-    logEvidence.forEach((_, r) => (logEvidence[r]! += Math.log(factor.blocks[factor.classOf[r]!]!) + factor.logScale));
+    changed = combineComponents(joined, factor, isFamily);
+    for (const variable of changed.variables) componentOf[variable] = changed;
   }
-  sweep.held.entries += logEvidence.length;
-  const someImpossible = logEvidence.some((log) => log === -Infinity);
-  return { before: state, changed, componentOf, logEvidence, someImpossible, answers: new Map(), after: new Map() };
+  if (factor.variables.length === 0 || factor.logScale !== 0) {
+    logBase = logBase.map(
+      (log, r) =>
+        log + factor.logScale + (factor.variables.length === 0 ? Math.log(factor.blocks[factor.classOf[r]!]!) : 0),
+    );
+  }
+  return { before: state, changed, componentOf, logBase, evidence: null, answers: new Map(), after: new Map() };
 }

@@ -1,0 +1,150 @@
+import { addLogsAlong } from './addLogsAlong.ts';
+import { componentTree } from './componentTree.ts';
+import { nestOf } from './loopNest.ts';
+import { multiplyAlong } from './multiplyAlong.ts';
+import type { ComponentSolution, SweepComponent } from './sweepComponent.ts';
+import type { SweepFactor } from './sweepFactor.ts';
+
+/** Joints of fewer entries than this, all classes together, are multiplied out without asking whether a tree would be smaller. */
+const smallJoint = 1 << 15;
+
+/** Multiplies a component out, from the components it was made of when its joint is kept whole, else as a clique tree from its parts.
+ * Done once. */
+export function solveComponent(component: SweepComponent, cardinalities: Int32Array): ComponentSolution {
+  if (component.solution !== null) return component.solution;
+  const { variables, firstOf, parts, from, by } = component;
+  const size = variables.reduce((product, variable) => product * cardinalities[variable]!, 1);
+  if (size * firstOf.length > smallJoint) {
+    const tree = componentTree(parts, variables, firstOf, size, cardinalities);
+    if (tree !== null)
+      return (component.solution = { joint: tree, logShift: tree.logTotal, logTotal: tree.logTotal, smallest: 0 });
+  }
+  const joint = new Float64Array(firstOf.length * size);
+  const logShift = new Float64Array(firstOf.length);
+  const logTotal = new Float64Array(firstOf.length);
+  const solved = from.map((other) => ({
+    ...solveComponent(other, cardinalities),
+    classOf: other.classOf,
+    classes: other.firstOf.length,
+  }));
+  let smallest = solved.reduce((product, other) => product * other.smallest, by.smallest);
+  if (smallest < 1e-250) smallest = multiplyInLogs(joint, logShift, parts, variables, firstOf, size, cardinalities);
+  else multiplyJoints(joint, logShift, solved, by, variables, firstOf, size, cardinalities);
+  for (let c = 0; c < firstOf.length; c += 1) {
+    let sum = 0;
+    const end = (c + 1) * size;
+    for (let k = c * size; k < end; k += 1) sum += joint[k]!;
+    logTotal[c] = logShift[c]! + Math.log(sum);
+    // scaled only when needed: the scale of a class is of no account
+    if (sum > 1e-60 || sum === 0) continue;
+    logShift[c]! += Math.log(sum);
+    for (let k = c * size; k < end; k += 1) joint[k]! /= sum;
+  }
+  return (component.solution = { joint, logShift, logTotal, smallest });
+}
+
+interface Solved extends ComponentSolution {
+  readonly classOf: Int32Array;
+  readonly classes: number;
+}
+
+function multiplyJoints(
+  joint: Float64Array,
+  logShift: Float64Array,
+  components: readonly Solved[],
+  factor: SweepFactor,
+  variables: readonly number[],
+  firstOf: Int32Array,
+  size: number,
+  cardinalities: Int32Array,
+): void {
+  const nest = nestOf(variables, factor.variables, cardinalities);
+  const [only] = components;
+  const single = components.length === 1 && sizeOf(only!) === size;
+  const fresh = components.reduce((rest, component) => rest / sizeOf(component), size);
+  const ones = new Float64Array(fresh).fill(1);
+  firstOf.forEach((first, c) => {
+    const at = factor.classOf[first]! * factor.size;
+    for (const component of components) logShift[c]! += component.logShift[component.classOf[first]!]!;
+    if (single) {
+      const from = only!.classOf[first]! * size;
+      multiplyAlong(
+        joint,
+        c * size,
+        only!.joint as Float64Array,
+        from,
+        factor.blocks,
+        at,
+        nest.n,
+        nest.a,
+        nest.b,
+        0,
+        nest.count,
+      );
+      return;
+    }
+    // the outer product grows at the end of the block, from behind so that nothing is overwritten before it is read
+    let length = 1;
+    joint[c * size] = 1;
+    for (const component of components) {
+      const block = sizeOf(component);
+      spread(joint, c * size, length, component.joint as Float64Array, component.classOf[first]! * block, block);
+      length *= block;
+    }
+    if (fresh > 1) spread(joint, c * size, length, ones, 0, fresh);
+    multiplyAlong(joint, c * size, joint, c * size, factor.blocks, at, nest.n, nest.a, nest.b, 0, nest.count);
+  });
+}
+
+function sizeOf(component: Solved): number {
+  return (component.joint as Float64Array).length / component.classes;
+}
+
+/** table[t + i * block + j] = table[t + i] * by[o + j], in place. */
+function spread(table: Float64Array, t: number, length: number, by: Float64Array, o: number, block: number): void {
+  for (let i = length - 1; i >= 0; i -= 1) {
+    const value = table[t + i]!;
+    for (let j = 0, to = t + i * block; j < block; j += 1, to += 1) table[to] = value * by[o + j]!;
+  }
+}
+
+/** The product of all parts by sums of logarithms, scaled per class so that its largest entry is one: nothing that matters is lost,
+ * however many small factors meet. Returns the smallest positive entry; 0 when a positive entry still came out as zero. */
+function multiplyInLogs(
+  joint: Float64Array,
+  logShift: Float64Array,
+  parts: readonly SweepFactor[],
+  variables: readonly number[],
+  firstOf: Int32Array,
+  size: number,
+  cardinalities: Int32Array,
+): number {
+  for (const part of parts) {
+    const nest = nestOf(variables, part.variables, cardinalities);
+    firstOf.forEach((first, c) => {
+      addLogsAlong(
+        joint,
+        c * size,
+        part.blocks,
+        part.classOf[first]! * part.size,
+        nest.n,
+        nest.a,
+        nest.b,
+        0,
+        nest.count,
+      );
+    });
+  }
+  let smallest = Infinity;
+  for (let c = 0; c < firstOf.length; c += 1) {
+    let top = -Infinity;
+    for (let k = c * size; k < (c + 1) * size; k += 1) if (joint[k]! > top) top = joint[k]!;
+    logShift[c] = top === -Infinity ? 0 : top;
+    for (let k = c * size; k < (c + 1) * size; k += 1) {
+      const log = joint[k]!;
+      joint[k] = log === -Infinity ? 0 : Math.exp(log - top);
+      if (log > -Infinity && joint[k]! < smallest) smallest = joint[k]!;
+    }
+  }
+  return smallest;
+}
