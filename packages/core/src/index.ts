@@ -42,6 +42,31 @@ export { defaultPrices } from './decision/defaultPrices.ts';
 export { nextActions } from './decision/nextActions.ts';
 export { actionThresholds, type ActionThresholds, type ThresholdStakes } from './decision/actionThresholds.ts';
 
+// decision problems and solvers
+export type { Action } from './decision/action.ts';
+export type {
+  DecisionProblem,
+  DecisionState,
+  EvidenceSet,
+  Limits,
+  RepairAction,
+  StepCost,
+  TestAction,
+} from './decision/decisionProblem.ts';
+export type { Branch, Transition } from './decision/takeAction.ts';
+export { problemOfCase } from './decision/problemOfCase.ts';
+export { tableProblem, type ProblemTables } from './decision/tableProblem.ts';
+export { allowedActions } from './decision/allowedActions.ts';
+export { takeAction } from './decision/takeAction.ts';
+export { costOfPolicy } from './decision/costOfPolicy.ts';
+export type { Cancel, Policy, Solution, Solver, SolverOptions, SolverProgress } from './decision/solvers/solver.ts';
+export { repairOrder } from './decision/solvers/repairOrder.ts';
+export { informationPerCost } from './decision/solvers/informationPerCost.ts';
+export { oneStep } from './decision/solvers/oneStep.ts';
+export { expectimax, type ExpectimaxOptions } from './decision/solvers/expectimax.ts';
+export { boundedSearch } from './decision/solvers/boundedSearch.ts';
+export { exactDynamicProgramming } from './decision/solvers/exactDynamicProgramming.ts';
+
 // explanation
 export type { ByCause, Explanation, Mover, ObservationExplanation } from './explanation/explanation.ts';
 export { explainCase } from './explanation/explainCase.ts';

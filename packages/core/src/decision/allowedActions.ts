@@ -1,0 +1,30 @@
+import { REFER, type Action } from './action.ts';
+import type { DecisionProblem, DecisionState, StepCost } from './decisionProblem.ts';
+
+/** What can be done here: tests that are neither done nor answered, repairs that are not tried and can cure something, both within the
+ * limits; and always the referral, last. */
+export function allowedActions(problem: DecisionProblem, state: DecisionState): readonly Action[] {
+  const { tests, repairs, limits } = problem;
+  const { money = Infinity, minutes = Infinity } = limits;
+  const isAffordable = (cost: StepCost): boolean =>
+    state.spent.money + cost.money <= money && state.spent.minutes + cost.minutes <= minutes;
+  const isLimited = money < Infinity || minutes < Infinity;
+  const actions: Action[] = [];
+  for (let test = 0; test < tests.length; test += 1) {
+    if (state.closedTests[test] === 1) continue;
+    if (!isLimited || isAffordable(problem.testCost(test, state.open))) actions.push({ kind: 'test', test });
+  }
+  for (let repair = 0; repair < repairs.length; repair += 1) {
+    if (state.tried.includes(repair) || chanceOfCure(problem, state, repair) === 0) continue;
+    if (!isLimited || isAffordable(problem.repairCost(repair, state.open))) actions.push({ kind: 'repair', repair });
+  }
+  actions.push(REFER);
+  return actions;
+}
+
+/** Probability that a repair cures the fault. */
+export function chanceOfCure(problem: DecisionProblem, { posterior }: DecisionState, repair: number): number {
+  let chance = 0;
+  for (const { cause, success } of problem.repairFacts.cures[repair]!) chance += posterior[cause]! * success;
+  return chance;
+}

@@ -1,0 +1,141 @@
+import type { Action } from '../action.ts';
+import { allowedActions } from '../allowedActions.ts';
+import type { DecisionProblem, DecisionState } from '../decisionProblem.ts';
+import { feasiblePlan, firstOf } from '../feasiblePlan.ts';
+import { lowerBoundOf, type LowerBound } from '../lowerBoundOf.ts';
+import { takeAction } from '../takeAction.ts';
+import { isOption, type SearchNode, type SearchOption } from './searchNode.ts';
+import { certifiedGap, type Policy, type Solver, type SolverOptions, type SolverProgress } from './solver.ts';
+
+const DEFAULT_STEPS = 300;
+// Two costs closer than this share are the same to a person who pays them.
+const SAME = 1e-9;
+// Where between its bounds an optimum is guessed, by turns: 0 raises the lower bound, 1 refines the plan, between them finds better plans.
+const SHARES = [0, 1, 0.5, 1, 0.7];
+
+/** Anytime search between bounds: every place has a cost below which no policy can fall and the cost of a plan that exists; the search
+ * widens the tree where the two are furthest apart along the most promising actions, until they meet or the budget ends. Returns a plan
+ * with its certified gap at any time.
+ *
+ * One step examines one place: all its actions, with bounds for everything they lead to. Places reached on different ways are shared.
+ * Default: 300 steps.
+ * Source: AO*, Martelli & Montanari 1973, IJCAI 3:1-11; trials down the most promising action towards the largest weighted excess:
+ * Smith & Simmons 2004, UAI 20:520-527 (heuristic search value iteration). */
+export const boundedSearch: Solver = {
+  id: 'bounded-search',
+  solve: (problem, options = {}) => search(problem, lowerBoundOf(problem), options),
+};
+
+/** The same search with another lower bound (admissible, or the gap certifies nothing). */
+export function search(problem: DecisionProblem, lowerBound: LowerBound, options: SolverOptions): ReturnType<Solver['solve']> {
+  const { steps = DEFAULT_STEPS, signal, onImprove } = options;
+  const nodes = new Map<string, SearchNode>();
+  const upperPlan = feasiblePlan(problem);
+
+  const nodeAt = (state: DecisionState): SearchNode => {
+    const known = nodes.get(state.key);
+    if (known !== undefined) return known;
+    const plan = upperPlan(state);
+    const upper = plan.expectedCost;
+    const node = { state, lower: Math.min(lowerBound(state), upper), upper, plan, options: undefined };
+    nodes.set(state.key, node);
+    return node;
+  };
+
+  const root = nodeAt(problem.start);
+  let walked = 0;
+  const progress = (): SolverProgress => ({
+    best: actionOf(root),
+    lowerBound: root.lower,
+    upperBound: root.upper,
+    certifiedGap: certifiedGap(root.lower, root.upper),
+    steps: walked,
+  });
+  let told = Infinity;
+  while (walked < steps && signal?.aborted !== true && root.upper - root.lower > SAME * root.upper) {
+    let path = descend(root, SHARES[walked % SHARES.length]!);
+    // a way without doubt teaches nothing; the way of the least lower bound has some, or bounds that another way made better
+    if (path.at(-1)!.options !== undefined) path = descend(root, 0);
+    const last = path.at(-1)!;
+    if (last.options === undefined) {
+      expand(problem, last, nodeAt);
+      walked += 1;
+    }
+    for (const above of path.reverse()) update(above);
+    if (onImprove !== undefined && certifiedGap(root.lower, root.upper) < told - 1e-4) {
+      told = certifiedGap(root.lower, root.upper);
+      onImprove(progress());
+    }
+  }
+
+  const policy: Policy = (state) => actionOf(nodes.get(state.key) ?? { plan: upperPlan(state) });
+  return { solver: 'bounded-search', policy, progress: progress() };
+}
+
+function actionOf({ plan }: Pick<SearchNode, 'plan'>): Action {
+  return isOption(plan) ? plan.action : firstOf(plan);
+}
+
+/** The way down to the next place to examine; it ends at an examined one where no doubt is left. */
+function descend(root: SearchNode, share: number): SearchNode[] {
+  const path = [root];
+  for (;;) {
+    const { options } = path.at(-1)!;
+    const next = options === undefined ? undefined : widest(mostPromising(options, share));
+    if (next === undefined) return path;
+    path.push(next);
+  }
+}
+
+function expand(problem: DecisionProblem, node: SearchNode, nodeAt: (state: DecisionState) => SearchNode): void {
+  node.options = allowedActions(problem, node.state).map((action): SearchOption => {
+    const { cost, branches } = takeAction(problem, node.state, action);
+    const option = {
+      action,
+      money: cost.money,
+      branches: branches.flatMap(({ probability, state }) =>
+        state === undefined ? [] : [{ probability, node: nodeAt(state) }],
+      ),
+      lower: 0,
+      upper: 0,
+    };
+    return option;
+  });
+}
+
+/** Bounds of a node from its options; never worse than before. Options that cannot be best any more are dropped. */
+function update(node: SearchNode): void {
+  let lower = Infinity;
+  for (const option of node.options!) {
+    option.lower = option.money;
+    option.upper = option.money;
+    for (const { probability, node: then } of option.branches) {
+      option.lower += probability * then.lower;
+      option.upper += probability * then.upper;
+    }
+    if (option.upper < node.upper) {
+      node.upper = option.upper;
+      node.plan = option;
+    }
+    lower = Math.min(lower, option.lower);
+  }
+  node.lower = Math.min(Math.max(node.lower, lower), node.upper);
+  if (node.options!.length > 1) node.options = node.options!.filter((option) => option.lower <= node.upper || option === node.plan);
+}
+
+/** The option that would be best if every optimum lay `share` of the way from its lower to its upper bound. */
+function mostPromising(options: readonly SearchOption[], share: number): SearchOption {
+  const guess = ({ lower, upper }: SearchOption): number => lower + share * (upper - lower);
+  return options.reduce((a, b) => (guess(b) < guess(a) ? b : a));
+}
+
+/** Where the doubt weighs most; `undefined` when there is none. */
+function widest({ branches }: SearchOption): SearchNode | undefined {
+  let most = 0;
+  let at: SearchNode | undefined;
+  for (const { probability, node } of branches) {
+    const doubt = probability * (node.upper - node.lower);
+    if (doubt > most) [most, at] = [doubt, node];
+  }
+  return at;
+}

@@ -1,0 +1,78 @@
+import { allowedActions, chanceOfCure } from '../allowedActions.ts';
+import type { Action } from '../action.ts';
+import type { DecisionState } from '../decisionProblem.ts';
+import { feasiblePlan, firstOf } from '../feasiblePlan.ts';
+import { costOfKnowing, perfectInformation } from '../perfectInformation.ts';
+import { takeAction, type Transition } from '../takeAction.ts';
+import { certifiedGap, type Solver } from './solver.ts';
+
+/** How far and how broadly to look ahead. */
+export interface ExpectimaxOptions {
+  /** Tests and repairs looked ahead, at least 1. */
+  readonly depth: number;
+  /** Actions followed deeper at each place, best one-step values first. Default 6. */
+  readonly width?: number;
+}
+
+/** Looks `depth` actions ahead, as if only repairs without tests came after. Beliefs reached on different ways are looked at once; only
+ * the `width` most promising actions are followed deeper, so a pair of tests that only pay together can be missed when narrow.
+ * `upperBound` is the exact cost of the plan made at the start; its policy plans anew at every place.
+ * `steps` bounds the places examined (default: none); beyond it the sequence of repairs stands.
+ * Source: averaging out and folding back, Raiffa 1968; expectimax, Michie 1966. Pruning by one-step value is ours. */
+export function expectimax({ depth, width = 6 }: ExpectimaxOptions): Solver {
+  const id = `expectimax-${depth}`;
+  return {
+    id,
+    solve: (problem, { steps = Infinity, signal, onImprove } = {}) => {
+      const plan = feasiblePlan(problem);
+      const known = new Map<string, { readonly cost: number; readonly action: Action }>();
+      let walked = 0;
+
+      const look = (state: DecisionState, deep: number): { readonly cost: number; readonly action: Action } => {
+        const sequence = plan(state);
+        let best = { cost: sequence.expectedCost, action: firstOf(sequence) };
+        if (deep === 0) return best;
+        const key = `${deep}:${state.key}`;
+        const already = known.get(key);
+        if (already !== undefined) return already;
+        if (walked >= steps || signal?.aborted === true) return best;
+        walked += 1;
+        const first = chosen(problem, state).map((transition) => ({ transition, cost: fold(transition, 0) }));
+        first.sort((a, b) => a.cost - b.cost);
+        for (const { transition, cost } of deep === 1 ? first.slice(0, 1) : first.slice(0, width)) {
+          const total = deep === 1 ? cost : fold(transition, deep - 1);
+          if (total < best.cost) best = { cost: total, action: transition.action };
+        }
+        known.set(key, best);
+        return best;
+      };
+      const fold = ({ cost, branches }: Transition, deep: number): number => {
+        let total = cost.money;
+        for (const { probability, state } of branches) {
+          if (state !== undefined) total += probability * look(state, deep).cost;
+        }
+        return total;
+      };
+
+      const { start } = problem;
+      const lowerBound = costOfKnowing(perfectInformation(problem)(start.open, start.tried), start);
+      const { cost, action } = look(start, depth);
+      const progress = {
+        best: action,
+        lowerBound,
+        upperBound: cost,
+        certifiedGap: certifiedGap(lowerBound, cost),
+        steps: walked,
+      };
+      onImprove?.(progress);
+      return { solver: id, policy: (state) => look(state, depth).action, progress };
+    },
+  };
+}
+
+/** Every test, and every repair with more than a hair of a chance. */
+function chosen(problem: Parameters<typeof takeAction>[0], state: DecisionState): Transition[] {
+  return allowedActions(problem, state)
+    .filter((action) => action.kind === 'test' || (action.kind === 'repair' && chanceOfCure(problem, state, action.repair) > 0.01))
+    .map((action) => takeAction(problem, state, action));
+}

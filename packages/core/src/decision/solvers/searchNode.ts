@@ -1,0 +1,28 @@
+import type { Action } from '../action.ts';
+import type { DecisionState } from '../decisionProblem.ts';
+import type { RepairSequence } from '../planRepairs.ts';
+
+/** A place in the search: what its optimum lies between. Mutable, private to one search. */
+export interface SearchNode {
+  readonly state: DecisionState;
+  lower: number;
+  upper: number;
+  /** What reaches `upper`: the sequence of repairs from here, or an option. */
+  plan: RepairSequence | SearchOption;
+  /** Everything that can be done, once expanded. */
+  options: SearchOption[] | undefined;
+}
+
+/** Something that can be done at a node. */
+export interface SearchOption {
+  readonly action: Action;
+  readonly money: number;
+  readonly branches: readonly { readonly probability: number; readonly node: SearchNode }[];
+  lower: number;
+  upper: number;
+}
+
+/** Whether a node's plan is an option (then its branches say how it goes on). */
+export function isOption(plan: SearchNode['plan']): plan is SearchOption {
+  return 'branches' in plan;
+}

@@ -1,0 +1,50 @@
+import type { Action } from '../action.ts';
+import type { DecisionProblem, DecisionState } from '../decisionProblem.ts';
+
+/** What to do at any place a plan can reach. */
+export type Policy = (state: DecisionState) => Action;
+
+/** Stops a computation early; an `AbortSignal` is one. */
+export interface Cancel {
+  readonly aborted: boolean;
+}
+
+/** How long a solver may work, and whom it tells. */
+export interface SolverOptions {
+  /** Places examined at most. Each solver states its default. */
+  readonly steps?: number;
+  readonly signal?: Cancel;
+  /** Called with every better answer. */
+  readonly onImprove?: (progress: SolverProgress) => void;
+}
+
+/** Where a solver stands. */
+export interface SolverProgress {
+  readonly best: Action;
+  /** No policy is cheaper than this. */
+  readonly lowerBound: number;
+  /** Expected cost of the plan found so far. */
+  readonly upperBound: number;
+  /** (upper - lower) / upper: the plan is at most this share of its cost dearer than the best possible one. */
+  readonly certifiedGap: number;
+  readonly steps: number;
+}
+
+/** What a solver found. `progress.upperBound` is the exact expected cost of `policy` where the solver says so, else of a policy that is
+ * never dearer than it is said to be. */
+export interface Solution {
+  readonly solver: string;
+  readonly policy: Policy;
+  readonly progress: SolverProgress;
+}
+
+/** One way to decide. */
+export interface Solver {
+  readonly id: string;
+  readonly solve: (problem: DecisionProblem, options?: SolverOptions) => Solution;
+}
+
+/** Share of `upper` by which it may exceed the optimum. */
+export function certifiedGap(lower: number, upper: number): number {
+  return upper > 0 ? Math.max(0, upper - lower) / upper : 0;
+}

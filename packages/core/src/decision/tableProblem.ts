@@ -1,0 +1,81 @@
+import type { DecisionProblem, Limits } from './decisionProblem.ts';
+import { evidenceAdder, noEvidence } from './evidenceAfter.ts';
+import { startState } from './startState.ts';
+
+/** A decision problem written out as tables. Access is named by index; what one requires must stand before it. */
+export interface ProblemTables {
+  /** P(cause), sums to 1. */
+  readonly prior: readonly number[];
+  /** Cost of opening and closing, and the access that has to be open before. */
+  readonly access?: readonly { readonly cost: number; readonly requires?: readonly number[] }[];
+  readonly tests: readonly {
+    readonly id: string;
+    readonly cost: number;
+    readonly access?: number;
+    /** P(outcome | cause) at [cause][outcome]; tests are independent given the cause. */
+    readonly outcomeGivenCause: readonly (readonly number[])[];
+    readonly answers?: readonly number[];
+  }[];
+  /** `cost` with its check, without access; `cures` is P(cured | cause) by cause. */
+  readonly repairs: readonly {
+    readonly id: string;
+    readonly cost: number;
+    readonly access?: number;
+    readonly cures: readonly number[];
+    readonly answers?: readonly number[];
+  }[];
+  /** Cost of the referral by cause, the right repair included. */
+  readonly referralCost: readonly number[];
+  readonly open?: readonly number[];
+  readonly limits?: Limits;
+  readonly currency?: string;
+}
+
+/** A small decision problem from explicit tables; every minute costs nothing here, money is the only cost. */
+export function tableProblem(tables: ProblemTables): DecisionProblem {
+  const { prior, access = [], tests, repairs } = tables;
+  const closure = (at: number): number =>
+    (access[at]!.requires ?? []).reduce((bits, required) => bits | closure(required), 1 << at);
+  const bitsOf = (at: number | undefined): number => (at === undefined ? 0 : closure(at));
+  const opening = (bits: number): number =>
+    access.reduce((sum, { cost }, at) => ((bits & (1 << at)) === 0 ? sum : sum + cost), 0);
+
+  const testAccess = tests.map((test) => bitsOf(test.access));
+  const repairAccess = repairs.map((repair) => bitsOf(repair.access));
+  const costFrom = (repair: number, open: number): number =>
+    repairs[repair]!.cost + opening(repairAccess[repair]! & ~open);
+  const outcomeTables = tests.map((test) => Float64Array.from(test.outcomeGivenCause.flat()));
+  const referralCost = Float64Array.from(tables.referralCost);
+
+  return {
+    currency: tables.currency ?? 'unit',
+    causes: prior.map((_, at) => `cause-${at + 1}`),
+    tests: tests.map(({ id, outcomeGivenCause, answers = [] }) => ({
+      id,
+      outcomes: (outcomeGivenCause[0] ?? []).map((_, o) => `outcome-${o + 1}`),
+      answers,
+    })),
+    repairs: repairs.map(({ id, answers = [] }) => ({ id, answers })),
+    referral: { id: 'refer', fee: referralCost.reduce((a, b) => Math.min(a, b), Infinity) },
+    repairFacts: {
+      cures: repairs.map(({ cures }) =>
+        cures.flatMap((success, cause) => (success > 0 ? [{ cause, success }] : [])),
+      ),
+      candidates: repairs.map((_, at) => at),
+      costFrom,
+      referralCost,
+    },
+    repairCost: (repair, open) => ({ money: costFrom(repair, open), minutes: 0 }),
+    testCost: (test, open) => ({ money: tests[test]!.cost + opening(testAccess[test]! & ~open), minutes: 0 }),
+    testAccess,
+    evidenceAfter: evidenceAdder(),
+    outcomeTable: (_, test) => outcomeTables[test]!,
+    limits: tables.limits ?? {},
+    start: startState({
+      evidence: noEvidence(),
+      posterior: Float64Array.from(prior),
+      open: (tables.open ?? []).reduce((bits, at) => bits | closure(at), 0),
+      tests: tests.length,
+    }),
+  };
+}

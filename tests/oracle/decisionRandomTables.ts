@@ -1,0 +1,42 @@
+import type { ProblemTables } from '@faultodds/core';
+
+/** A small invented decision problem: 2-5 causes, up to 3 tests, 1-4 repairs, up to 2 openings, some of it open. */
+export function randomTables(random: () => number): ProblemTables {
+  const whole = (from: number, to: number): number => from + Math.floor(random() * (to - from + 1));
+  const row = (length: number, sharpness: number): number[] => {
+    const weights = Array.from({ length }, () => 0.02 + random() ** sharpness);
+    const sum = weights.reduce((a, b) => a + b, 0);
+    return weights.map((weight) => weight / sum);
+  };
+  const causes = whole(2, 5);
+  const openings = whole(0, 2);
+  const somewhere = (): { access?: number } => (openings > 0 && random() < 0.6 ? { access: whole(0, openings - 1) } : {});
+  return {
+    prior: row(causes, 3),
+    access: Array.from({ length: openings }, (_, at) => ({
+      cost: 1 + 30 * random(),
+      ...(at > 0 && random() < 0.5 ? { requires: [0] } : {}),
+    })),
+    tests: Array.from({ length: whole(0, 3) }, (_, at) => {
+      const outcomes = whole(2, 3);
+      return {
+        id: `test-${at + 1}`,
+        cost: 1 + 15 * random(),
+        ...somewhere(),
+        ...(at > 0 && random() < 0.15 ? { answers: [at - 1] } : {}),
+        outcomeGivenCause: Array.from({ length: causes }, () => row(outcomes, 6)),
+      };
+    }),
+    repairs: Array.from({ length: whole(1, 4) }, (_, at) => ({
+      id: `repair-${at + 1}`,
+      cost: 10 + 190 * random(),
+      ...somewhere(),
+      cures: Array.from({ length: causes }, (_, cause) =>
+        cause === at || random() < 0.2 ? (random() < 0.3 ? 1 : 0.6 + 0.4 * random()) : 0,
+      ),
+    })),
+    referralCost: Array.from({ length: causes }, () => 150 + 350 * random()),
+    ...(openings > 0 && random() < 0.3 ? { open: [0] } : {}),
+    ...(random() < 0.15 ? { limits: { money: 20 + 200 * random() } } : {}),
+  };
+}

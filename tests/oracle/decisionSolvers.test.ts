@@ -1,0 +1,98 @@
+import {
+  allowedActions,
+  boundedSearch,
+  costOfPolicy,
+  exactDynamicProgramming,
+  expectimax,
+  informationPerCost,
+  oneStep,
+  repairOrder,
+  tableProblem,
+  type Solver,
+} from '@faultodds/core';
+import { expect, test } from 'vitest';
+import { seededRandom } from '../bench/seeded.mjs';
+import { randomTables } from './decisionRandomTables.ts';
+
+// Source of every check: the definition of an optimum, computed by walking every place a plan can reach (exact dynamic programming) on
+// random small problems. Tolerance 1e-9 relative.
+const SEED = 20261125;
+const TOLERANCE = 1e-9;
+
+test('on 3000 random problems the lower bound never exceeds the optimum and the plan never undercuts it, at every stage of the search', () => {
+  const random = seededRandom(SEED);
+  for (let at = 0; at < 3000; at += 1) {
+    const tables = randomTables(random);
+    const problem = tableProblem(tables);
+    const optimum = exactDynamicProgramming.solve(problem).progress.upperBound;
+    const slack = TOLERANCE * (1 + optimum);
+    const check = (lower: number, upper: number): void => {
+      if (lower > optimum + slack || upper < optimum - slack) {
+        throw new Error(`problem ${at} of seed ${SEED}: ${lower} <= ${optimum} <= ${upper} is false: ${JSON.stringify(tables)}`);
+      }
+    };
+    const { progress } = boundedSearch.solve(problem, {
+      steps: at % 40,
+      onImprove: ({ lowerBound, upperBound }) => check(lowerBound, upperBound),
+    });
+    check(progress.lowerBound, progress.upperBound);
+  }
+});
+
+test('given enough steps the search meets the optimum, and following its policy costs exactly that', () => {
+  const random = seededRandom(SEED + 1);
+  for (let at = 0; at < 300; at += 1) {
+    const problem = tableProblem(randomTables(random));
+    const optimum = exactDynamicProgramming.solve(problem).progress.upperBound;
+    const { policy, progress } = boundedSearch.solve(problem, { steps: 100_000 });
+    expect(progress.certifiedGap).toBeLessThan(1e-8);
+    expect(progress.upperBound).toBeCloseTo(optimum, 6);
+    expect(costOfPolicy(problem, policy)).toBeCloseTo(optimum, 6);
+  }
+});
+
+test('no solver is cheaper than the optimum, and each plan costs what its solver says', () => {
+  const random = seededRandom(SEED + 2);
+  for (let at = 0; at < 300; at += 1) {
+    const problem = tableProblem(randomTables(random));
+    const exact = exactDynamicProgramming.solve(problem);
+    const optimum = exact.progress.upperBound;
+    expect(costOfPolicy(problem, exact.policy)).toBeCloseTo(optimum, 6);
+    for (const solver of [repairOrder, informationPerCost, oneStep, expectimax({ depth: 3 })] satisfies Solver[]) {
+      const { policy, progress } = solver.solve(problem);
+      expect(costOfPolicy(problem, policy), solver.id).toBeGreaterThan(optimum - TOLERANCE * (1 + optimum));
+      expect(progress.lowerBound, solver.id).toBeLessThan(optimum + TOLERANCE * (1 + optimum));
+    }
+    const { progress, policy } = repairOrder.solve(problem);
+    if (problem.limits.money === undefined) expect(costOfPolicy(problem, policy)).toBeLessThan(progress.upperBound + 1e-9);
+  }
+});
+
+test('a lookahead as deep as the problem is the optimum', () => {
+  const random = seededRandom(SEED + 3);
+  for (let at = 0; at < 200; at += 1) {
+    const problem = tableProblem(randomTables(random));
+    const depth = problem.tests.length + problem.repairs.length;
+    const { progress } = expectimax({ depth, width: Infinity }).solve(problem);
+    const optimum = exactDynamicProgramming.solve(problem).progress.upperBound;
+    // repairs with less than one chance in a hundred are left out of the lookahead
+    expect(progress.upperBound / optimum).toBeLessThan(1.02);
+    expect(progress.upperBound).toBeGreaterThan(optimum - 1e-9);
+  }
+});
+
+test('a limit on money is kept on every way through the plan', () => {
+  const random = seededRandom(SEED + 4);
+  for (let at = 0; at < 200; at += 1) {
+    const problem = tableProblem({ ...randomTables(random), limits: { money: 60 } });
+    for (const solver of [exactDynamicProgramming, boundedSearch, oneStep, repairOrder]) {
+      const { policy } = solver.solve(problem);
+      costOfPolicy(problem, (state) => {
+        expect(state.spent.money).toBeLessThanOrEqual(60 + 1e-9);
+        const action = policy(state);
+        expect(allowedActions(problem, state)).toContainEqual(action);
+        return action;
+      });
+    }
+  }
+});
