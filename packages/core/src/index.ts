@@ -17,7 +17,19 @@ export type {
   VerificationCheck,
   VerificationFacts,
 } from './model/model.ts';
-export type { ReadingModel } from './model/readingModel.ts';
+export type {
+  Comparison,
+  CountsReading,
+  Dimension,
+  MeasuredReading,
+  PartCountsReading,
+  RateDistribution,
+  ReadingBand,
+  ReadingDistribution,
+  ReadingModel,
+  RuleLimit,
+  RuleOfThumb,
+} from './model/readingModel.ts';
 export { parseModel } from './model/parseModel.ts';
 export { compileModel, type CompileOptions } from './model/compileModel.ts';
 export type { CompiledModel } from './model/compiledModel.ts';
@@ -96,6 +108,40 @@ export { factsOf } from './session/factsOf.ts';
 export { circumstancesOf } from './session/circumstancesOf.ts';
 export { saveCase } from './session/saveCase.ts';
 export { loadCase } from './session/loadCase.ts';
+
+// readings
+export type {
+  CountOfPart,
+  CountsOfCylinders,
+  CountsOfPart,
+  Exposure,
+  MeasuredValues,
+  PairReading,
+  PerCylinderReading,
+  Reading,
+  SingleReading,
+  TrimReading,
+} from './reading/reading.ts';
+export { parseReading } from './reading/parseReading.ts';
+export { kindsOf } from './reading/kindsOf.ts';
+export { dimensionOfEntry } from './reading/dimensionOfEntry.ts';
+export { readingLikelihood, type ReadingLikelihood, type ReadingRemark } from './reading/readingLikelihood.ts';
+export type { RuleResult } from './reading/applyRuleOfThumb.ts';
+export { unitsOf, type Unit } from './reading/unitsOf.ts';
+export { convertUnit } from './reading/convertUnit.ts';
+export { resistanceAt20 } from './reading/resistanceAt20.ts';
+export { misfireShare, type MisfireShare } from './reading/misfireShare.ts';
+export { conditionalRateTest } from './distributions/conditionalRateTest.ts';
+
+// trouble codes and monitors
+export type { CodeStatus, MalformedCode, TroubleCode } from './codes/troubleCode.ts';
+export { parseTroubleCodes, type TroubleCodeList } from './codes/parseTroubleCodes.ts';
+export { describeTroubleCode, type Circumstance, type CodeMeaning } from './codes/describeTroubleCode.ts';
+export type { CodeCircumstances, CodeObservations, CodeRemark, KeptCode, ReadCode } from './codes/codeObservations.ts';
+export { observationsFromCodes } from './codes/observationsFromCodes.ts';
+export { decodeMonitorResponse, type MonitorCount, type MonitorResponse } from './codes/decodeMonitorResponse.ts';
+export { countsOfMonitors } from './codes/countsOfMonitors.ts';
+export { storedAverage } from './codes/storedAverage.ts';
 
 // errors
 export { FaultoddsError, type Problem } from './errors/faultoddsError.ts';

@@ -1,4 +1,5 @@
 import type { Dimension, MeasuredReading } from '../model/readingModel.ts';
+import { dimensionOfEntry } from './dimensionOfEntry.ts';
 import type { MeasuredValues, PerCylinderReading } from './reading.ts';
 import { resistanceAt20 } from './resistanceAt20.ts';
 import { findUnit, toCanonical } from './toCanonical.ts';
@@ -22,37 +23,14 @@ export function comparedValue(model: MeasuredReading, reading: MeasuredValues): 
   return { value: model.absolute === true ? Math.abs(value) : value, ...rest };
 }
 
-/** What a single number is given in: the compared value where cylinders or readings are compared, else the reading itself. */
-export function dimensionOfSingle({ compare, measures }: MeasuredReading): Dimension {
-  switch (compare) {
-    case 'suspect-to-highest':
-    case 'suspect-to-neighbours':
-    case 'to-reference':
-      return 'ratio';
-    case 'suspect-off-neighbours':
-    case 'loss-from-reference':
-    case 'trim-total':
-      return 'percent';
-    case 'suspect-alone':
-    case 'suspect-minus-neighbours':
-    case 'minus-reference':
-      return measures;
-  }
-}
-
-/** What a pair is given in: percentages of loss come from pressures. */
-export function dimensionOfPair({ compare, measures }: MeasuredReading): Dimension {
-  return compare === 'loss-from-reference' ? 'pressure' : measures;
-}
-
 function compare(model: MeasuredReading, reading: MeasuredValues): ComparedValue {
   switch (reading.kind) {
     case 'single':
-      return { value: canonical(dimensionOfSingle(model), reading.value, reading.unit), setAside: [] };
+      return { value: canonical(dimensionOfEntry(model, 'single'), reading.value, reading.unit), setAside: [] };
     case 'trim':
       return { value: reading.short + reading.long, setAside: [] };
     case 'pair': {
-      const dimension = dimensionOfPair(model);
+      const dimension = dimensionOfEntry(model, 'pair');
       const value = canonical(dimension, reading.value, reading.unit);
       const reference = canonical(dimension, reading.reference, reading.unit);
       if (model.compare === 'minus-reference') return { value: value - reference, setAside: [] };

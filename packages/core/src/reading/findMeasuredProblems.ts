@@ -1,6 +1,6 @@
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Dimension, MeasuredReading } from '../model/readingModel.ts';
-import { dimensionOfPair, dimensionOfSingle } from './comparedValue.ts';
+import { dimensionOfEntry } from './dimensionOfEntry.ts';
 import type { MeasuredValues, PerCylinderReading } from './reading.ts';
 import { findUnit, toCanonical } from './toCanonical.ts';
 import { unitProblem } from './unitProblem.ts';
@@ -15,7 +15,7 @@ const AIR_FED: Pick<Limits, 'low' | 'high'> = { low: 0, high: 1500 };
 export function findMeasuredProblems(model: MeasuredReading, reading: MeasuredValues, path: string): Problem[] {
   switch (reading.kind) {
     case 'single': {
-      const dimension = dimensionOfSingle(model);
+      const dimension = dimensionOfEntry(model, 'single');
       return fieldProblems(dimension, reading.unit, limitsOfSingle(model), [[`${path}/value`, reading.value]], path);
     }
     case 'trim':
@@ -81,7 +81,7 @@ function otherUnit(
 
 /** A compared value noted as such: the sign must be possible, size is judged by the distributions. */
 function limitsOfSingle(model: MeasuredReading): Pick<Limits, 'low' | 'high'> {
-  if (dimensionOfSingle(model) === model.measures) return model.limits;
+  if (dimensionOfEntry(model, 'single') === model.measures) return model.limits;
   return { low: model.wild.low < 0 || model.absolute === true ? -1000 : 0, high: 1000 };
 }
 
@@ -96,7 +96,7 @@ function pairProblems(
     [`${path}/value`, value],
     [`${path}/reference`, reference],
   ];
-  const found = fieldProblems(dimensionOfPair(model), unit, isLoss ? AIR_FED : model.limits, fields, path);
+  const found = fieldProblems(dimensionOfEntry(model, 'pair'), unit, isLoss ? AIR_FED : model.limits, fields, path);
   if (found.length > 0 || model.compare === 'minus-reference') return found;
   if (reference <= 0) {
     return [

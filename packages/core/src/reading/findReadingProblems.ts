@@ -2,9 +2,10 @@ import { findUnknownId } from '../errors/findUnknownId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import { problemsOfSchema } from '../errors/problemsOfSchema.ts';
 import type { Test } from '../model/model.ts';
-import type { MeasuredReading, PartCountsReading, ReadingModel } from '../model/readingModel.ts';
+import type { MeasuredReading, PartCountsReading } from '../model/readingModel.ts';
 import { findCountProblems, findPartCountProblems } from './findCountProblems.ts';
 import { findMeasuredProblems } from './findMeasuredProblems.ts';
+import { kindsOf } from './kindsOf.ts';
 import type { Reading } from './reading.ts';
 import { readingSchema } from './readingSchema.ts';
 
@@ -38,26 +39,5 @@ export function findReadingProblems(test: Test, input: unknown, path = ''): Prob
       return findPartCountProblems(model as PartCountsReading, reading, path);
     default:
       return findMeasuredProblems(model as MeasuredReading, reading, path);
-  }
-}
-
-/** The kinds of entry a reading of a test is taken in, the usual one first. */
-export function kindsOf(model: ReadingModel): readonly Reading['kind'][] {
-  if (model.kind !== 'measured') return [model.kind];
-  switch (model.compare) {
-    case 'suspect-to-highest':
-    case 'suspect-to-neighbours':
-    case 'suspect-off-neighbours':
-    case 'suspect-minus-neighbours':
-      return ['per-cylinder', 'single'];
-    case 'to-reference':
-    case 'minus-reference':
-      return ['pair', 'single'];
-    case 'loss-from-reference':
-      return ['single', 'pair'];
-    case 'trim-total':
-      return ['trim', 'single'];
-    case 'suspect-alone':
-      return ['single'];
   }
 }
