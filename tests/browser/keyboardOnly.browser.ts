@@ -40,13 +40,13 @@ test('a whole visit by keyboard: record an outcome, read the columns, take it ba
   await expect.poll(() => leaders(page)).toEqual(after);
 
   await tabTo(page, /Leading: /);
-  const latest = await page.locator('.moment h3').innerText();
+  const latest = await page.locator('.moment > h3').innerText();
   await page.keyboard.press('ArrowLeft');
-  await expect.poll(() => page.locator('.moment h3').innerText()).not.toBe(latest);
+  await expect.poll(() => page.locator('.moment > h3').innerText()).not.toBe(latest);
   await page.keyboard.press('ArrowDown');
   await expect.poll(() => page.locator('.rank-shift [aria-live]').innerText()).toMatch(/\d%/);
   await page.keyboard.press('Escape');
-  await expect.poll(() => page.locator('.moment h3').innerText()).toBe(latest);
+  await expect.poll(() => page.locator('.moment > h3').innerText()).toBe(latest);
 
   await tabTo(page, /^Take this result back/);
   await page.keyboard.press('Enter');

@@ -16,7 +16,8 @@ export interface OpenPage {
 /** A running preview of the built playground and a browser. */
 export interface Playground {
   readonly address: string;
-  open(options?: BrowserContextOptions): Promise<OpenPage>;
+  /** @param before runs in the page before anything of it. */
+  open(options?: BrowserContextOptions, before?: () => void): Promise<OpenPage>;
   close(): Promise<void>;
 }
 
@@ -33,9 +34,10 @@ export async function servePlayground(): Promise<Playground> {
   const browser: Browser = await chromium.launch(launchOptions());
   return {
     address,
-    async open(options = {}) {
+    async open(options = {}, before) {
       const context = await browser.newContext({ reducedMotion: 'reduce', viewport: DESK, ...options });
       const page = await context.newPage();
+      if (before) await page.addInitScript(before);
       const complaints: string[] = [];
       const strangers: string[] = [];
       page.on('pageerror', (error) => complaints.push(String(error)));

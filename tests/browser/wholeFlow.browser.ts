@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { leaders, PHONE, servePlayground, type Playground } from './openPlayground.ts';
+import { leaders, PHONE, replay, servePlayground, type Playground } from './openPlayground.ts';
 
 let playground: Playground;
 beforeAll(async () => {
@@ -164,5 +164,54 @@ test('what is open costs nothing more until it is closed again', async () => {
   const open = await row.locator('.price').innerText();
   await notes.getByRole('button', { name: 'Closed again: Valve cover off' }).click();
   await expect.poll(() => row.locator('.price').innerText()).not.toBe(open);
+  expect(complaints).toEqual([]);
+});
+
+test('a replay is where it was after a reload', async () => {
+  const { page, complaints } = await playground.open();
+  await replay(page, 5, 2);
+  const shown = await leaders(page);
+  await page.reload();
+  await page.getByText('2 of 4 recorded').waitFor();
+  expect(await leaders(page)).toEqual(shown);
+  expect(complaints).toEqual([]);
+});
+
+test('a browser that keeps nothing says so, and everything else works', async () => {
+  const { page } = await playground.open({}, () => {
+    Object.defineProperty(globalThis, 'indexedDB', { value: undefined });
+  });
+  await page.getByRole('alert').getByText('This browser does not let the page keep cases', { exact: false }).waitFor();
+  const before = await leaders(page);
+  await page
+    .getByRole('button', { name: /^Record:/ })
+    .first()
+    .click();
+  await expect.poll(() => leaders(page)).not.toEqual(before);
+});
+
+test('several cases are kept side by side; one is opened again, another deleted', async () => {
+  const { page, complaints } = await playground.open();
+  const cases = page.getByRole('button', { name: 'Cases' });
+  for (const [name, pattern] of [
+    ['First', 'Only at idle'],
+    ['Second', 'Only under load'],
+  ] as const) {
+    await page.getByLabel('Name of this case').fill(name);
+    await page.keyboard.press('Tab');
+    await page.getByLabel('When does it misfire?').selectOption({ label: pattern });
+    if (name === 'First') {
+      await cases.click();
+      await page.getByRole('button', { name: 'New case' }).click();
+    }
+  }
+  const second = await leaders(page);
+  await cases.click();
+  await page.getByRole('dialog').getByRole('button', { name: 'First', exact: true }).click();
+  await expect.poll(() => page.getByLabel('Name of this case').inputValue()).toBe('First');
+  expect(await leaders(page)).not.toEqual(second);
+  await cases.click();
+  await page.getByRole('button', { name: 'Delete: Second' }).click();
+  await expect.poll(() => page.getByRole('dialog').getByText('Second').count()).toBe(0);
   expect(complaints).toEqual([]);
 });
