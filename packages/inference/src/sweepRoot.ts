@@ -1,4 +1,4 @@
-import { predictTarget } from './predictTarget.ts';
+import { predictTargets } from './predictTargets.ts';
 import { QueryError } from './queryError.ts';
 import { readLikelihood, readTarget } from './readSweepFactor.ts';
 import type { CompiledSweep, SweepQuestion, SweepResult } from './sweep.ts';
@@ -32,18 +32,10 @@ export function sweepRoot(sweep: CompiledSweep, question: SweepQuestion): SweepR
     targets.set(target.id, logEvidence);
     return readTarget(sweep, target, `/targets/${at}`);
   });
-  // those with most parents first: distributions over fewer are summed from theirs
-  const order = records
-    .map((_, at) => at)
-    .sort((a, b) => records[b]!.size / records[b]!.states - records[a]!.size / records[a]!.states);
-  for (const at of order) {
-    const record = records[at]!;
-    const answer = predictTarget(sweep, takeFamilies(sweep, state, record.variables), record);
-    targets.set(
-      question.targets[at]!.id,
-      someImpossible ? uniformWhereImpossible(answer, logEvidence, record.states) : answer,
-    );
-  }
+  predictTargets(sweep, state, records).forEach((answer, at) => {
+    const { id, states } = question.targets[at]!;
+    targets.set(id, someImpossible ? uniformWhereImpossible(answer, logEvidence, states) : answer);
+  });
   const posteriors = new Map<string, Float64Array>();
   for (const variable of variablePositions(sweep.network, question.posteriorsOf ?? [], '/posteriorsOf')) {
     posteriors.set(sweep.network.variables[variable]!.name, posteriorGivenRoot(sweep, state, variable));

@@ -1,0 +1,129 @@
+import { addAlong } from './addAlong.ts';
+import { nestOf } from './loopNest.ts';
+import { refineClasses, type RootClasses } from './rootClasses.ts';
+import { shareDistributions } from './shareDistributions.ts';
+import type { CompiledSweep, TargetRecord } from './sweep.ts';
+import { distributionOf, type SweepComponent } from './sweepComponent.ts';
+import { takeFamilies, type SweepState } from './sweepState.ts';
+
+interface Pending {
+  readonly target: TargetRecord;
+  /** The last state whose factor touched one of the parents: the answer is kept there. */
+  readonly owner: SweepState;
+  readonly components: readonly SweepComponent[];
+  /** The target's parents in each of them. */
+  readonly groups: readonly (readonly number[])[];
+}
+
+/** P(child | factors so far, root) at [root][state] of every target, in order.
+ * A target's parents' components are summed out of its table one after the other, those with the fewest root classes first, so that
+ * the large table is read only a few times. */
+export function predictTargets(
+  sweep: CompiledSweep,
+  state: SweepState,
+  targets: readonly TargetRecord[],
+): Float64Array[] {
+  const pending: Pending[] = [];
+  const wanted = new Map<SweepComponent, (readonly number[])[]>();
+  const owners = targets.map((target) => {
+    const ready = takeFamilies(sweep, state, target.variables);
+    let owner = ready;
+    while (owner.before !== null && !touches(owner, target)) owner = owner.before;
+    if (owner.answers.has(target)) return owner;
+    const components = [...new Set(target.variables.map((variable) => ready.componentOf[variable]!))];
+    components.sort((a, b) => a.firstOf.length - b.firstOf.length);
+    const groups = components.map((component) =>
+      target.variables.filter((variable) => ready.componentOf[variable] === component),
+    );
+    components.forEach((component, k) => {
+      const list = wanted.get(component);
+      if (list === undefined) wanted.set(component, [groups[k]!]);
+      else list.push(groups[k]!);
+    });
+    pending.push({ target, owner, components, groups });
+    return owner;
+  });
+  for (const [component, list] of wanted) shareDistributions(component, list, sweep.cardinalities);
+  for (const one of pending) {
+    const answer = contract(sweep, one);
+    one.owner.answers.set(one.target, answer);
+    sweep.held.entries += answer.length;
+  }
+  return targets.map((target, k) => owners[k]!.answers.get(target)!);
+}
+
+function touches(state: SweepState, target: TargetRecord): boolean {
+  if (state.changed === null) return false;
+  for (const variable of state.changed.variables) if (target.isParent[variable] === 1) return true;
+  return false;
+}
+
+function contract(sweep: CompiledSweep, { target, components, groups }: Pending): Float64Array {
+  const { cardinalities } = sweep;
+  const { states } = target;
+  let table = arranged(target, groups.flat(), cardinalities);
+  let rest = target.size;
+  let classes: RootClasses = target;
+  components.forEach((component, k) => {
+    const joint = distributionOf(component, groups[k]!, cardinalities);
+    const configurations = joint.length / component.firstOf.length;
+    const refined = refineClasses(classes, component);
+    const block = rest / configurations;
+    const next = new Float64Array(refined.firstOf.length * block);
+    refined.firstOf.forEach((r, c) => {
+      weighRows(
+        next,
+        c * block,
+        table,
+        classes.classOf[r]! * rest,
+        joint,
+        component.classOf[r]! * configurations,
+        configurations,
+        block,
+      );
+    });
+    table = next;
+    rest = block;
+    classes = refined;
+  });
+  const answer = new Float64Array(classes.classOf.length * states);
+  classes.classOf.forEach((c, r) => {
+    for (let s = 0; s < states; s += 1) answer[r * states + s] = table[c * states + s]!;
+  });
+  return answer;
+}
+
+/** next[n + j] = sum over i of weights[w + i] * table[t + i * block + j]. */
+function weighRows(
+  next: Float64Array,
+  n: number,
+  table: Float64Array,
+  t: number,
+  weights: Float64Array,
+  w: number,
+  rows: number,
+  block: number,
+): void {
+  for (let i = 0, from = t; i < rows; i += 1, from += block) {
+    const weight = weights[w + i]!;
+    if (weight === 0) continue;
+    for (let j = 0; j < block; j += 1) next[n + j]! += weight * table[from + j]!;
+  }
+}
+
+/** The child's table with its parents in another order; the last few orders are kept. */
+function arranged(target: TargetRecord, order: readonly number[], cardinalities: Int32Array): Float64Array {
+  if (order.every((variable, k) => variable === target.variables[k])) return target.blocks;
+  const key = order.join();
+  const known = target.arrangements.get(key);
+  if (known !== undefined) return known;
+  const made = new Float64Array(target.blocks.length);
+  const child = cardinalities.length;
+  const sizes = [...cardinalities, target.states];
+  const nest = nestOf([...order, child], [...target.variables, child], sizes);
+  for (let from = 0; from < made.length; from += target.size)
+    addAlong(target.blocks, from, made, from, nest.n, nest.b, nest.a, 0, nest.count);
+  if (target.arrangements.size >= 8) target.arrangements.clear();
+  target.arrangements.set(key, made);
+  return made;
+}
