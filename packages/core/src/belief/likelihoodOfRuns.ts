@@ -42,34 +42,40 @@ export function likelihoodOfRuns(
 
 function makeFactor(
   compiled: CompiledModel,
-  { table, asleep, test }: CompiledTest,
+  { test, index, outcomes }: CompiledTest,
   runs: readonly Run[],
 ): LikelihoodFactor {
-  const { states, parents } = table;
-  const ownsCause = parents.includes('cause'); // then it is the last parent
-  const needsCause = runs.some((run) => run.faultActive === 'unknown');
-  const causes = compiled.causes.length;
-  const spread = needsCause && !ownsCause ? causes : 1;
-  const values = new Float64Array((table.table.length / states) * spread);
-  // what one draw shared by all runs supports
-  const shared = Float64Array.from({ length: states }, (_, s) =>
-    runs.reduce((product, run) => product * run.support[s]!, 1),
-  );
-  const sharedActive = runs.some((run) => run.faultActive === 'yes') ? 'yes' : 'unknown';
+  const { parents, rowOf } = compiled.structure.testMatches[index]!;
+  const rows = test.rows.map((row) => outcomes.map((outcome) => row.p[outcome]!));
+  const asleep = rows.at(-1)!;
   const r = runs.length > 1 ? test.repeatability.best : 0;
+  // what one draw shared by all runs supports
+  const shared = Float64Array.from(outcomes, (_, s) => runs.reduce((product, run) => product * run.support[s]!, 1));
+  const sharedActive = runs.some((run) => run.faultActive === 'yes') ? 'yes' : 'unknown';
 
-  for (let at = 0; at < values.length; at += 1) {
-    const row = Math.floor(at / spread) * states;
-    const active = needsCause ? compiled.activeFractions[at % causes]! : 1;
-    const likelihood = (support: Float64Array, faultActive: FaultActive): number => {
+  const likelihoodOf = (row: readonly number[], active: number): number => {
+    const one = (support: Float64Array, faultActive: FaultActive): number => {
       const awake = faultActive === 'yes' ? 1 : active;
-      let sum = 0;
-      for (let s = 0; s < states; s += 1)
-        sum += support[s]! * (awake * table.table[row + s]! + (1 - awake) * asleep[s]!);
-      return sum;
+      return support.reduce((sum, weight, s) => sum + weight * (awake * row[s]! + (1 - awake) * asleep[s]!), 0);
     };
-    const independent = runs.reduce((product, run) => product * likelihood(run.support, run.faultActive), 1);
-    values[at] = r === 0 ? independent : r * likelihood(shared, sharedActive) + (1 - r) * independent;
+    const independent = runs.reduce((product, run) => product * one(run.support, run.faultActive), 1);
+    return r === 0 ? independent : r * one(shared, sharedActive) + (1 - r) * independent;
+  };
+
+  if (runs.every((run) => run.faultActive === 'yes')) {
+    const ofRow = rows.map((row) => likelihoodOf(row, 1));
+    const values = new Float64Array(rowOf.length);
+    for (let at = 0; at < values.length; at += 1) values[at] = ofRow[rowOf[at]!]!;
+    return { variables: parents, values };
   }
-  return { variables: spread > 1 ? [...parents, 'cause'] : parents, values };
+  const causes = compiled.causes.length;
+  const ofRowAndCause = rows.map((row) => compiled.activeFractions.map((active) => likelihoodOf(row, active)));
+  if (parents.at(-1) === 'cause') {
+    const values = new Float64Array(rowOf.length);
+    for (let at = 0; at < values.length; at += 1) values[at] = ofRowAndCause[rowOf[at]!]![at % causes]!;
+    return { variables: parents, values };
+  }
+  const values = new Float64Array(rowOf.length * causes);
+  rowOf.forEach((row, at) => values.set(ofRowAndCause[row]!, at * causes));
+  return { variables: [...parents, 'cause'], values };
 }
