@@ -8,6 +8,9 @@ export interface Problem {
   readonly hint: string;
 }
 
+// longer than any message of ours; what was found and is quoted may be a whole file
+const LONGEST_MESSAGE = 500;
+
 /** Base of all errors of this package. `code`, `path` and `hint` are those of the first problem; `problems` holds all of them. */
 export class FaultoddsError extends Error {
   readonly code: string;
@@ -15,14 +18,20 @@ export class FaultoddsError extends Error {
   readonly hint: string;
   readonly problems: readonly Problem[];
 
-  constructor(problems: readonly [Problem, ...Problem[]]) {
-    const [first] = problems;
+  constructor(found: readonly [Problem, ...Problem[]]) {
+    const [first, ...others] = found;
+    const problems = [shortened(first), ...others.map(shortened)] as const;
     const more = problems.length > 1 ? `\n  and ${problems.length - 1} more` : '';
-    super(`${first.code}: ${first.message}\n  at ${first.path || '/'}\n  hint: ${first.hint}${more}`);
+    super(`${first.code}: ${problems[0].message}\n  at ${first.path || '/'}\n  hint: ${first.hint}${more}`);
     this.name = 'FaultoddsError';
     this.code = first.code;
     this.path = first.path;
     this.hint = first.hint;
     this.problems = problems;
   }
+}
+
+function shortened(problem: Problem): Problem {
+  const { message } = problem;
+  return message.length <= LONGEST_MESSAGE ? problem : { ...problem, message: `${message.slice(0, LONGEST_MESSAGE)}…` };
 }

@@ -6,6 +6,7 @@ export function nearestId(id: string, among: Iterable<string>): string {
   let best: string | undefined;
   let least = limit + 1;
   for (const other of among) {
+    if (Math.abs(id.length - other.length) >= least) continue; // no fewer slips than letters too many
     const distance = editDistance(id, other);
     if (distance < least) [best, least] = [other, distance];
   }

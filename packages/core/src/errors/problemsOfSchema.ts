@@ -1,6 +1,7 @@
 import type * as z from 'zod/mini';
 import { jsonPointer } from './jsonPointer.ts';
 import type { Problem } from './faultoddsError.ts';
+import { quoteFound } from './quoteFound.ts';
 
 /** What a failed schema check found, one problem per issue, in our words.
  * @param input the value that was checked: what was found is quoted from it. */
@@ -12,7 +13,7 @@ type Issue = z.core.$ZodIssue;
 
 function problemsOfIssue(issue: Issue, path: readonly PropertyKey[], input: unknown): Problem[] {
   const at = jsonPointer(path);
-  const found = quote(valueAt(input, path));
+  const found = quoteFound(valueAt(input, path));
   switch (issue.code) {
     case 'unrecognized_keys':
       return issue.keys.map((key) => ({
@@ -37,7 +38,7 @@ function problemsOfIssue(issue: Issue, path: readonly PropertyKey[], input: unkn
         {
           code: found === 'undefined' ? 'value-missing' : 'value-unknown',
           path: at,
-          message: `found ${found}, expected ${issue.values.map((v) => quote(v)).join(' or ')}`,
+          message: `found ${found}, expected ${issue.values.map((v) => quoteFound(v)).join(' or ')}`,
           hint: 'use one of the values listed',
         },
       ];
@@ -98,7 +99,7 @@ function closestBranch(issue: z.core.$ZodIssueInvalidUnion, path: readonly Prope
   );
   const closest = branches.sort((a, b) => a.length - b.length)[0];
   if (closest !== undefined && closest.length > 0) return closest;
-  const found = quote(valueAt(input, path));
+  const found = quoteFound(valueAt(input, path));
   return [
     {
       code: 'kind-unknown',
@@ -116,11 +117,4 @@ function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {
     value = (value as Record<PropertyKey, unknown>)[key];
   }
   return value;
-}
-
-function quote(value: unknown): string {
-  if (typeof value === 'string') return `'${value.length > 40 ? `${value.slice(0, 40)}…` : value}'`;
-  if (Array.isArray(value)) return `a list of ${value.length}`;
-  if (typeof value === 'object' && value !== null) return 'an object';
-  return String(value);
 }

@@ -1,4 +1,5 @@
 import type { Problem } from '../errors/faultoddsError.ts';
+import { quoteFound } from '../errors/quoteFound.ts';
 
 const newest = 1;
 
@@ -11,7 +12,7 @@ export function findVersionProblems(input: unknown): Problem[] {
   }
   const { format, version } = input as { readonly format?: unknown; readonly version?: unknown };
   if (format !== 'faultodds-case') {
-    const found = format === undefined ? 'no format is stated' : `found format ${JSON.stringify(format)?.slice(0, 60)}`;
+    const found = format === undefined ? 'no format is stated' : `found format ${quoteFound(format)}`;
     return [
       {
         code: 'format-unknown',
@@ -29,7 +30,7 @@ export function findVersionProblems(input: unknown): Problem[] {
       path: '/version',
       message: isNewer
         ? `the case was saved in version ${version} of the format, this program reads versions up to ${newest}`
-        : `found version ${JSON.stringify(version)?.slice(0, 60) ?? 'undefined'}, expected ${newest}`,
+        : `found version ${quoteFound(version)}, expected ${newest}`,
       hint: isNewer ? 'use a newer faultodds to open it' : `versions are whole numbers from 1 to ${newest}`,
     },
   ];
