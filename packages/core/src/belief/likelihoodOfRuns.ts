@@ -42,10 +42,10 @@ export function likelihoodOfRuns(
 
 function makeFactor(
   compiled: CompiledModel,
-  { test, index, outcomes }: CompiledTest,
+  { test, outcomes, matches }: CompiledTest,
   runs: readonly Run[],
 ): LikelihoodFactor {
-  const { parents, rowOf } = compiled.structure.testMatches[index]!;
+  const { parents, rowOf } = matches;
   const rows = test.rows.map((row) => outcomes.map((outcome) => row.p[outcome]!));
   const asleep = rows.at(-1)!;
   const r = runs.length > 1 ? test.repeatability.best : 0;

@@ -117,6 +117,7 @@ function compileTest(test: Test, index: number, matches: FirstMatches): Compiled
     test,
     index,
     outcomes,
+    matches,
     table: {
       id: test.id,
       parents: matches.parents,

@@ -8,6 +8,8 @@ export interface CompiledTest {
   readonly test: Test;
   readonly index: number;
   readonly outcomes: readonly string[];
+  /** Which of its rows applies where. */
+  readonly matches: FirstMatches;
   /** P(outcome | mechanisms, cause); filled when first asked. */
   readonly table: TargetTable;
   /** P(outcome | default row): what a sleeping fault looks like. */

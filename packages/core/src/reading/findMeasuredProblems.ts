@@ -65,7 +65,10 @@ function fieldProblems(
   });
 }
 
-/** A unit in which the number would be possible. */
+// of the units of a dimension, the first few are those a workshop uses
+const USUAL = 3;
+
+/** The usual unit that makes the number possible; of several the largest, since what was read is seldom next to nothing. */
 function otherUnit(
   dimension: Dimension,
   used: Unit,
@@ -73,10 +76,10 @@ function otherUnit(
   { low, high }: Pick<Limits, 'low' | 'high'>,
 ): Unit | undefined {
   if (value < 0) return undefined;
-  return unitsOf(dimension).find((unit) => {
-    const found = toCanonical(value, unit);
-    return unit.symbol !== used.symbol && found > low && found <= high;
-  });
+  return unitsOf(dimension)
+    .slice(0, USUAL)
+    .filter((unit) => unit.symbol !== used.symbol && toCanonical(value, unit) > low && toCanonical(value, unit) <= high)
+    .sort((a, b) => b.factor - a.factor)[0];
 }
 
 /** A compared value noted as such: the sign must be possible, size is judged by the distributions. */

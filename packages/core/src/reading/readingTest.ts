@@ -19,15 +19,20 @@ export function readingTest(compiled: CompiledModel, compiledTest: CompiledTest,
 function makeTest(compiled: CompiledModel, { test, index }: CompiledTest, model: MeasuredReading): CompiledTest {
   const outcomes = model.distributions.map(({ id }) => id);
   const matches = structureOf(compiled, `${test.id}/${model.id}`, model);
+  const rows = model.rows.map((row) => ({
+    ...row,
+    p: Object.fromEntries(outcomes.map((id) => [id, row.p[id] ?? 0])),
+  }));
   return {
-    test,
+    test: { ...test, rows },
     index,
     outcomes,
+    matches,
     table: {
       id: `${test.id}/${model.id}`,
       parents: matches.parents,
       states: outcomes.length,
-      table: fillTable(matches, model.rows, outcomes),
+      table: fillTable(matches, rows, outcomes),
     },
     asleep: Float64Array.from(outcomes, (id) => model.rows.at(-1)?.p[id] ?? 0),
     factors: new Map(),
