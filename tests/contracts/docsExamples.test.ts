@@ -120,8 +120,8 @@ describe('examples in docstrings', () => {
     const evaluate = (expression: string): unknown =>
       new Function(...Object.keys(scope), `return (${expression});`)(...Object.values(scope)) as unknown;
     const found = evaluate(call);
-    if (result === undefined) return;
-    // words after the value ("[1, 2], to four decimals") are for the reader
+    // words, alone or after a value ("[1, 2], to four decimals"), are for the reader
+    if (result === undefined || !/^([-\d{['"]|true|false|null)/.test(result)) return;
     const [, expected = ''] = /^(\{.*\}|\[.*\]|[^,;]+)/.exec(result) ?? [];
     expect(found).toEqual(toPrintedDigits(evaluate(`(${expected})`), expected));
   });
