@@ -34,7 +34,10 @@ export function hubNetwork(seed = 1, roots = 36) {
   /** What observing state s of target k multiplies in. */
   const observe = (k, s) => {
     const { parents, states, table } = targets[k];
-    return { variables: parents, values: Float64Array.from({ length: table.length / states }, (_, row) => table[row * states + s]) };
+    return {
+      variables: parents,
+      values: Float64Array.from({ length: table.length / states }, (_, row) => table[row * states + s]),
+    };
   };
   return { definition: { variables }, targets, observe, random };
 }

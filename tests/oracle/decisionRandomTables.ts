@@ -10,7 +10,8 @@ export function randomTables(random: () => number): ProblemTables {
   };
   const causes = whole(2, 5);
   const openings = whole(0, 2);
-  const somewhere = (): { access?: number } => (openings > 0 && random() < 0.6 ? { access: whole(0, openings - 1) } : {});
+  const somewhere = (): { access?: number } =>
+    openings > 0 && random() < 0.6 ? { access: whole(0, openings - 1) } : {};
   return {
     prior: row(causes, 3),
     access: Array.from({ length: openings }, (_, at) => ({

@@ -28,7 +28,9 @@ test('on 3000 random problems the lower bound never exceeds the optimum and the 
     const slack = TOLERANCE * (1 + optimum);
     const check = (lower: number, upper: number): void => {
       if (lower > optimum + slack || upper < optimum - slack) {
-        throw new Error(`problem ${at} of seed ${SEED}: ${lower} <= ${optimum} <= ${upper} is false: ${JSON.stringify(tables)}`);
+        throw new Error(
+          `problem ${at} of seed ${SEED}: ${lower} <= ${optimum} <= ${upper} is false: ${JSON.stringify(tables)}`,
+        );
       }
     };
     const { progress } = boundedSearch.solve(problem, {
@@ -64,7 +66,8 @@ test('no solver is cheaper than the optimum, and each plan costs what its solver
       expect(progress.lowerBound, solver.id).toBeLessThan(optimum + TOLERANCE * (1 + optimum));
     }
     const { progress, policy } = repairOrder.solve(problem);
-    if (problem.limits.money === undefined) expect(costOfPolicy(problem, policy)).toBeLessThan(progress.upperBound + 1e-9);
+    if (problem.limits.money === undefined)
+      expect(costOfPolicy(problem, policy)).toBeLessThan(progress.upperBound + 1e-9);
   }
 });
 
