@@ -3,6 +3,7 @@ import { drawDirichlet } from '../distributions/drawDirichlet.ts';
 import { drawLogNormal } from '../distributions/drawLogNormal.ts';
 import type { Random } from '../distributions/random.ts';
 import type { Model, Quantity, Row } from '../model/model.ts';
+import type { ReadingModel } from '../model/readingModel.ts';
 
 /** What a draw may leave at its best estimate because the question does not depend on it. */
 export interface DrawOptions {
@@ -14,9 +15,11 @@ export interface DrawOptions {
 
 /** A model that is as plausible as this one, given how few cases its numbers are worth: rows from Dirichlets of their equivalent
  * sample size, chances of success, activity and repeatability from Betas, weights and multipliers from the log-normal of their range.
- * Prices stay. Everything is drawn independently. */
+ * Prices stay, and so do the distributions of readings and of misfire rates. Everything is drawn independently. */
 export function drawModel(model: Model, random: Random, options: DrawOptions = {}): Model {
   const row = <T extends Row>(given: T): T => ({ ...given, p: drawDirichlet(given.p, given.ess, random) });
+  const reading = (given: ReadingModel): ReadingModel =>
+    given.kind === 'measured' ? { ...given, rows: given.rows.map(row) } : given;
   const positive = (quantity: Quantity): Quantity => ({ ...quantity, best: drawLogNormal(quantity, random) });
   const chance = (quantity: Quantity): Quantity => ({
     ...quantity,
@@ -48,7 +51,12 @@ export function drawModel(model: Model, random: Random, options: DrawOptions = {
     })),
     tests: model.tests.map((test) =>
       options.tests === undefined || options.tests.has(test.id)
-        ? { ...test, rows: test.rows.map(row), repeatability: chance(test.repeatability) }
+        ? {
+            ...test,
+            rows: test.rows.map(row),
+            repeatability: chance(test.repeatability),
+            ...(test.readings === undefined ? {} : { readings: test.readings.map(reading) }),
+          }
         : test,
     ),
     repairs: model.repairs.map((repair) => ({ ...repair, cures: each(repair.cures, chance) })),

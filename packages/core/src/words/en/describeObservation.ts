@@ -1,5 +1,6 @@
-import type { Observation } from '../../belief/observation.ts';
+import type { Observation, TestResult } from '../../belief/observation.ts';
 import type { Model } from '../../model/model.ts';
+import { describeReading } from './describeReading.ts';
 import { messages } from './messages.ts';
 import { nameOf } from './nameOf.ts';
 
@@ -12,19 +13,29 @@ export function describeObservation(model: Model, observation: Observation): str
   const test = model.tests.find((one) => one.id === observation.test);
   const label = test?.label ?? observation.test;
   const outcomes = test?.outcomes ?? [];
-  const heading =
-    observation.outcome === undefined
-      ? messages.resultByDegree({ test: label, shares: describeShares(outcomes, observation.likelihood ?? {}) })
-      : messages.result({ test: label, outcome: nameOf(outcomes, observation.outcome) });
+  const heading = describeResult(label, outcomes, observation);
   if (test?.faultMustBeActive !== true) return heading;
   if (observation.faultActive === 'no') return messages.whileAsleep(heading);
   return observation.faultActive === 'unknown' ? messages.perhapsAsleep(heading) : heading;
 }
 
-function describeShares(
-  outcomes: readonly { readonly id: string; readonly label: string }[],
-  likelihood: Readonly<Record<string, number>>,
-): string {
+type Labelled = readonly { readonly id: string; readonly label: string }[];
+
+function describeResult(test: string, outcomes: Labelled, { outcome, likelihood, reading }: TestResult): string {
+  const name = outcome === undefined ? undefined : nameOf(outcomes, outcome);
+  if (reading !== undefined) {
+    const numbers = describeReading(reading);
+    return messages.resultByNumbers({
+      test,
+      numbers: name === undefined ? numbers : messages.numbersAndOutcome({ numbers, outcome: name }),
+    });
+  }
+  return name === undefined
+    ? messages.resultByDegree({ test, shares: describeShares(outcomes, likelihood ?? {}) })
+    : messages.result({ test, outcome: name });
+}
+
+function describeShares(outcomes: Labelled, likelihood: Readonly<Record<string, number>>): string {
   return Object.entries(likelihood)
     .filter(([, weight]) => weight > 0)
     .sort(([, a], [, b]) => b - a)

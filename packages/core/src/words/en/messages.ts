@@ -11,6 +11,26 @@ export const messages = {
   resultByDegree: (p: { test: string; shares: string }): string => `${p.test}: by degree, ${p.shares}`,
   /** One part of `shares`. */
   share: (p: { outcome: string; weight: string }): string => `“${lowerFirst(p.outcome)}” ${p.weight}`,
+  /** Heads a result that was entered as numbers; `numbers` as made by the entries below. */
+  resultByNumbers: (p: { test: string; numbers: string }): string => `${p.test}: ${p.numbers}`,
+  /** Numbers with the outcome noted beside them: 42 %, and where it was heard. */
+  numbersAndOutcome: (p: { numbers: string; outcome: string }): string => `${p.numbers}, ${lowerFirst(p.outcome)}`,
+  /** One quantity on several cylinders. `others` is a range, or one value. */
+  onCylinders: (p: { suspect: string; value: string; others: string }): string =>
+    `${p.value} on cylinder ${p.suspect}, ${p.others} on the others`,
+  onCylinderAlone: (p: { suspect: string; value: string }): string => `${p.value} on cylinder ${p.suspect}`,
+  range: (p: { low: string; high: string }): string => `${p.low} to ${p.high}`,
+  /** A reading and the one it is held against. */
+  against: (p: { value: string; reference: string }): string => `${p.value} against ${p.reference}`,
+  trims: (p: { short: string; long: string }): string => `short-term ${p.short}, long-term ${p.long}`,
+  /** Misfire counts: of the suspect, and of all other cylinders together. */
+  counted: (p: { suspect: string; count: string; others: string }): string =>
+    `${p.count} misfires on cylinder ${p.suspect}, ${p.others} on the others together`,
+  /** Misfire counts of this cylinder before and after its part was replaced. */
+  beforeAfter: (p: { before: string; after: string }): string => `${p.before} misfires before, ${p.after} after`,
+  /** The same where the part went to another cylinder. */
+  swapped: (p: { before: string; after: string; partner: string }): string =>
+    `${p.before} misfires before; after, ${p.after} on this cylinder and ${p.partner} on the other`,
   /** Appended to a heading: the misfire was not there during the test. */
   whileAsleep: (heading: string): string => `${heading} (while the fault was not there)`,
   /** Appended to a heading. */
