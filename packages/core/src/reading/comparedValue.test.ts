@@ -44,6 +44,19 @@ describe('the compared value', () => {
     expect(value(compare, measures, reading)).toBeCloseTo(expected, 12);
   });
 
+  // published check F5 (supply of FAA AC 43.13-1B, par. 8-14)
+  test.each([
+    [75, 6.25],
+    [70, 12.5],
+    [65, 18.75],
+    [60, 25],
+    [50, 37.5],
+    [40, 50],
+  ])('%d psi held of 80 fed is a leakage of %d %%', (held, percent) => {
+    const reading: MeasuredValues = { kind: 'pair', measure: 'm', value: held, reference: 80, unit: 'psi' };
+    expect(value('loss-from-reference', 'percent', reading)).toBeCloseTo(percent, 10);
+  });
+
   test('a difference counts without its sign where the model says so', () => {
     expect(value('suspect-minus-neighbours', 'angle', cylinders({ 1: 140, 3: 130 }, 'deg'), true)).toBe(10);
   });
