@@ -34,16 +34,17 @@ test('the order of observations does not matter, repeats and doubtful activity i
 });
 
 test('entering all results at once equals entering them one by one', () => {
-  law(anyCase(), 30, ({ compiled, facts }) => {
+  law(anyCase(), 30, ({ compiled, model, facts }) => {
     // the chain rule: the probability of each result given those before it multiplies up to that of all
     let logarithm = 0;
     let before = believe(compiled, facts, []);
     facts.observations.forEach((observation, at) => {
       const after = believe(compiled, facts, facts.observations.slice(0, at + 1));
       if (observation.kind === 'result' && observation.outcome !== undefined) {
-        const isRepeat = facts.observations
-          .slice(0, at)
-          .some((one) => one.kind === 'repair-tried' || one.test === observation.test);
+        const handling = model.tests.find(({ id }) => id === observation.test)!.mayCause; // doing it is evidence of its own
+        const isRepeat =
+          handling !== undefined ||
+          facts.observations.slice(0, at).some((one) => one.kind === 'repair-tried' || one.test === observation.test);
         // what was foretold for an untaken test is what its result then brings
         if (!isRepeat && observation.faultActive !== 'no' && observation.faultActive !== 'unknown') {
           const foretold = Math.log(before.predictive[observation.test]![observation.outcome]!);
@@ -83,7 +84,9 @@ test('a likelihood that speaks for no outcome more than for another changes noth
   law(anyCase(), 60, ({ compiled, model, facts }) => {
     const asked = new Set(facts.observations.map((one) => (one.kind === 'result' ? one.test : '')));
     const before = believe(compiled, facts, facts.observations);
-    const untaken = model.tests.filter(({ id }) => before.predictive[id] !== undefined && !asked.has(id));
+    const untaken = model.tests.filter(
+      ({ id, mayCause }) => before.predictive[id] !== undefined && mayCause === undefined && !asked.has(id),
+    );
     for (const { id, outcomes } of untaken.slice(0, 3)) {
       if (model.repairs.some((repair) => repair.sameAs?.test === id)) continue; // perhaps asked by a repair
       const likelihood = Object.fromEntries(outcomes.map((outcome) => [outcome.id, 3]));
@@ -99,7 +102,9 @@ test('a likelihood that speaks for no outcome more than for another changes noth
 test('a result taken while the fault surely slept changes nothing where the fault must be present', () => {
   law(anyCase(), 100, ({ compiled, model, facts }) => {
     const before = believe(compiled, facts, facts.observations);
-    const needing = model.tests.filter((one) => one.faultMustBeActive && before.predictive[one.id] !== undefined);
+    const needing = model.tests.filter(
+      (one) => one.faultMustBeActive && one.mayCause === undefined && before.predictive[one.id] !== undefined,
+    );
     for (const { id, outcomes } of needing.slice(0, 3)) {
       const slept: TestResult = { kind: 'result', id: 'slept', test: id, outcome: outcomes[0]!.id, faultActive: 'no' };
       const after = believe(compiled, facts, [...facts.observations, slept]);

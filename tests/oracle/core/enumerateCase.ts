@@ -102,13 +102,13 @@ function chanceOfEvidence(model: Model, world: World, facts: Facts): number {
       product *= observation.cured ? success : 1 - success;
     } else results.push({ test: asked.test, outcome: observation.cured ? asked.cured : asked.notCured });
   }
-  for (const test of model.tests)
-    product *= chanceOfRuns(
-      test,
-      world,
-      cause.activeFraction.best,
-      results.filter((one) => one.test === test.id),
-    );
+  for (const test of model.tests) {
+    const runs = results.filter((one) => one.test === test.id);
+    product *= chanceOfRuns(test, world, cause.activeFraction.best, runs);
+    // what doing the test may have brought about, relative to the cause it favours most
+    const odds = (id: string) => test.mayCause?.[id]?.best ?? 1;
+    if (runs.length > 0) product *= odds(cause.id) / Math.max(...model.causes.map(({ id }) => odds(id)));
+  }
   return product;
 }
 

@@ -61,6 +61,7 @@ export function randomModel(seed: number): Model {
       access: oneOf(random, ['none', 'a0', 'a1', 'a2']),
       cautions: [],
       faultMustBeActive: random() < 0.5,
+      ...(at > 0 && random() < 0.15 ? { mayCause: { [oneOf(random, causeIds)]: quantity(1 + random()) } } : {}),
       repeatability: quantity(random() < 0.3 ? 0 : random() * 0.95),
     };
   });

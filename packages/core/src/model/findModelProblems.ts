@@ -22,18 +22,33 @@ export function findModelProblems(model: Model): Problem[] {
 }
 
 function findMultiplierProblems(model: Model): Problem[] {
-  return model.context.flatMap((feature, f) =>
+  const zero = (path: string, message: string): Problem => ({
+    code: 'multiplier-zero',
+    path,
+    message,
+    hint: 'only where the part does not exist: say `"definitional": true`, else use a small number',
+  });
+  const ofContext = model.context.flatMap((feature, f) =>
     feature.values.flatMap((value, v) =>
       Object.entries(value.multipliers)
         .filter(([, multiplier]) => multiplier.best === 0 && multiplier.definitional !== true)
-        .map(([cause]) => ({
-          code: 'multiplier-zero',
-          path: `/context/${f}/values/${v}/multipliers/${cause}/best`,
-          message: `'${feature.id}: ${value.id}' rules out '${cause}' by a multiplier of 0`,
-          hint: 'only where the part does not exist: say `"definitional": true`, else use a small number',
-        })),
+        .map(([cause]) =>
+          zero(
+            `/context/${f}/values/${v}/multipliers/${cause}/best`,
+            `'${feature.id}: ${value.id}' rules out '${cause}' by a multiplier of 0`,
+          ),
+        ),
     ),
   );
+  const ofHandling = model.tests.flatMap((test, t) =>
+    Object.entries(test.mayCause ?? {})
+      .filter(([, multiplier]) => multiplier.best === 0)
+      .map(([cause]) => ({
+        ...zero(`/tests/${t}/mayCause/${cause}/best`, `doing '${test.id}' would rule out '${cause}'`),
+        hint: 'leave the cause out when the test does not bring it about',
+      })),
+  );
+  return [...ofContext, ...ofHandling];
 }
 
 function findCycleProblems(model: Model): Problem[] {

@@ -106,7 +106,7 @@ const test = z.strictObject({
   access: id,
   cautions: listOf(id),
   faultMustBeActive: z.boolean(),
-  mayCause: z.optional(idMap(probability)),
+  mayCause: z.optional(idMap(quantity)),
   persistsAs: z.optional(id),
   repeatability: probability,
 });
