@@ -79,6 +79,18 @@ export { expectimax, type ExpectimaxOptions } from './decision/solvers/expectima
 export { boundedSearch } from './decision/solvers/boundedSearch.ts';
 export { exactDynamicProgramming } from './decision/solvers/exactDynamicProgramming.ts';
 
+// plans and the questions around them
+export type { CostSpread, Plan, PlanBranch, PlanStep } from './decision/plan.ts';
+export { makePlan, type MakePlanOptions } from './decision/makePlan.ts';
+export { planLabels, type PlanLabels } from './decision/planLabels.ts';
+export { planAsText } from './decision/planAsText.ts';
+export { planAsMermaid } from './decision/planAsMermaid.ts';
+export { planAsSvg } from './decision/planAsSvg.ts';
+export { repairOrTest, type CauseThresholds, type RepairOrTest } from './decision/repairOrTest.ts';
+export { whatWouldItTake, type BigStep, type WhatItTakes } from './decision/whatWouldItTake.ts';
+export type { DecidingTests } from './decision/decidingTests.ts';
+export { whileItIsOpen, type OpenLook } from './decision/whileItIsOpen.ts';
+
 // explanation
 export type { ByCause, Explanation, Mover, ObservationExplanation } from './explanation/explanation.ts';
 export { explainCase } from './explanation/explainCase.ts';

@@ -1,6 +1,7 @@
+import { sweepRoot, type LikelihoodFactor } from '@faultodds/inference';
 import type { Belief } from '../belief/belief.ts';
-import type { Observation } from '../belief/observation.ts';
-import { sweepFacts } from '../belief/sweepFacts.ts';
+import { evidenceOf } from '../belief/evidenceOf.ts';
+import { likelihoodOfRuns } from '../belief/likelihoodOfRuns.ts';
 import { sweptFactsOf } from '../belief/updateBelief.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
 import { accessBits } from './accessBits.ts';
@@ -44,21 +45,20 @@ export function problemOfCase(
 
   const start = noEvidence();
   tests.forEach(({ test }, at) => start.memo.tables.set(at, swept.outcomeGivenCause.get(test.id)!));
+  const likelihoodsOf = likelihoodsByEvidence(evidenceOf(compiled, belief.facts), (result) => {
+    const support = new Float64Array(tests[result.test]!.outcomes.length);
+    support[result.outcome] = 1;
+    return likelihoodOfRuns(compiled, tests[result.test]!, [{ support, faultActive: 'yes' }]);
+  });
   const outcomeTable = (evidence: EvidenceSet, test: number): Float64Array => {
     const known = evidence.memo.tables.get(test);
     if (known !== undefined) return known;
-    const added = evidence.results.map(
-      (result): Observation => ({
-        kind: 'result',
-        id: '',
-        test: tests[result.test]!.test.id,
-        outcome: tests[result.test]!.outcomes[result.outcome]!,
-      }),
-    );
-    const { context, observations } = belief.facts;
-    const all = sweepFacts(compiled, { context, observations: [...observations, ...added] }).outcomeGivenCause;
-    tests.forEach((one, at) => evidence.memo.tables.set(at, all.get(one.test.id)!));
-    return evidence.memo.tables.get(test)!;
+    const { table } = tests[test]!;
+    // one target at a time: the kernel keeps what it did for the same evidence
+    const swept = sweepRoot(compiled.sweep, { likelihoods: likelihoodsOf(evidence), targets: [table] });
+    const answer = swept.targets.get(table.id)!;
+    evidence.memo.tables.set(test, answer);
+    return answer;
   };
 
   return {
@@ -77,10 +77,10 @@ export function problemOfCase(
       costFrom: (repair, open) => facts.costFrom(candidates[repair]!, open),
       referralCost: facts.referralCost,
     },
-    repairCost: (repair, open) => {
+    repairCost: memoByOpen(candidates.length, (repair, open) => {
       const work = tariff.repair(candidates[repair]!, open);
       return { money: work.total + tariff.check.total, minutes: work.minutes + tariff.check.minutes };
-    },
+    }),
     testCost: memoByOpen(tests.length, (test, open) => {
       const { total, minutes } = tariff.test(tests[test]!.index, open);
       return { money: total, minutes };
@@ -95,6 +95,21 @@ export function problemOfCase(
       open: accessBits(compiled, circumstances.openAccess ?? []),
       tests: tests.length,
     }),
+  };
+}
+
+/** Likelihood factors of everything on record and of the results since, one list per set of results. */
+function likelihoodsByEvidence(
+  onRecord: readonly LikelihoodFactor[],
+  factorOf: (result: EvidenceSet['results'][number]) => LikelihoodFactor | undefined,
+): (evidence: EvidenceSet) => readonly LikelihoodFactor[] {
+  const known = new WeakMap<EvidenceSet, readonly LikelihoodFactor[]>();
+  return (evidence) => {
+    const already = known.get(evidence);
+    if (already !== undefined) return already;
+    const factors = [...onRecord, ...evidence.results.flatMap((result) => factorOf(result) ?? [])];
+    known.set(evidence, factors);
+    return factors;
   };
 }
 
