@@ -1,4 +1,5 @@
 import { firstStepAfter, type EliminationOrder } from './eliminationOrder.ts';
+import { arrangeTree, type ArrangedTree } from './arrangeTree.ts';
 import type { MoralGraph } from './moralGraph.ts';
 
 /** A rooted clique tree (junction tree). Cliques are numbered so that parents come before children; clique 0 is the root.
@@ -25,7 +26,7 @@ export interface CliqueTree {
   readonly firstChild: Int32Array;
 }
 
-/** Builds the tree of maximal cliques of an elimination order, rooted at the largest.
+/** Builds the tree of maximal cliques of an elimination order, rooted at the largest, its children hung as `arrangeTree` does.
  * Parts that are not connected hang together by empty separators. */
 export function cliqueTree(graph: MoralGraph, elimination: EliminationOrder): CliqueTree {
   const { words, cardinalities } = graph;
@@ -36,84 +37,94 @@ export function cliqueTree(graph: MoralGraph, elimination: EliminationOrder): Cl
   const sizeOf = new Int32Array(n);
   const next = new Int32Array(n);
   const node = new Int32Array(n).fill(-1); // step -> step of the maximal clique that holds it
-  for (let k = 0; k < n; k += 1) {
-    for (let w = 0; w < words; w += 1)
-      for (let bits = cliques[k * words + w]!; bits !== 0; bits &= bits - 1) sizeOf[k]! += 1;
-    next[k] = firstStepAfter(cliques, k, words, stepOf);
-  }
   const tables = new Float64Array(n);
   let largest = -1;
+  let count = 0;
+  for (let k = 0; k < n; k += 1) {
+    let size = 1;
+    for (let w = 0; w < words; w += 1) {
+      for (let bits = cliques[k * words + w]!; bits !== 0; bits &= bits - 1) {
+        sizeOf[k]! += 1;
+        size *= cardinalities[(w << 5) + 31 - Math.clz32(bits & -bits)]!;
+      }
+    }
+    tables[k] = size;
+    next[k] = firstStepAfter(cliques, k, words, stepOf);
+  }
   for (let k = 0; k < n; k += 1) {
     if (node[k] === -1) node[k] = k;
     const p = next[k]!;
     if (p < n && node[p] === -1 && sizeOf[p] === sizeOf[k]! - 1) node[p] = node[k]!;
     if (node[k] !== k) continue;
-    let size = 1;
-    for (let w = 0; w < words; w += 1)
-      for (let bits = cliques[k * words + w]!; bits !== 0; bits &= bits - 1)
-        size *= cardinalities[(w << 5) + 31 - Math.clz32(bits & -bits)]!;
-    tables[k] = size;
-    if (largest < 0 || size > tables[largest]!) largest = k;
+    count += 1;
+    if (largest < 0 || tables[k]! > tables[largest]!) largest = k;
   }
   // undirected neighbours as linked lists
   const head = new Int32Array(n).fill(-1);
   const link = new Int32Array(2 * n);
   const to = new Int32Array(2 * n);
   let links = 0;
-  let count = 0;
-  let lastTop = -1;
   const connect = (a: number, b: number): void => {
     to[links] = b;
     link[links] = head[a]!;
     head[a] = links;
     links += 1;
   };
+  let lastTop = -1;
   for (let k = 0; k < n; k += 1) {
     if (node[k] !== k) continue;
-    count += 1;
     let p = next[k]!;
     while (p < n && node[p] === k) p = next[p]!;
-    if (p < n) {
-      connect(k, node[p]!);
-      connect(node[p]!, k);
-    } else {
-      if (lastTop >= 0) {
-        connect(k, lastTop);
-        connect(lastTop, k);
-      }
-      lastTop = k;
-    }
+    const other = p < n ? node[p]! : lastTop;
+    if (p >= n) lastTop = k;
+    if (other < 0) continue;
+    connect(k, other);
+    connect(other, k);
   }
-  return layOut(graph, cliques, tables, count, largest, head, link, to);
-}
-
-function layOut(
-  graph: MoralGraph,
-  cliques: Int32Array,
-  tables: Float64Array,
-  count: number,
-  root: number,
-  head: Int32Array,
-  link: Int32Array,
-  to: Int32Array,
-): CliqueTree {
-  const { words, cardinalities } = graph;
-  const n = cardinalities.length;
-  const steps = new Int32Array(count); // clique -> elimination step
+  const sets = new Int32Array(count * words);
+  const sizes = new Float64Array(count);
   const parent = new Int32Array(count).fill(-1);
-  const firstChild = new Int32Array(count + 1);
-  // breadth first: the children of one clique are numbered in a row
-  steps[0] = root;
+  const steps = new Int32Array(count);
+  steps[0] = largest;
   for (let c = 0, made = 1; c < count; c += 1) {
-    firstChild[c] = made;
-    for (let e = head[steps[c]!]!; e >= 0; e = link[e]!) {
+    const step = steps[c]!;
+    sizes[c] = tables[step]!;
+    for (let w = 0; w < words; w += 1) sets[c * words + w] = cliques[step * words + w]!;
+    for (let e = head[step]!; e >= 0; e = link[e]!) {
       if (c > 0 && to[e] === steps[parent[c]!]) continue;
       steps[made] = to[e]!;
       parent[made] = c;
       made += 1;
     }
   }
+  return layOut(graph, arrangeTree(graph, { sets, sizes, parent }));
+}
+
+function layOut(graph: MoralGraph, arranged: ArrangedTree): CliqueTree {
+  const { words, cardinalities } = graph;
+  const n = cardinalities.length;
+  const count = arranged.parent.length;
+  // breadth first: the children of one clique are numbered in a row
+  const head = new Int32Array(count).fill(-1);
+  const link = new Int32Array(count);
+  for (let c = count - 1; c > 0; c -= 1) {
+    link[c] = head[arranged.parent[c]!]!;
+    head[arranged.parent[c]!] = c;
+  }
+  const steps = new Int32Array(count);
+  const parent = new Int32Array(count).fill(-1);
+  const firstChild = new Int32Array(count + 1);
+  for (let c = 0, made = 1; c < count; c += 1) {
+    firstChild[c] = made;
+    for (let d = head[steps[c]!]!; d >= 0; d = link[d]!) {
+      steps[made] = d;
+      parent[made] = c;
+      made += 1;
+    }
+  }
   firstChild[count] = count;
+  const cliques = arranged.sets;
+  const tables = arranged.sizes;
   const home = new Int32Array(n).fill(-1);
   const shares = new Int32Array(n);
   const start = new Int32Array(count + 1);
