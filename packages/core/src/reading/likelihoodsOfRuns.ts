@@ -80,9 +80,20 @@ function likelihoodOfNoted(
 ): LikelihoodFactor | undefined {
   const [above, below] = [outcome, band].map((run) => likelihoodOfRuns(compiled, compiledTest, [run]));
   if (above === undefined || below === undefined) return undefined;
-  return power({ ...above, values: above.values.map((value, at) => value / below.values[at]!) }, weight);
+  return derived(above, `${band.support.join()} ${weight}`, (value, at) => (value / below.values[at]!) ** weight);
 }
 
 function power(factor: LikelihoodFactor, exponent: number): LikelihoodFactor {
-  return exponent === 1 ? factor : { ...factor, values: factor.values.map((value) => value ** exponent) };
+  return exponent === 1 ? factor : derived(factor, String(exponent), (value) => value ** exponent);
+}
+
+// The kernel checks a factor once and knows it again: the same question gets the same object.
+const derivedFrom = new WeakMap<LikelihoodFactor, Map<string, LikelihoodFactor>>();
+
+function derived(from: LikelihoodFactor, key: string, change: (value: number, at: number) => number): LikelihoodFactor {
+  const known = derivedFrom.get(from) ?? new Map<string, LikelihoodFactor>();
+  derivedFrom.set(from, known);
+  const made = known.get(key) ?? { ...from, values: from.values.map(change) };
+  known.set(key, made);
+  return made;
 }

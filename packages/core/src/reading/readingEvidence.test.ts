@@ -180,6 +180,16 @@ test('an open winding is beyond the distributions and counts as the outcome it m
   );
 });
 
+test('with two causes at once a reading speaks for every pair that holds its cause', () => {
+  const pairs = compileModel(parseModel(misfire), { atMost: 2 });
+  const [before, after] = [[], [leak('r', 60, 'to-exhaust')]].map(
+    (observations) => rankCauses(pairs, { context: {}, observations }).posterior,
+  );
+  const pair = 'coil-weak + exhaust-valve-burnt';
+  expect(after![pair]!).toBeGreaterThan(before![pair]!);
+  expect(Object.values(after!).reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
+});
+
 test('60 readings do not underflow', () => {
   const many = Array.from({ length: 60 }, (_, at) => cranking(`r${at}`, 4 + (at % 9)));
   const sum = Object.values(posterior(...many)).reduce((a, b) => a + b, 0);

@@ -6,6 +6,9 @@ import type { MeasuredReading } from '../model/readingModel.ts';
 const matchesOf = new WeakMap<CompiledModel['structure'], Map<string, FirstMatches>>();
 const testsOf = new WeakMap<CompiledTest, Map<string, CompiledTest>>();
 
+// Numbers are many (a slider moved through a range): factors of the last few are kept, not of all.
+const KEPT = 64;
+
 /** A measured reading as a test of its own whose outcomes are the distributions: P(distribution | mechanisms, cause) from its rows. So a
  * number is evidence of the same form as an outcome, only finer. */
 export function readingTest(compiled: CompiledModel, compiledTest: CompiledTest, model: MeasuredReading): CompiledTest {
@@ -13,6 +16,7 @@ export function readingTest(compiled: CompiledModel, compiledTest: CompiledTest,
   testsOf.set(compiledTest, known);
   const made = known.get(model.id) ?? makeTest(compiled, compiledTest, model);
   known.set(model.id, made);
+  if (made.factors.size > KEPT) made.factors.clear();
   return made;
 }
 
