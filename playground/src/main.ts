@@ -1,4 +1,3 @@
-import { demoCases, misfire } from '@faultodds/misfire';
 import { mount } from 'svelte';
 import App from './App.svelte';
 import { openDevice } from './state/device.ts';
@@ -8,6 +7,8 @@ import { createWorkbench } from './state/workbench.svelte.ts';
 import './styles/tokens.css';
 import './styles/base.css';
 
+// a file of its own: the knowledge changes more often than the page, and is most of its weight
+const { demoCases, misfire } = await import('@faultodds/misfire');
 const knowledge = loadKnowledge(misfire, demoCases);
 const workbench = createWorkbench(knowledge, openDevice(), newId);
 const theme = createTheme(document.documentElement);

@@ -41,7 +41,7 @@ export function rankShiftView(knowledge: Knowledge, explanation: Explanation): R
     columns,
     lines,
     others: rest[0] ? t.rankShift.others(rest.length, shortChance(rest[0].probability)) : '',
-    title: finding(knowledge, explanation.beliefs[0], final),
+    title: finding(knowledge, explanation.observations.length === 0 ? final : explanation.beliefs[0], final),
     table: {
       caption: t.shift.tableCaption,
       heads: [t.shift.tableCause, ...moments.map(({ said }) => said)],
@@ -68,7 +68,7 @@ function momentsOf(knowledge: Knowledge, { beliefs, observations, facts }: Expla
   const words = t.rankShift;
   const car = { id: 'car', mark: words.carMark, label: words.car, said: words.car, belief: beliefs[0] };
   const any = { id: 'any', mark: words.anyMark, label: words.any, said: words.any, belief: knowledge.anyEngine };
-  const start = Object.keys(facts.context).length > 0 ? [any, car] : [{ ...car, label: words.any, said: words.any }];
+  const start = Object.keys(facts.context).length > 0 ? [any, car] : [{ ...any, id: 'car' }];
   return [
     ...start,
     ...observations.map(({ observation }, at) => {

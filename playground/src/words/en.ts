@@ -36,7 +36,8 @@ export const t = {
 
   next: {
     heading: 'Next steps, best first',
-    more: (count: number) => `${count} more tests`,
+    more: (count: number, hidden: number) =>
+      count === hidden ? `${count} more tests` : `${count} more tests, of ${hidden}`,
     fewer: 'Fewer tests',
     done: 'Record something already done',
     find: 'Find a test or repair',
