@@ -48,8 +48,8 @@ for (const file of readdirSync(posteriors)
       const seen = one.evidence[name];
       setFinding(propagation, index, seen === undefined ? -1 : states.indexOf(seen));
     });
-    const logEvidence = propagate(propagation);
-    logDifference = Math.max(logDifference, Math.abs(logEvidence - one.logPEvidence));
+    propagate(propagation);
+    logDifference = Math.max(logDifference, Math.abs(propagation.logEvidence[0] - one.logPEvidence));
     for (const { name, index } of network.variables) {
       one.posteriors[name].forEach((value, state) => {
         const off = Math.abs(propagation.marginals[compiled.marginAt[index] + state] - value);

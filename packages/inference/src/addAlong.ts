@@ -11,39 +11,62 @@ export function addAlong(
   from: number,
   count: number,
 ): void {
-  if (count > 2) {
+  if (count > 3) {
     const k = from + count - 1;
     const rounds = n[k]!;
     const stepA = a[k]!;
     const stepB = b[k]!;
-    for (let r = 0, at = 0, bt = 0; r < rounds; r += 1, at += stepA, bt += stepB) {
-      addAlong(src, s + at, dst, o + bt, n, a, b, from, count - 1);
-    }
+    for (let r = 0, at = s, to = o; r < rounds; r += 1, at += stepA, to += stepB)
+      addAlong(src, at, dst, to, n, a, b, from, count - 1);
     return;
   }
-  if (count === 0) {
-    dst[o]! += src[s]!;
-    return;
-  }
-  const n0 = n[from]!;
-  const a0 = a[from]!;
-  const b0 = b[from]!;
+  const n0 = count > 0 ? n[from]! : 1;
+  const a0 = count > 0 ? a[from]! : 1;
+  const b0 = count > 0 ? b[from]! : 1;
   const n1 = count > 1 ? n[from + 1]! : 1;
   const a1 = count > 1 ? a[from + 1]! : 0;
   const b1 = count > 1 ? b[from + 1]! : 0;
-  if (b0 === 0) {
-    for (let r = 0, p = s, q = o; r < n1; r += 1, p += a1, q += b1) {
-      let sum = 0;
-      for (let k = 0, i = p; k < n0; k += 1, i += a0) sum += src[i]!;
-      dst[q]! += sum;
-    }
-  } else if (b0 === 1 && a0 === 1) {
-    for (let r = 0, p = s, q = o; r < n1; r += 1, p += a1, q += b1) {
-      for (let i = p, j = q, end = p + n0; i < end; i += 1, j += 1) dst[j]! += src[i]!;
-    }
-  } else {
-    for (let r = 0, p = s, q = o; r < n1; r += 1, p += a1, q += b1) {
-      for (let k = 0, i = p, j = q; k < n0; k += 1, i += a0, j += b0) dst[j]! += src[i]!;
+  const n2 = count > 2 ? n[from + 2]! : 1;
+  const a2 = count > 2 ? a[from + 2]! : 0;
+  const b2 = count > 2 ? b[from + 2]! : 0;
+  // short sums are spelled out: a loop of two or three rounds costs more than its additions
+  for (let t = 0, ps = s, qs = o; t < n2; t += 1, ps += a2, qs += b2) {
+    if (b0 === 0) {
+      if (n0 === 2) {
+        for (let r = 0, p = ps, q = qs; r < n1; r += 1, p += a1, q += b1) dst[q]! += src[p]! + src[p + a0]!;
+      } else if (n0 === 3) {
+        for (let r = 0, p = ps, q = qs; r < n1; r += 1, p += a1, q += b1)
+          dst[q]! += src[p]! + src[p + a0]! + src[p + 2 * a0]!;
+      } else {
+        for (let r = 0, p = ps, q = qs; r < n1; r += 1, p += a1, q += b1) {
+          // two sums at once: additions that wait for each other are what takes the time
+          let even = 0;
+          let odd = 0;
+          let i = p;
+          let k = n0;
+          for (; k > 1; k -= 2, i += 2 * a0) {
+            even += src[i]!;
+            odd += src[i + a0]!;
+          }
+          if (k === 1) even += src[i]!;
+          dst[q]! += even + odd;
+        }
+      }
+    } else if (b1 === 0 && n1 === 2) {
+      for (let k = 0, i = ps, j = qs; k < n0; k += 1, i += a0, j += b0) dst[j]! += src[i]! + src[i + a1]!;
+    } else if (b1 === 0 && n1 === 3) {
+      for (let k = 0, i = ps, j = qs; k < n0; k += 1, i += a0, j += b0)
+        dst[j]! += src[i]! + src[i + a1]! + src[i + 2 * a1]!;
+    } else if (b1 === 0 && n0 < 8) {
+      for (let k = 0, i = ps, j = qs; k < n0; k += 1, i += a0, j += b0) {
+        let sum = 0;
+        for (let r = 0, p = i; r < n1; r += 1, p += a1) sum += src[p]!;
+        dst[j]! += sum;
+      }
+    } else {
+      for (let r = 0, p = ps, q = qs; r < n1; r += 1, p += a1, q += b1) {
+        for (let k = 0, i = p, j = q; k < n0; k += 1, i += a0, j += b0) dst[j]! += src[i]!;
+      }
     }
   }
 }

@@ -2,8 +2,9 @@ import { addAlong } from './addAlong.ts';
 import type { CompiledNetwork } from './compileNetwork.ts';
 import { addLoop, createLoopNest } from './loopNest.ts';
 import { multiplyAlong } from './multiplyAlong.ts';
-import { readMarginal } from './readMarginal.ts';
+import type { SlicedLoops } from './slicedLoops.ts';
 import { summariseTable } from './summariseTable.ts';
+import type { TreeLoops } from './treeLoops.ts';
 
 /** Fills a compiled network's tables with P(clique), P(separator) and all prior marginals, by one pass to the root and one back.
  * Source: Jensen, Lauritzen & Olesen 1990, Computational Statistics Quarterly 4:269-282 (Hugin propagation). */
@@ -62,7 +63,7 @@ export function calibratePrior(compiled: CompiledNetwork): void {
     const source = loops.source[v]!;
     const table = source < -1 ? summaries : prior;
     const from = source < -1 ? summaryAt[-1 - source]! : source < 0 ? tableAt[0]! : separatorAt[source]!;
-    readMarginal(table, from, priorMarginals, marginAt[v]!, cardinalities[v]!, sliced, loops, 2 * count + v);
+    readPriorMarginal(table, from, priorMarginals, marginAt[v]!, cardinalities[v]!, sliced, loops, 2 * count + v);
   }
 }
 
@@ -105,4 +106,34 @@ function multiplyFamilies(compiled: CompiledNetwork): Uint8Array {
     for (const p of parents) step[p] = 0;
   }
   return speaks;
+}
+
+/** Sums a table down to one variable and makes it sum to one.
+ * @param t where the table begins. @param m where the marginal begins. @param nest the variable's nest. */
+function readPriorMarginal(
+  table: Float64Array,
+  t: number,
+  marginals: Float64Array,
+  m: number,
+  states: number,
+  sliced: SlicedLoops,
+  loops: TreeLoops,
+  nest: number,
+): void {
+  const end = m + states;
+  for (let k = m; k < end; k += 1) marginals[k] = 0;
+  addAlong(
+    table,
+    t + sliced.offsetA[nest]!,
+    marginals,
+    m,
+    sliced.n,
+    sliced.a,
+    sliced.b,
+    loops.start[nest]!,
+    sliced.count[nest]!,
+  );
+  let sum = 0;
+  for (let k = m; k < end; k += 1) sum += marginals[k]!;
+  for (let k = m; k < end; k += 1) marginals[k]! /= sum;
 }

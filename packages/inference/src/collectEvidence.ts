@@ -12,12 +12,12 @@ const faint = 1e-30;
  * the smallest double, 5e-324, is left to the clique's own table. */
 const tiny = 1e-250;
 
-/** Sends messages towards the root, only from where findings changed, and returns log P(evidence); -Infinity when impossible.
+/** Sends messages towards the root, only from where findings changed, and sets `logEvidence[0]`; -Infinity when impossible.
  * Sets `now.doubtful` when a positive number was lost to underflow below some message: then ask `eliminateTo` instead.
  * Allocates nothing, except where findings contradict each other beyond the range of doubles. */
-export function collectEvidence(propagation: Propagation): number {
+export function collectEvidence(propagation: Propagation): void {
   const { compiled, held, stale, now, logs } = propagation;
-  if (now.collectedIn === now.round) return now.logEvidence;
+  if (now.collectedIn === now.round) return;
   markActive(propagation);
   if (now.doubtful) {
     stale.fill(1);
@@ -29,8 +29,7 @@ export function collectEvidence(propagation: Propagation): number {
     stale[c] = 0;
   }
   now.collectedIn = now.round;
-  now.logEvidence = now.findings === 0 ? 0 : logs[0]!;
-  return now.logEvidence;
+  propagation.logEvidence[0] = now.findings === 0 ? 0 : logs[0]!;
 }
 
 function collectClique(propagation: Propagation, c: number): void {
@@ -53,10 +52,7 @@ function collectClique(propagation: Propagation, c: number): void {
     if (scalar[d] === 1) continue;
     reach *= least[d]!;
     const nest = count + d;
-    if (outdated[nest] === 1) {
-      sliceNest(loops, sliced, nest, states, cardinalities);
-      outdated[nest] = 0;
-    }
+    if (outdated[nest] === 1) sliceNest(loops, sliced, outdated, nest, states, cardinalities);
   }
   for (let k = firstResidual; k < endResidual; k += 1) {
     const v = tree.members[k]!;
@@ -64,10 +60,7 @@ function collectClique(propagation: Propagation, c: number): void {
     log += softLogs[v]!;
     for (let s = marginAt[v]!; s < marginAt[v + 1]!; s += 1) if (weights[s]! > 0) reach *= weights[s]!;
   }
-  if (outdated[c] === 1) {
-    sliceNest(loops, sliced, c, states, cardinalities);
-    outdated[c] = 0;
-  }
+  if (outdated[c] === 1) sliceNest(loops, sliced, outdated, c, states, cardinalities);
   let source = prior;
   let whole = true;
   if (reach < tiny) {
@@ -110,14 +103,15 @@ function collectClique(propagation: Propagation, c: number): void {
   );
   if (c === 0) logs[0] = log + Math.log(collected[separator]!);
   else {
-    logs[c] = log + messageUpwards(propagation, c);
+    logs[c] = log;
+    messageUpwards(propagation, c);
     if (!whole) least[c] = 0;
   }
 }
 
-/** Turns the sum over a clique into the message's ratio to the prior; returns the logarithm taken out. */
-function messageUpwards(propagation: Propagation, c: number): number {
-  const { compiled, collected, ratios, scalar, least, active } = propagation;
+/** Turns the sum over a clique into the message's ratio to the prior; adds the logarithm taken out to `logs[c]`. */
+function messageUpwards(propagation: Propagation, c: number): void {
+  const { compiled, collected, ratios, scalar, least, logs, active } = propagation;
   const { tree, prior, separatorAt } = compiled;
   const separator = separatorAt[c]!;
   const end = separatorAt[c + 1]!;
@@ -135,7 +129,8 @@ function messageUpwards(propagation: Propagation, c: number): number {
       if (collected[k]! > 0) before += prior[k]!;
     }
     least[c] = 1;
-    return sum === 0 ? -Infinity : Math.log(sum / before);
+    logs[c]! += sum === 0 ? -Infinity : Math.log(sum / before);
+    return;
   }
   let largest = 0;
   let smallest = Infinity;
@@ -147,11 +142,10 @@ function messageUpwards(propagation: Propagation, c: number): number {
     if (ratio < smallest && ratio > 0) smallest = ratio;
   }
   least[c] = largest > 1 ? smallest / largest : smallest;
-  if (largest >= faint) return 0;
+  if (largest >= faint) return;
   least[c] = smallest / largest;
-  if (largest === 0) return -Infinity;
-  for (let k = separator - shift; k < end - shift; k += 1) ratios[k]! /= largest;
-  return Math.log(largest);
+  logs[c]! += Math.log(largest);
+  if (largest > 0) for (let k = separator - shift; k < end - shift; k += 1) ratios[k]! /= largest;
 }
 
 function multiplyByLikelihood(

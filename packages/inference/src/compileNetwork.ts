@@ -17,7 +17,13 @@ export interface CompiledNetwork {
   readonly cardinalities: Int32Array;
   /** P(variable | parents) by position. */
   readonly families: readonly Factor[];
+  /** Parents of variable v: `parents[parentStart[v]] ...`; all variables, parents before children. */
+  readonly parentStart: Int32Array;
+  readonly parents: Int32Array;
+  readonly order: Int32Array;
   readonly tree: CliqueTree;
+  /** 0, 1, 2, ... */
+  readonly cliques: Int32Array;
   readonly loops: TreeLoops;
   /** The loops without evidence. */
   readonly sliced: SlicedLoops;
@@ -74,20 +80,28 @@ export function compileNetwork(network: Network, options: CompileOptions = {}): 
   separatorAt[0] = tableAt[count]!;
   for (let c = 0; c < count; c += 1) separatorAt[c + 1] = separatorAt[c]! + separatorSizes[c]!;
   for (let v = 0; v < n; v += 1) marginAt[v + 1] = marginAt[v]! + cardinalities[v]!;
+  const parentStart = new Int32Array(n + 1);
+  for (let v = 0; v < n; v += 1) parentStart[v + 1] = parentStart[v]! + network.variables[v]!.parents.length;
   const sliced = createSlicedLoops(loops);
   const unobserved = new Int32Array(n).fill(-1);
-  for (let nest = 0; nest < 2 * count + n; nest += 1) sliceNest(loops, sliced, nest, unobserved, cardinalities);
+  const outdated = new Uint8Array(2 * count + n);
+  for (let nest = 0; nest < 2 * count + n; nest += 1)
+    sliceNest(loops, sliced, outdated, nest, unobserved, cardinalities);
   const compiled: CompiledNetwork = {
     network,
     cardinalities,
     families: network.variables.map(({ parents, index, table }) => ({ variables: [...parents, index], values: table })),
     tree,
+    cliques: Int32Array.from({ length: count }, (_, c) => c),
     loops,
     sliced,
     tableAt,
     separatorAt,
     summaryAt,
     marginAt,
+    parentStart,
+    parents: Int32Array.from(network.variables.flatMap(({ parents }) => parents)),
+    order: Int32Array.from(network.topologicalOrder),
     prior: new Float64Array(separatorAt[count]!),
     priorMarginals: new Float64Array(marginAt[n]!),
     shared: { propagation: null },

@@ -47,7 +47,8 @@ export function componentTree(
   const loops = treeLoops(tree, own);
   const sliced = createSlicedLoops(loops);
   const free = new Int32Array(n).fill(-1);
-  for (let nest = 0; nest < 2 * tree.count; nest += 1) sliceNest(loops, sliced, nest, free, own);
+  const outdated = new Uint8Array(2 * tree.count + n);
+  for (let nest = 0; nest < 2 * tree.count; nest += 1) sliceNest(loops, sliced, outdated, nest, free, own);
   const at: number[] = [];
   const separatorAt: number[] = [];
   let length = 0;

@@ -7,21 +7,19 @@ export function markActive(propagation: Propagation): void {
   const { compiled, states, soft, active, now } = propagation;
   if (now.activeIn === now.round) return;
   now.activeIn = now.round;
-  const { variables, topologicalOrder: order } = compiled.network;
+  const { order, parents, parentStart } = compiled;
   const count = order.length;
-  active.fill(0);
+  for (let v = 0; v < count; v += 1) active[v] = states[v]! >= 0 || soft[v] === 1 ? 1 : 0;
   for (let k = count - 1; k >= 0; k -= 1) {
     const v = order[k]!;
-    if (active[v] === 0 && states[v]! < 0 && soft[v] === 0) continue;
-    active[v] = 1;
-    const { parents } = variables[v]!;
-    for (let j = 0; j < parents.length; j += 1) active[parents[j]!] = 1;
+    if (active[v] === 0) continue;
+    for (let j = parentStart[v]!, end = parentStart[v + 1]!; j < end; j += 1) active[parents[j]!] = 1;
   }
   for (let k = 0; k < count; k += 1) {
     const v = order[k]!;
     if (active[v] === 1) continue;
-    const { parents } = variables[v]!;
-    for (let j = 0; j < parents.length; j += 1) if (active[parents[j]!] === 1) active[v] = 1;
+    for (let j = parentStart[v]!, end = parentStart[v + 1]!; j < end; j += 1)
+      if (active[parents[j]!] === 1) active[v] = 1;
   }
   for (let v = 0; v < count; v += 1) if (states[v]! >= 0) active[v] = 0;
 }

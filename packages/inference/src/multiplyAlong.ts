@@ -13,40 +13,49 @@ export function multiplyAlong(
   from: number,
   count: number,
 ): void {
-  if (count > 2) {
-    // the outermost loop here, the rest by recursion: nests are shallow
+  if (count > 3) {
     const k = from + count - 1;
     const rounds = n[k]!;
     const stepA = a[k]!;
     const stepB = b[k]!;
-    for (let r = 0, at = 0, bt = 0; r < rounds; r += 1, at += stepA, bt += stepB) {
-      multiplyAlong(dst, d + at, src, s + at, by, o + bt, n, a, b, from, count - 1);
+    for (let r = 0, at = 0, bt = o; r < rounds; r += 1, at += stepA, bt += stepB) {
+      multiplyAlong(dst, d + at, src, s + at, by, bt, n, a, b, from, count - 1);
     }
     return;
   }
-  if (count === 0) {
-    dst[d] = src[s]! * by[o]!;
-    return;
-  }
-  const n0 = n[from]!;
-  const a0 = a[from]!;
-  const b0 = b[from]!;
+  const n0 = count > 0 ? n[from]! : 1;
+  const a0 = count > 0 ? a[from]! : 1;
+  const b0 = count > 0 ? b[from]! : 1;
   const n1 = count > 1 ? n[from + 1]! : 1;
   const a1 = count > 1 ? a[from + 1]! : 0;
   const b1 = count > 1 ? b[from + 1]! : 0;
+  const n2 = count > 2 ? n[from + 2]! : 1;
+  const a2 = count > 2 ? a[from + 2]! : 0;
+  const b2 = count > 2 ? b[from + 2]! : 0;
   const shift = s - d;
-  if (b0 === 0 && a0 === 1) {
-    for (let r = 0, p = d, q = o; r < n1; r += 1, p += a1, q += b1) {
-      const x = by[q]!;
-      for (let i = p, end = p + n0; i < end; i += 1) dst[i] = src[i + shift]! * x;
-    }
-  } else if (b0 === 1 && a0 === 1) {
-    for (let r = 0, p = d, q = o; r < n1; r += 1, p += a1, q += b1) {
-      for (let i = p, j = q, end = p + n0; i < end; i += 1, j += 1) dst[i] = src[i + shift]! * by[j]!;
-    }
-  } else {
-    for (let r = 0, p = d, q = o; r < n1; r += 1, p += a1, q += b1) {
-      for (let k = 0, i = p, j = q; k < n0; k += 1, i += a0, j += b0) dst[i] = src[i + shift]! * by[j]!;
+  for (let t = 0, ps = d, qs = o; t < n2; t += 1, ps += a2, qs += b2) {
+    if (b0 === 0) {
+      if (n0 === 2) {
+        for (let r = 0, p = ps, q = qs; r < n1; r += 1, p += a1, q += b1) {
+          const x = by[q]!;
+          dst[p] = src[p + shift]! * x;
+          dst[p + a0] = src[p + a0 + shift]! * x;
+        }
+      } else {
+        for (let r = 0, p = ps, q = qs; r < n1; r += 1, p += a1, q += b1) {
+          const x = by[q]!;
+          for (let k = 0, i = p; k < n0; k += 1, i += a0) dst[i] = src[i + shift]! * x;
+        }
+      }
+    } else if (n0 < n1) {
+      // the longer loop inside
+      for (let k = 0, p = ps, q = qs; k < n0; k += 1, p += a0, q += b0) {
+        for (let r = 0, i = p, j = q; r < n1; r += 1, i += a1, j += b1) dst[i] = src[i + shift]! * by[j]!;
+      }
+    } else {
+      for (let r = 0, p = ps, q = qs; r < n1; r += 1, p += a1, q += b1) {
+        for (let k = 0, i = p, j = q; k < n0; k += 1, i += a0, j += b0) dst[i] = src[i + shift]! * by[j]!;
+      }
     }
   }
 }

@@ -20,12 +20,12 @@ export interface Posterior {
  * @example posterior(compileNetwork(network), { rain: 'yes' }).marginals.rain // { yes: 1, no: 0 } */
 export function posterior(compiled: CompiledNetwork, evidence: Evidence): Posterior {
   const propagation = withEvidence(compiled, evidence);
-  const logProbability = propagate(propagation);
+  const possible = propagate(propagation);
   const { marginals, now } = propagation;
   if (now.doubtful) return posteriorInLogs(compiled, evidence);
-  if (logProbability === -Infinity) throw impossibleEvidence();
+  if (!possible) throw impossibleEvidence();
   return {
-    logProbabilityOfEvidence: logProbability,
+    logProbabilityOfEvidence: propagation.logEvidence[0]!,
     marginals: named(compiled, (variable, state) => marginals[compiled.marginAt[variable]! + state]!),
   };
 }

@@ -1,6 +1,5 @@
 import { collectEvidence } from './collectEvidence.ts';
 import type { CompiledNetwork } from './compileNetwork.ts';
-import { tablesOf } from './distributeEvidence.ts';
 import { readEvidence, type Evidence } from './evidence.ts';
 import { impossibleEvidence } from './impossibleEvidenceError.ts';
 import { namesOf } from './mostProbableExplanations.ts';
@@ -20,13 +19,14 @@ export function posteriorSampler(
   const { tree, cardinalities, tableAt } = compiled;
   const propagation = createPropagation(compiled);
   setEvidence(propagation, readEvidence(compiled.network, evidence));
-  if (collectEvidence(propagation) === -Infinity) throw impossibleEvidence();
+  collectEvidence(propagation);
+  if (propagation.logEvidence[0] === -Infinity) throw impossibleEvidence();
   const { held, collectedFrom, states: observed } = propagation;
   return (random) => {
     const states = observed.slice();
     for (let c = 0; c < tree.count; c += 1) {
       const block = tree.separatorSizes[c]!;
-      const table = tablesOf(propagation, held[c]! > 0 ? collectedFrom[c]! : 0);
+      const table = held[c]! > 0 && collectedFrom[c] === 1 ? propagation.collected : compiled.prior;
       const first = tree.start[c]!;
       const middle = first + tree.residuals[c]!;
       let shared = 0;

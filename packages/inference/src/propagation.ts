@@ -30,6 +30,8 @@ export interface Propagation {
   readonly marginals: Float64Array;
   /** Smallest positive number of each message upwards, whose largest is about one; 0 when a positive number was lost. */
   readonly least: Float64Array;
+  /** One number: natural logarithm of P(evidence), as of the last propagation. */
+  readonly logEvidence: Float64Array;
   /** Logarithms taken out of the message upwards. */
   readonly logs: Float64Array;
   /** 1 when the message upwards is one number, and is in `logs`. */
@@ -43,6 +45,8 @@ export interface Propagation {
   readonly sliced: SlicedLoops;
   /** 1 for nests to be sliced anew before they are run. */
   readonly outdated: Uint8Array;
+  /** Room for the cliques of one path. */
+  readonly path: Int32Array;
   /** Round in which a clique's belief was last made. */
   readonly madeIn: Float64Array;
   /** `round` changes with every change of evidence; `collectedIn` and `activeIn` say in which round that was last done; `doubtful`:
@@ -53,7 +57,6 @@ export interface Propagation {
     round: number;
     collectedIn: number;
     activeIn: number;
-    logEvidence: number;
   };
 }
 
@@ -78,6 +81,7 @@ export function createPropagation(compiled: CompiledNetwork): Propagation {
     summaries: new Float64Array(summaryAt[tree.count]!),
     marginals: new Float64Array(marginAt[n]!),
     least: new Float64Array(tree.count),
+    logEvidence: new Float64Array(1),
     logs: new Float64Array(tree.count),
     scalar: new Uint8Array(tree.count),
     collectedFrom: new Uint8Array(tree.count),
@@ -94,7 +98,8 @@ export function createPropagation(compiled: CompiledNetwork): Propagation {
       offsetB: sliced.offsetB.slice(),
     },
     outdated: new Uint8Array(loops.start.length - 1),
+    path: new Int32Array(tree.count),
     madeIn: new Float64Array(tree.count),
-    now: { doubtful: false, findings: 0, round: 1, collectedIn: 0, activeIn: 0, logEvidence: 0 },
+    now: { doubtful: false, findings: 0, round: 1, collectedIn: 0, activeIn: 0 },
   };
 }

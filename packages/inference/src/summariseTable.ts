@@ -1,5 +1,5 @@
-/** out[q + r] = sum over the separator's configurations j of table[t + r * block + j] (* by[o + j]): what a clique does not share with
- * its parent. Loops as in `LoopNest`: the first `inner` run over the separator, the others over the rest.
+/** out[q + r] += sum over the separator's configurations j of table[t + r * block + j] (* by[o + j]): what a clique does not share with
+ * its parent. Loops as in `LoopNest`: the first `inner` run over the separator, the others over the rest. The caller clears `out`.
  * @param block entries of the separator. @param weigh whether to multiply by `by`. Allocates nothing. */
 export function summariseTable(
   table: Float64Array,
@@ -16,53 +16,49 @@ export function summariseTable(
   count: number,
   block: number,
 ): void {
-  if (count === inner) {
-    out[q] = weigh ? weighedSum(table, t, by, o, n, a, from, inner) : plainSum(table, t, n, a, from, inner);
+  if (count > inner + 1 || (count === inner && inner > 1)) {
+    const k = from + count - 1;
+    const rounds = n[k]!;
+    const step = a[k]!;
+    const outStep = count > inner ? step / block : 0;
+    const byStep = count > inner ? 0 : step;
+    const left = count > inner ? inner : inner - 1;
+    for (let r = 0, at = t, to = q, bt = o; r < rounds; r += 1, at += step, to += outStep, bt += byStep) {
+      summariseTable(table, at, by, bt, weigh, out, to, n, a, from, left, count - 1, block);
+    }
     return;
   }
-  const k = from + count - 1;
-  const rounds = n[k]!;
-  const step = a[k]!;
+  // at most one loop over the rest around the separator's
+  const rounds = count > inner ? n[from + count - 1]! : 1;
+  const step = count > inner ? a[from + count - 1]! : 0;
   const outStep = step / block;
+  if (inner > 1) {
+    for (let r = 0, at = t, to = q; r < rounds; r += 1, at += step, to += outStep) {
+      summariseTable(table, at, by, o, weigh, out, to, n, a, from, inner, inner, block);
+    }
+    return;
+  }
+  const n0 = inner > 0 ? n[from]! : 1;
+  const a0 = inner > 0 ? a[from]! : 1;
   for (let r = 0, at = t, to = q; r < rounds; r += 1, at += step, to += outStep) {
-    if (count - 1 === inner)
-      out[to] = weigh ? weighedSum(table, at, by, o, n, a, from, inner) : plainSum(table, at, n, a, from, inner);
-    else summariseTable(table, at, by, o, weigh, out, to, n, a, from, inner, count - 1, block);
+    let even = 0;
+    let odd = 0;
+    let i = at;
+    let k = n0;
+    if (weigh) {
+      let j = o;
+      for (; k > 1; k -= 2, i += 2 * a0, j += 2 * a0) {
+        even += table[i]! * by[j]!;
+        odd += table[i + a0]! * by[j + a0]!;
+      }
+      if (k === 1) even += table[i]! * by[j]!;
+    } else {
+      for (; k > 1; k -= 2, i += 2 * a0) {
+        even += table[i]!;
+        odd += table[i + a0]!;
+      }
+      if (k === 1) even += table[i]!;
+    }
+    out[to]! += even + odd;
   }
-}
-
-function weighedSum(
-  table: Float64Array,
-  t: number,
-  by: Float64Array,
-  o: number,
-  n: Int32Array,
-  a: Int32Array,
-  from: number,
-  count: number,
-): number {
-  if (count === 0) return table[t]! * by[o]!;
-  let sum = 0;
-  const k = from + count - 1;
-  const rounds = n[k]!;
-  const step = a[k]!;
-  if (count > 1) {
-    for (let r = 0, at = 0; r < rounds; r += 1, at += step)
-      sum += weighedSum(table, t + at, by, o + at, n, a, from, count - 1);
-  } else {
-    const shift = o - t;
-    for (let r = 0, i = t; r < rounds; r += 1, i += step) sum += table[i]! * by[i + shift]!;
-  }
-  return sum;
-}
-
-function plainSum(table: Float64Array, t: number, n: Int32Array, a: Int32Array, from: number, count: number): number {
-  if (count === 0) return table[t]!;
-  let sum = 0;
-  const k = from + count - 1;
-  const rounds = n[k]!;
-  const step = a[k]!;
-  if (count > 1) for (let r = 0, i = t; r < rounds; r += 1, i += step) sum += plainSum(table, i, n, a, from, count - 1);
-  else for (let r = 0, i = t; r < rounds; r += 1, i += step) sum += table[i]!;
-  return sum;
 }
