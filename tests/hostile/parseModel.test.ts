@@ -125,6 +125,15 @@ describe('what a shape cannot say is said too', () => {
     );
   });
 
+  test('a test of more rows than can be numbered', () => {
+    const row = pump.tests[0]!.rows[0]!;
+    const rows = [...Array.from({ length: 40_000 }, () => row), ...pump.tests[0]!.rows.slice(-1)];
+    const tests = pump.tests.map((one, at) => (at === 0 ? { ...one, rows } : one));
+    expect(() => parseModel({ ...pump, tests })).toThrow(
+      expect.objectContaining({ code: 'table-too-large', path: '/tests/0/rows' }),
+    );
+  });
+
   test('every mistake is reported, not the first', () => {
     const broken = { ...pump, title: 3, labourPerHour: { best: 'much' }, causes: [{}, ...pump.causes] };
     try {

@@ -3,10 +3,12 @@ import type { ConditionalRow, Model } from './model.ts';
 
 // A table is stored in full, so its size is the product of the states it depends on. The misfire model's largest has a few thousand entries.
 const LARGEST_TABLE = 1_000_000;
+// Row numbers are kept as 16-bit integers.
+const MOST_ROWS = 10_000;
 // Open access is kept as the bits of a 32-bit integer.
 const MOST_ACCESS = 31;
 
-/** What is too large to be computed with: tables over too many states, more access operations than there are bits. */
+/** What is too large to be computed with: tables over too many states or of too many rows, more access operations than there are bits. */
 export function findSizeProblems(model: Model): Problem[] {
   const found: Problem[] = [];
   const states = new Map(model.mechanisms.map((one) => [one.id, one.states.length]));
@@ -22,6 +24,13 @@ export function findSizeProblems(model: Model): Problem[] {
       hint: 'let it depend on fewer mechanisms, or on one that sums them up',
     });
   };
+  const needRows = (rows: readonly ConditionalRow[], path: string, of: string): void => {
+    if (rows.length <= MOST_ROWS) return;
+    const message = `'${of}' has ${rows.length} rows, at most ${MOST_ROWS} are possible`;
+    found.push({ code: 'table-too-large', path: `${path}/rows`, message, hint: 'join rows that say the same' });
+  };
+  model.mechanisms.forEach((one, at) => needRows(one.rows ?? [], `/mechanisms/${at}`, one.id));
+  model.tests.forEach((one, at) => needRows(one.rows, `/tests/${at}`, one.id));
   model.mechanisms.forEach((one, at) =>
     need(size(new Set(one.parents), one.states.length), `/mechanisms/${at}`, one.id),
   );
