@@ -122,6 +122,10 @@ describe('counts of two cylinders before and after a swap', () => {
     }
   });
 
+  test('a partner that misfired before the swap makes the counts say nothing', () => {
+    expect(new Set(Object.values(swap([240, 200], [1, 180])))).toEqual(new Set([1]));
+  });
+
   test('the cylinders exchanged, the outcomes are exchanged', () => {
     const [moved, stayed] = [swap([60, 0], [2, 45]), swap([60, 0], [45, 2])];
     expect(moved['follows']).toBeCloseTo(stayed['stays']!, 12);

@@ -8,6 +8,7 @@ import type { MeasuredReading, ReadingModel } from '../model/readingModel.ts';
 import { applyRuleOfThumb, type RuleResult } from './applyRuleOfThumb.ts';
 import { bandOf, outcomeBeyond } from './bandOf.ts';
 import { comparedValue } from './comparedValue.ts';
+import type { CountsSupport } from './countsSupport.ts';
 import { findReadingProblems } from './findReadingProblems.ts';
 import { logSupportOfReading } from './logSupportOfReading.ts';
 import type { CountsOfCylinders, CountsOfPart, MeasuredValues, Reading } from './reading.ts';
@@ -40,7 +41,7 @@ export type ReadingRemark =
   | { readonly kind: 'set-aside'; readonly cylinders: readonly string[] }
   /** The compared value lies beyond what the distributions cover: it counts as `outcome`, or says nothing. */
   | { readonly kind: 'beyond-range'; readonly outcome?: string }
-  /** Another cylinder than the suspect misfires: the counts say nothing about this one. */
+  /** Another cylinder than the suspect misfires, or did before the swap: the counts say nothing about this one. */
   | { readonly kind: 'elsewhere' }
   /** No exposure was noted: only the shares speak. */
   | { readonly kind: 'exposure-unknown' };
@@ -68,15 +69,10 @@ function judge(test: Test, model: ReadingModel, reading: Reading): Judged {
   switch (model.kind) {
     case 'measured':
       return judgeMeasured(model, reading as MeasuredValues);
-    case 'counts': {
-      const { byOutcome, elsewhere } = supportOfCounts(model, reading as CountsOfCylinders);
-      return judgeCounts(test, model, reading, byOutcome, [
-        ...(elsewhere ? [{ kind: 'elsewhere' } as const] : []),
-        ...((reading as CountsOfCylinders).exposure === undefined ? [{ kind: 'exposure-unknown' } as const] : []),
-      ]);
-    }
+    case 'counts':
+      return judgeCounts(test, model, reading, supportOfCounts(model, reading as CountsOfCylinders));
     case 'part-counts':
-      return judgeCounts(test, model, reading, supportOfPartCounts(model, reading as CountsOfPart), []);
+      return judgeCounts(test, model, reading, supportOfPartCounts(model, reading as CountsOfPart));
   }
 }
 
@@ -84,12 +80,14 @@ function judgeCounts(
   { outcomes }: Test,
   { ruleOfThumb }: ReadingModel,
   reading: Reading,
-  byOutcome: Readonly<Record<string, number>>,
-  remarks: readonly ReadingRemark[],
+  { byOutcome, elsewhere }: CountsSupport,
 ): Judged {
   const support = outcomes.map(({ id, label }) => ({ id, label, likelihood: byOutcome[id] ?? 0 }));
   const [first, second] = support.toSorted((a, b) => b.likelihood - a.likelihood);
   const saysLittle = first!.likelihood < BARE_MENTION * second!.likelihood;
+  const remarks: ReadingRemark[] = [];
+  if (elsewhere) remarks.push({ kind: 'elsewhere' });
+  if (reading.kind === 'counts' && reading.exposure === undefined) remarks.push({ kind: 'exposure-unknown' });
   return {
     support,
     rows: [],

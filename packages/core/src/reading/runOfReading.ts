@@ -49,7 +49,7 @@ export function runOfReading(
     case 'counts':
       return { kind: 'outcome', run: supporting(supportOfCounts(model, reading as CountsOfCylinders).byOutcome) };
     case 'part-counts':
-      return { kind: 'outcome', run: supporting(supportOfPartCounts(model, reading as CountsOfPart)) };
+      return { kind: 'outcome', run: supporting(supportOfPartCounts(model, reading as CountsOfPart).byOutcome) };
     case 'measured': {
       const only = (named: readonly string[]): Run => supporting(Object.fromEntries(named.map((id) => [id, 1])));
       const { value } = comparedValue(model, reading as MeasuredValues);

@@ -2,20 +2,13 @@ import type { EventRate } from '../distributions/eventRate.ts';
 import { logPredictiveCount } from '../distributions/logPredictiveCount.ts';
 import type { CountsReading } from '../model/readingModel.ts';
 import { firingsOf } from './firingsOf.ts';
+import type { CountsSupport } from './countsSupport.ts';
 import type { CountsOfCylinders } from './reading.ts';
 import { ratePerFiring } from './ratePerFiring.ts';
 import { withWildShare } from './withWildShare.ts';
 
 // Points of the average over an exposure that was not noted; more move the fourth digit only.
 const GRID = 13;
-
-/** What misfire counts say about the pattern. */
-export interface CountsSupport {
-  /** outcome -> P(counts | pattern), scaled so that the largest is 1. */
-  readonly byOutcome: Readonly<Record<string, number>>;
-  /** The counts fit best to a misfire on another cylinder than the suspect: then they say nothing about this case. */
-  readonly elsewhere: boolean;
-}
 
 /** How strongly misfire counts support each pattern. Rates differ from engine to engine as Gammas, so a count is negative binomial
  * (Gelman et al., Bayesian Data Analysis, 3rd ed. 2013, 2.6); cylinders are independent given the pattern. Without an exposure the
