@@ -91,6 +91,14 @@ export { whatWouldItTake, type BigStep, type WhatItTakes } from './decision/what
 export type { DecidingTests } from './decision/decidingTests.ts';
 export { whileItIsOpen, type OpenLook } from './decision/whileItIsOpen.ts';
 
+// simulation
+export type { CaseRun } from './simulation/caseRun.ts';
+export { simulate, type SimulationPlan } from './simulation/simulate.ts';
+export { partsSwapping } from './simulation/partsSwapping.ts';
+export { drawTruth } from './simulation/drawTruth.ts';
+export { summariseRuns, type RunSummary } from './simulation/summariseRuns.ts';
+export { runsAsCsv } from './simulation/runsAsCsv.ts';
+
 // explanation
 export type { ByCause, Explanation, Mover, ObservationExplanation } from './explanation/explanation.ts';
 export { explainCase } from './explanation/explainCase.ts';

@@ -70,6 +70,8 @@ export interface DecisionProblem {
   readonly testCost: (test: number, open: number) => StepCost;
   /** Access bits a test needs, prerequisites included. */
   readonly testAccess: readonly number[];
+  /** Access bits a repair needs, prerequisites included. */
+  readonly repairAccess: readonly number[];
   /** The same set of results is the same object, whatever the order they came in. */
   readonly evidenceAfter: (evidence: EvidenceSet, test: number, outcome: number) => EvidenceSet;
   /** P(outcome | cause, evidence) at [cause * outcomes + outcome]; borrowed. */

@@ -86,6 +86,7 @@ export function problemOfCase(
       return { money: total, minutes };
     }),
     testAccess: tests.map(({ index }) => tariff.testAccess[index]!),
+    repairAccess: candidates.map((index) => tariff.repairAccess[index]!),
     evidenceAfter: evidenceAdder(),
     outcomeTable,
     limits,

@@ -68,6 +68,7 @@ export function tableProblem(tables: ProblemTables): DecisionProblem {
     repairCost: (repair, open) => ({ money: costFrom(repair, open), minutes: 0 }),
     testCost: (test, open) => ({ money: tests[test]!.cost + opening(testAccess[test]! & ~open), minutes: 0 }),
     testAccess,
+    repairAccess,
     evidenceAfter: evidenceAdder(),
     outcomeTable: (_, test) => outcomeTables[test]!,
     limits: tables.limits ?? {},

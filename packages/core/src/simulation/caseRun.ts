@@ -1,0 +1,17 @@
+/** One simulated case under one policy. */
+export interface CaseRun {
+  readonly policy: string;
+  /** Number of the case; the same number is the same cause under every policy of one seed. */
+  readonly number: number;
+  readonly trueCause: string;
+  /** To a confirmed repair, in the problem's currency. */
+  readonly cost: number;
+  /** Time of all steps; what a specialist does after a referral is not counted. */
+  readonly minutes: number;
+  readonly steps: number;
+  readonly tests: number;
+  readonly wrongRepairs: number;
+  /** Times a big access was opened that no repair of the true cause needs. */
+  readonly needlessOpenings: number;
+  readonly end: 'cured' | 'referred';
+}
