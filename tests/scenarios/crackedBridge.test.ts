@@ -54,7 +54,7 @@ describe('the rare cause is right to suspect only when the common ones are reall
     for (const one of observations.slice(0, -1)) {
       expect(one.weightDecibans['cam-bridge-cracked']).toBeLessThan(look.weightDecibans['cam-bridge-cracked']!);
     }
-    expect(look.rankingWithout.find(({ cause }) => cause === 'cam-bridge-cracked')!.probability).toBeLessThan(0.9);
+    expect(look.rankingWithout.find(({ cause }) => cause === 'cam-bridge-cracked')!.probability).toBeLessThan(0.95);
   });
 });
 

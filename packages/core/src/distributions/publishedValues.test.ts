@@ -16,7 +16,7 @@ describe('published values, 1e-12 relative', () => {
   test.each([
     ['log gamma at 1/2', () => logGamma(0.5), 0.5723649429247001],
     ['log gamma at 171.5', () => logGamma(171.5), 709.1431630309282],
-    ['log gamma at 171', () => logGamma(171), 706.5730622457873],
+    ['log gamma at 171', () => logGamma(171), 706.5730622457874],
     ['normal at 1', () => normalCdf(1), 0.8413447460685429],
     ['normal at 1.96', () => normalCdf(1.96), 0.9750021048517795],
     ['normal at -6', () => normalCdf(-6), 9.86587645037698e-10],
