@@ -33,6 +33,7 @@ export type {
 export { parseModel } from './model/parseModel.ts';
 export { compileModel, type CompileOptions } from './model/compileModel.ts';
 export type { CompiledModel } from './model/compiledModel.ts';
+export { changeNumber } from './model/changeNumber.ts';
 export { lintModel, type LintFinding } from './model/lintModel.ts';
 export { rangeOfProbability } from './distributions/rangeOfProbability.ts';
 
@@ -43,6 +44,7 @@ export type { Belief, BeliefWarning, CauseRanking, RankedCause } from './belief/
 export { rankCauses } from './belief/rankCauses.ts';
 export { updateBelief } from './belief/updateBelief.ts';
 export { contextEffects, type ContextEffect } from './belief/contextEffects.ts';
+export { questionsToAsk, type IntakeQuestion } from './belief/questionsToAsk.ts';
 export { outcomeGivenCause } from './belief/outcomeGivenCause.ts';
 
 // decision

@@ -1,0 +1,50 @@
+import { ModelError } from '../errors/modelError.ts';
+import { recompileModel } from './compileModel.ts';
+import type { CompiledModel } from './compiledModel.ts';
+import type { Model } from './model.ts';
+
+/** The model with one number changed, ready for questions: what if this estimate were wrong? A probability of a row takes the others
+ * of its row with it in proportion, so that the row still sums to one.
+ * @param path JSON Pointer of a `best` estimate or of a probability of a row, as `sensitivity` reports them.
+ * @throws ModelError `number-unknown` when nothing changeable stands there, `number-out-of-range` for a probability outside (0, 1) or
+ * a negative estimate. */
+export function changeNumber(compiled: CompiledModel, path: string, value: number): CompiledModel {
+  const keys = path
+    .split('/')
+    .slice(1)
+    .map((key) => key.replaceAll('~1', '/').replaceAll('~0', '~'));
+  const last = keys.at(-1) ?? '';
+  const inRow = keys.at(-2) === 'p';
+  const found = keys.reduce<unknown>(
+    (at, key) =>
+      typeof at === 'object' && at !== null && Object.hasOwn(at, key)
+        ? (at as Record<string, unknown>)[key]
+        : undefined,
+    compiled.model,
+  );
+  if (typeof found !== 'number' || !(inRow || last === 'best')) {
+    const hint = 'give the place of a best estimate or of a probability in a row';
+    throw new ModelError([
+      { code: 'number-unknown', path, message: 'no number that can be changed stands here', hint },
+    ]);
+  }
+  if (inRow ? !(value > 0 && value < 1) : !(value >= 0 && value < Infinity)) {
+    const hint = inRow ? 'a probability lies between 0 and 1' : 'an estimate is finite and not negative';
+    throw new ModelError([{ code: 'number-out-of-range', path, message: `found ${value}`, hint }]);
+  }
+  const changed = replaceAt(compiled.model, inRow ? keys.slice(0, -1) : keys, (old) => {
+    if (!inRow) return value;
+    const row = old as Readonly<Record<string, number>>;
+    const rest = (1 - value) / (1 - found);
+    return Object.fromEntries(Object.entries(row).map(([state, p]) => [state, state === last ? value : p * rest]));
+  });
+  return recompileModel(compiled, changed as Model);
+}
+
+/** A copy along a path, everything beside it shared. */
+function replaceAt(value: unknown, [key, ...rest]: readonly string[], change: (old: unknown) => unknown): unknown {
+  if (key === undefined) return change(value);
+  if (Array.isArray(value)) return value.map((item, at) => (String(at) === key ? replaceAt(item, rest, change) : item));
+  const record = value as Readonly<Record<string, unknown>>;
+  return { ...record, [key]: replaceAt(record[key], rest, change) };
+}
