@@ -39,33 +39,49 @@ export function addAlong(
           dst[q]! += src[p]! + src[p + a0]! + src[p + 2 * a0]!;
       } else {
         for (let r = 0, p = ps, q = qs; r < n1; r += 1, p += a1, q += b1) {
-          // two sums at once: additions that wait for each other are what takes the time
+          // two sums at once: additions that wait for each other take most of the time
           let even = 0;
           let odd = 0;
           let i = p;
           let k = n0;
-          for (; k > 1; k -= 2, i += 2 * a0) {
-            even += src[i]!;
-            odd += src[i + a0]!;
+          for (; k > 3; k -= 4, i += 4 * a0) {
+            even += src[i]! + src[i + 2 * a0]!;
+            odd += src[i + a0]! + src[i + 3 * a0]!;
           }
-          if (k === 1) even += src[i]!;
+          for (; k > 0; k -= 1, i += a0) even += src[i]!;
           dst[q]! += even + odd;
         }
       }
-    } else if (b1 === 0 && n1 === 2) {
-      for (let k = 0, i = ps, j = qs; k < n0; k += 1, i += a0, j += b0) dst[j]! += src[i]! + src[i + a1]!;
-    } else if (b1 === 0 && n1 === 3) {
-      for (let k = 0, i = ps, j = qs; k < n0; k += 1, i += a0, j += b0)
-        dst[j]! += src[i]! + src[i + a1]! + src[i + 2 * a1]!;
-    } else if (b1 === 0 && n0 < 8) {
-      for (let k = 0, i = ps, j = qs; k < n0; k += 1, i += a0, j += b0) {
-        let sum = 0;
-        for (let r = 0, p = i; r < n1; r += 1, p += a1) sum += src[p]!;
-        dst[j]! += sum;
-      }
     } else {
-      for (let r = 0, p = ps, q = qs; r < n1; r += 1, p += a1, q += b1) {
-        for (let k = 0, i = p, j = q; k < n0; k += 1, i += a0, j += b0) dst[j]! += src[i]!;
+      // rows that add to the same numbers four at a time
+      let r = n1;
+      let p = ps;
+      let q = qs;
+      if (b1 === 0) {
+        for (; r > 3; r -= 4, p += 4 * a1) {
+          for (let k = 0, i = p, j = q; k < n0; k += 1, i += a0, j += b0)
+            dst[j]! += src[i]! + src[i + a1]! + (src[i + 2 * a1]! + src[i + 3 * a1]!);
+        }
+        if (r === 3) {
+          for (let k = 0, i = p, j = q; k < n0; k += 1, i += a0, j += b0)
+            dst[j]! += src[i]! + src[i + a1]! + src[i + 2 * a1]!;
+          r = 0;
+        } else if (r === 2) {
+          for (let k = 0, i = p, j = q; k < n0; k += 1, i += a0, j += b0) dst[j]! += src[i]! + src[i + a1]!;
+          r = 0;
+        }
+      }
+      for (; r > 0; r -= 1, p += a1, q += b1) {
+        let k = n0;
+        let i = p;
+        let j = q;
+        for (; k > 3; k -= 4, i += 4 * a0, j += 4 * b0) {
+          dst[j]! += src[i]!;
+          dst[j + b0]! += src[i + a0]!;
+          dst[j + 2 * b0]! += src[i + 2 * a0]!;
+          dst[j + 3 * b0]! += src[i + 3 * a0]!;
+        }
+        for (; k > 0; k -= 1, i += a0, j += b0) dst[j]! += src[i]!;
       }
     }
   }

@@ -9,8 +9,19 @@ import type { TreeLoops } from './treeLoops.ts';
 /** Fills a compiled network's tables with P(clique), P(separator) and all prior marginals, by one pass to the root and one back.
  * Source: Jensen, Lauritzen & Olesen 1990, Computational Statistics Quarterly 4:269-282 (Hugin propagation). */
 export function calibratePrior(compiled: CompiledNetwork): void {
-  const { tree, loops, sliced, cardinalities, prior, tableAt, separatorAt, summaryAt, marginAt, priorMarginals } =
-    compiled;
+  const {
+    tree,
+    loops,
+    sliced,
+    cardinalities,
+    prior,
+    inverse,
+    tableAt,
+    separatorAt,
+    summaryAt,
+    marginAt,
+    priorMarginals,
+  } = compiled;
   const { count, parent, separatorSizes, home } = tree;
   const { n, a, b } = sliced;
   const speaks = multiplyFamilies(compiled);
@@ -40,6 +51,8 @@ export function calibratePrior(compiled: CompiledNetwork): void {
     const table = tableAt[c]!;
     multiplyAlong(prior, table, prior, table, ratio, 0, n, a, b, loops.start[c]!, sliced.count[c]!);
   }
+  for (let k = 0, at = separatorAt[0]!; k < inverse.length; k += 1, at += 1)
+    inverse[k] = prior[at] === 0 ? 0 : 1 / prior[at]!;
   const summaries = new Float64Array(summaryAt[count]!);
   for (let c = 1; c < count; c += 1) {
     if (loops.summarised[c] === 0) continue;

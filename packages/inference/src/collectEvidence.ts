@@ -112,7 +112,7 @@ function collectClique(propagation: Propagation, c: number): void {
 /** Turns the sum over a clique into the message's ratio to the prior; adds the logarithm taken out to `logs[c]`. */
 function messageUpwards(propagation: Propagation, c: number): void {
   const { compiled, collected, ratios, scalar, least, logs, active } = propagation;
-  const { tree, prior, separatorAt } = compiled;
+  const { tree, prior, inverse, separatorAt } = compiled;
   const separator = separatorAt[c]!;
   const end = separatorAt[c + 1]!;
   const shift = separatorAt[0]!;
@@ -135,8 +135,7 @@ function messageUpwards(propagation: Propagation, c: number): void {
   let largest = 0;
   let smallest = Infinity;
   for (let k = separator; k < end; k += 1) {
-    const sum = collected[k]!;
-    const ratio = sum === 0 ? 0 : sum / prior[k]!;
+    const ratio = collected[k]! * inverse[k - shift]!;
     ratios[k - shift] = ratio;
     if (ratio > largest) largest = ratio;
     if (ratio < smallest && ratio > 0) smallest = ratio;

@@ -35,6 +35,8 @@ export interface CompiledNetwork {
   readonly marginAt: Int32Array;
   /** P(clique) and P(separator): all cliques' tables, then all separators'. */
   readonly prior: Float64Array;
+  /** 1 / P(separator), 0 where that is zero, at `separatorAt[c] - separatorAt[0]`. */
+  readonly inverse: Float64Array;
   readonly priorMarginals: Float64Array;
   /** The workspace of `posterior` and its kind, made when first needed. */
   readonly shared: { propagation: Propagation | null };
@@ -103,6 +105,7 @@ export function compileNetwork(network: Network, options: CompileOptions = {}): 
     parents: Int32Array.from(network.variables.flatMap(({ parents }) => parents)),
     order: Int32Array.from(network.topologicalOrder),
     prior: new Float64Array(separatorAt[count]!),
+    inverse: new Float64Array(separatorAt[count]! - separatorAt[0]!),
     priorMarginals: new Float64Array(marginAt[n]!),
     shared: { propagation: null },
   };

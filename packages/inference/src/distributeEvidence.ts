@@ -11,7 +11,7 @@ export function distributeEvidence(propagation: Propagation, order: Int32Array, 
   const { compiled, held, sliced, states, active, outdated, collectedFrom, beliefFrom, separatorFrom, madeIn, now } =
     propagation;
   const { collected, beliefs, downRatio, summaries } = propagation;
-  const { tree, loops, prior, tableAt, separatorAt, summaryAt, cardinalities } = compiled;
+  const { tree, loops, prior, inverse, tableAt, separatorAt, summaryAt, cardinalities } = compiled;
   const { start, members, residuals, firstChild, separatorSizes, parent } = tree;
   const { n, a, b, offsetA, offsetB } = sliced;
   const { findings, round } = now;
@@ -58,10 +58,14 @@ export function distributeEvidence(propagation: Propagation, order: Int32Array, 
       );
       separatorFrom[c] = 2;
       if (isLeaf && !summarise) continue;
-      const up = holds > 0 ? collected : prior;
-      for (let k = 0, j = separator; k < size; k += 1, j += 1) {
-        const belief = beliefs[j]!;
-        downRatio[k] = belief === 0 ? 0 : belief / up[j]!;
+      if (holds > 0) {
+        for (let k = 0, j = separator; k < size; k += 1, j += 1) {
+          const belief = beliefs[j]!;
+          downRatio[k] = belief === 0 ? 0 : belief / collected[j]!;
+        }
+      } else {
+        const shift = separatorAt[0]!;
+        for (let k = 0, j = separator; k < size; k += 1, j += 1) downRatio[k] = beliefs[j]! * inverse[j - shift]!;
       }
       if (!isLeaf) {
         multiplyAlong(beliefs, at, table, at, downRatio, offsetB[c]!, n, a, b, loops.start[c]!, sliced.count[c]!);

@@ -44,17 +44,37 @@ export function multiplyAlong(
       } else {
         for (let r = 0, p = ps, q = qs; r < n1; r += 1, p += a1, q += b1) {
           const x = by[q]!;
-          for (let k = 0, i = p; k < n0; k += 1, i += a0) dst[i] = src[i + shift]! * x;
+          let k = n0;
+          let i = p;
+          for (; k > 3; k -= 4, i += 4 * a0) {
+            dst[i] = src[i + shift]! * x;
+            dst[i + a0] = src[i + a0 + shift]! * x;
+            dst[i + 2 * a0] = src[i + 2 * a0 + shift]! * x;
+            dst[i + 3 * a0] = src[i + 3 * a0 + shift]! * x;
+          }
+          for (; k > 0; k -= 1, i += a0) dst[i] = src[i + shift]! * x;
         }
       }
-    } else if (n0 < n1) {
-      // the longer loop inside
-      for (let k = 0, p = ps, q = qs; k < n0; k += 1, p += a0, q += b0) {
-        for (let r = 0, i = p, j = q; r < n1; r += 1, i += a1, j += b1) dst[i] = src[i + shift]! * by[j]!;
-      }
     } else {
-      for (let r = 0, p = ps, q = qs; r < n1; r += 1, p += a1, q += b1) {
-        for (let k = 0, i = p, j = q; k < n0; k += 1, i += a0, j += b0) dst[i] = src[i + shift]! * by[j]!;
+      // the longer loop inside, four rounds at a time: what a loop does around its body costs as much as one product
+      const swap = n0 < n1;
+      const inner = swap ? n1 : n0;
+      const outer = swap ? n0 : n1;
+      const ai = swap ? a1 : a0;
+      const bi = swap ? b1 : b0;
+      const ao = swap ? a0 : a1;
+      const bo = swap ? b0 : b1;
+      for (let r = 0, p = ps, q = qs; r < outer; r += 1, p += ao, q += bo) {
+        let k = inner;
+        let i = p;
+        let j = q;
+        for (; k > 3; k -= 4, i += 4 * ai, j += 4 * bi) {
+          dst[i] = src[i + shift]! * by[j]!;
+          dst[i + ai] = src[i + ai + shift]! * by[j + bi]!;
+          dst[i + 2 * ai] = src[i + 2 * ai + shift]! * by[j + 2 * bi]!;
+          dst[i + 3 * ai] = src[i + 3 * ai + shift]! * by[j + 3 * bi]!;
+        }
+        for (; k > 0; k -= 1, i += ai, j += bi) dst[i] = src[i + shift]! * by[j]!;
       }
     }
   }
