@@ -2,14 +2,14 @@ import { eliminationOrder, type EliminationOrder, type EliminationRule } from '.
 import type { MoralGraph } from './moralGraph.ts';
 import type { Random } from './random.ts';
 
-/** How long to search for a small tree: as many randomised orders as cost about `share` times as much as one visit to every table
- * entry, and no more than `restarts`. */
+/** How long to search for a small tree. */
 export interface TriangulationSearch {
-  /** Default 24. */
+  /** Most randomised orders to try. Default 24. */
   readonly restarts?: number;
-  /** Default 3. */
+  /** Graph operations to spend, per table entry of the best tree so far. Default one per 40 000 entries, at most 4: the larger the tables,
+   * the more a smaller tree saves. */
   readonly share?: number;
-  /** Makes the generator of randomised orders. Default a fixed seed: the same network gives the same tree. */
+  /** Makes randomised orders. Default a fixed seed: the same network gives the same tree. */
   readonly random?: Random;
 }
 
@@ -17,7 +17,6 @@ export interface TriangulationSearch {
  * it is worse than the best so far. */
 export function triangulate(graph: MoralGraph, random: Random, search: TriangulationSearch = {}): EliminationOrder {
   const restarts = search.restarts ?? 24;
-  const share = search.share ?? 3;
   let best = eliminationOrder(graph, 'weighted-fill', null, 0, Infinity)!;
   let effort = best.effort;
   const consider = (rule: EliminationRule, chance: Random | null, blur: number): void => {
@@ -25,7 +24,11 @@ export function triangulate(graph: MoralGraph, random: Random, search: Triangula
     effort += found?.effort ?? best.effort;
     if (found !== null && found.entries < best.entries) best = found;
   };
-  for (let k = 0; k < restarts && effort < share * best.entries; k += 1) {
+  for (
+    let k = 0;
+    k < restarts && effort < (search.share ?? Math.min(4, best.entries / 40_000)) * best.entries;
+    k += 1
+  ) {
     if (k === 0) consider('fill', null, 0);
     else consider(k % 3 === 0 ? 'fill' : k % 3 === 1 ? 'weighted-fill' : 'weight', random, k % 2 === 0 ? 0.5 : 2);
   }
