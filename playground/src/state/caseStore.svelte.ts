@@ -21,7 +21,7 @@ import {
   updateBelief,
 } from '@faultodds/core';
 import { shortChance } from '../words/shortChance.ts';
-import { t } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
 
 /** A case and everything core says about it, all of one moment. */

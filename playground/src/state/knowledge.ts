@@ -7,10 +7,12 @@ import {
   type Model,
   type Observation,
   type Repair,
+  type Source,
   type Test,
+  type TestResult,
   updateBelief,
 } from '@faultodds/core';
-import { t } from '../words/en.ts';
+import { t } from '../words/t.ts';
 
 /** An invented case that can be replayed: unparsed document with what the list shows of it. */
 export interface Demo {
@@ -38,6 +40,9 @@ export interface Knowledge {
   equipmentLabel(id: string): string;
   groupLabel(id: string): string;
   cautionText(id: string): string;
+  /** What kind of source it is, and its text. */
+  sourceKind(id: string): Source['kind'];
+  sourceText(id: string): string;
   /** What was seen or done, as two short phrases. */
   observed(observation: Observation): { readonly what: string; readonly outcome: string };
 }
@@ -56,9 +61,20 @@ export function loadKnowledge(misfire: unknown, demoCases: readonly unknown[]): 
   const equipment = byId(model.equipment);
   const groups = byId(model.causeGroups);
   const cautions = byId(model.cautions);
+  const sources = byId(model.sources);
 
   const outcomeLabel = (test: string, outcome: string): string =>
     tests.get(test)?.outcomes.find((one) => one.id === outcome)?.label ?? outcome;
+
+  const seen = ({ test, outcome, likelihood, reading }: TestResult): string => {
+    const label = outcome === undefined ? '' : outcomeLabel(test, outcome);
+    if (reading !== undefined) return [describeReading(reading), label].filter(Boolean).join(', ');
+    if (label !== '') return label;
+    const shares = Object.entries(likelihood ?? {}).sort(([, a], [, b]) => b - a);
+    return shares.length > 0
+      ? shares.map(([id, weight]) => t.entry.degree.share(weight, outcomeLabel(test, id))).join(t.entry.degree.to)
+      : t.notes.unclear;
+  };
 
   return {
     compiled,
@@ -76,17 +92,15 @@ export function loadKnowledge(misfire: unknown, demoCases: readonly unknown[]): 
     equipmentLabel: (id) => equipment.get(id)?.label ?? id,
     groupLabel: (id) => groups.get(id)?.label ?? id,
     cautionText: (id) => cautions.get(id)?.text ?? id,
+    sourceKind: (id) => sources.get(id)?.kind ?? 'judgement',
+    sourceText: (id) => sources.get(id)?.text ?? id,
     observed(observation) {
       if (observation.kind === 'repair-tried')
         return {
           what: repairs.get(observation.repair)?.label ?? observation.repair,
           outcome: observation.cured ? t.notes.cured : t.notes.stayed,
         };
-      return {
-        what: tests.get(observation.test)?.label ?? observation.test,
-        outcome:
-          observation.outcome === undefined ? t.notes.unclear : outcomeLabel(observation.test, observation.outcome),
-      };
+      return { what: tests.get(observation.test)?.label ?? observation.test, outcome: seen(observation) };
     },
   };
 }

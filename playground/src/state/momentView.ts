@@ -7,7 +7,7 @@ import {
 } from '@faultodds/core/words/en';
 import type { FigureTable } from '../figures/figureTable.ts';
 import { shortChance } from '../words/shortChance.ts';
-import { t } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
 import { weightInWords } from './whyView.ts';
 

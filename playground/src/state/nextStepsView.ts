@@ -1,7 +1,7 @@
 import type { Advice, RepairStep, TestAdvice } from '@faultodds/core';
 import { formatMinutes, formatMoney } from '@faultodds/core/words/en';
 import { shortChance } from '../words/shortChance.ts';
-import { t } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
 
 /** What saves less than this prints as nothing. */

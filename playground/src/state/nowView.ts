@@ -1,6 +1,6 @@
 import type { Belief } from '@faultodds/core';
 import { shortChance } from '../words/shortChance.ts';
-import { t } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
 
 /** One of the leading causes, as it stands at the head of the page. */

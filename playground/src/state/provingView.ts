@@ -1,6 +1,6 @@
 import type { CaseState } from '@faultodds/core';
 import { formatMinutes } from '@faultodds/core/words/en';
-import { t } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
 
 /** How a repair that seems to have cured is proved. */

@@ -2,7 +2,7 @@ import type { Explanation } from '@faultodds/core';
 import type { FigureTable } from '../figures/figureTable.ts';
 import type { RankShiftColumn, RankShiftLine } from '../figures/rankShift.ts';
 import { shortChance } from '../words/shortChance.ts';
-import { t } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
 
 /** The rank shift picture with the finding and the table that go with it. */

@@ -2,7 +2,7 @@ import type { Explanation } from '@faultodds/core';
 import type { FigureTable } from '../figures/figureTable.ts';
 import type { WeightRow } from '../figures/weightRow.ts';
 import { shortChance } from '../words/shortChance.ts';
-import { t } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
 
 /** What speaks for and against one cause. */

@@ -1,5 +1,5 @@
 import { type Session, caseState, loadCase, saveCase, startCase } from '@faultodds/core';
-import { t } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import { type CaseStore, createCaseStore, troubleOf } from './caseStore.svelte.ts';
 import type { Device, KeptCase } from './device.ts';
 import type { Demo, Knowledge } from './knowledge.ts';

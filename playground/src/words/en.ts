@@ -1,3 +1,5 @@
+import { entryWords } from './en/entry.ts';
+
 /** Words of the screen, by place. Sentences about belief and advice come from `@faultodds/core/words/en`.
  * Notes for translators: functions receive finished phrases (a chance such as "31 %", a price such as "70 units"); order them freely. */
 export const t = {
@@ -68,6 +70,8 @@ export const t = {
     minutesLabel: 'time',
     priceLabel: 'price',
   },
+
+  entry: entryWords,
 
   repair: {
     heading: 'Stop testing and repair?',
