@@ -50,6 +50,19 @@ export interface DecisionState {
   /** test -> 1 when done or its question answered. */
   readonly closedTests: Uint8Array;
   readonly spent: StepCost;
+  /** Probability, seen from the start of the problem, of the results and failed repairs that led here. */
+  readonly chance: number;
+}
+
+/** Ways in which a cause shows: the cause with a state of everything its tests read, so that tests are independent given one. Not all
+ * of them: the most probable ones. */
+export interface Configurations {
+  /** Cause of each. */
+  readonly cause: Int32Array;
+  /** Probability of each at the start of the problem; their sum is at most 1. */
+  readonly weight: Float64Array;
+  /** P(outcome | configuration) at [configuration * outcomes + outcome]. */
+  readonly outcomeGiven: (test: number) => Float64Array;
 }
 
 /** Find and cure one fault at the least expected cost, by tests, repairs (each followed by a check that shows whether it cured, and
@@ -68,6 +81,8 @@ export interface DecisionProblem {
   readonly repairFacts: RepairFacts;
   readonly repairCost: (repair: number, open: number) => StepCost;
   readonly testCost: (test: number, open: number) => StepCost;
+  /** Cost of opening and closing one access alone, by bit position, its prerequisites left out. */
+  readonly accessCost: Float64Array;
   /** Access bits a test needs, prerequisites included. */
   readonly testAccess: readonly number[];
   /** Access bits a repair needs, prerequisites included. */
@@ -76,6 +91,8 @@ export interface DecisionProblem {
   readonly evidenceAfter: (evidence: EvidenceSet, test: number, outcome: number) => EvidenceSet;
   /** P(outcome | cause, evidence) at [cause * outcomes + outcome]; borrowed. */
   readonly outcomeTable: (evidence: EvidenceSet, test: number) => Float64Array;
+  /** The most probable configurations at the start, for bounds. Made when first asked. */
+  readonly configurations: () => Configurations;
   readonly limits: Limits;
   readonly start: DecisionState;
 }

@@ -6,6 +6,7 @@ import { sweptFactsOf } from '../belief/updateBelief.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
 import { accessBits } from './accessBits.ts';
 import type { Circumstances } from './circumstances.ts';
+import { configurationsOfCase } from './configurationsOfCase.ts';
 import type { DecisionProblem, EvidenceSet, Limits } from './decisionProblem.ts';
 import { defaultPrices } from './defaultPrices.ts';
 import { evidenceAdder, noEvidence } from './evidenceAfter.ts';
@@ -45,7 +46,8 @@ export function problemOfCase(
 
   const start = noEvidence();
   tests.forEach(({ test }, at) => start.memo.tables.set(at, swept.outcomeGivenCause.get(test.id)!));
-  const likelihoodsOf = likelihoodsByEvidence(evidenceOf(compiled, belief.facts), (result) => {
+  const onRecord = evidenceOf(compiled, belief.facts);
+  const likelihoodsOf = likelihoodsByEvidence(onRecord, (result) => {
     const support = new Float64Array(tests[result.test]!.outcomes.length);
     support[result.outcome] = 1;
     return likelihoodOfRuns(compiled, tests[result.test]!, [{ support, faultActive: 'yes' }]);
@@ -85,10 +87,12 @@ export function problemOfCase(
       const { total, minutes } = tariff.test(tests[test]!.index, open);
       return { money: total, minutes };
     }),
+    accessCost: tariff.accessCost,
     testAccess: tests.map(({ index }) => tariff.testAccess[index]!),
     repairAccess: candidates.map((index) => tariff.repairAccess[index]!),
     evidenceAfter: evidenceAdder(),
     outcomeTable,
+    configurations: once(() => configurationsOfCase(compiled, onRecord, swept.posterior, tests)),
     limits,
     start: startState({
       evidence: start,
@@ -112,6 +116,11 @@ function likelihoodsByEvidence(
     known.set(evidence, factors);
     return factors;
   };
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
 }
 
 function memoByOpen<T>(count: number, ask: (index: number, open: number) => T): (index: number, open: number) => T {

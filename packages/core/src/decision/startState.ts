@@ -19,6 +19,7 @@ export function startState(parts: {
     tried,
     closedTests: new Uint8Array(tests),
     spent: NOTHING,
+    chance: 1,
   };
 }
 

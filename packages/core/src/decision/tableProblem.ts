@@ -67,10 +67,16 @@ export function tableProblem(tables: ProblemTables): DecisionProblem {
     },
     repairCost: (repair, open) => ({ money: costFrom(repair, open), minutes: 0 }),
     testCost: (test, open) => ({ money: tests[test]!.cost + opening(testAccess[test]! & ~open), minutes: 0 }),
+    accessCost: Float64Array.from(access, ({ cost }) => cost),
     testAccess,
     repairAccess,
     evidenceAfter: evidenceAdder(),
     outcomeTable: (_, test) => outcomeTables[test]!,
+    configurations: () => ({
+      cause: Int32Array.from(prior, (_, cause) => cause),
+      weight: Float64Array.from(prior),
+      outcomeGiven: (test) => outcomeTables[test]!,
+    }),
     limits: tables.limits ?? {},
     start: startState({
       evidence: noEvidence(),

@@ -70,7 +70,7 @@ function doTest(
     branches.push({
       outcome: outcomes[o]!,
       probability,
-      state: { key, evidence: after, posterior: then, open, tried, closedTests, spent },
+      state: { key, evidence: after, posterior: then, open, tried, closedTests, spent, chance: state.chance * probability },
     });
   }
   return { action, cost, branches };
@@ -99,7 +99,7 @@ function doRepair(
     branches.push({
       outcome: 'not-cured',
       probability: left,
-      state: { key, evidence: state.evidence, posterior, open: 0, tried, closedTests, spent },
+      state: { key, evidence: state.evidence, posterior, open: 0, tried, closedTests, spent, chance: state.chance * left },
     });
   }
   return { action, cost, branches };

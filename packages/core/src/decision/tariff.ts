@@ -25,6 +25,8 @@ export interface Tariff {
   readonly repair: (index: number, open: number) => Cost;
   /** Checking a repair by the model's verification table. */
   readonly check: Cost;
+  /** Opening and closing each access alone, in the model's order. */
+  readonly accessCost: Float64Array;
   /** Access a test or repair needs, prerequisites included. */
   readonly testAccess: readonly number[];
   readonly repairAccess: readonly number[];
@@ -54,6 +56,7 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
 
   return {
     prices,
+    accessCost: Float64Array.from(opening, ({ minutes, parts }) => cost(minutes, parts, 0).total),
     testAccess,
     repairAccess,
     test: (index, open) => {
