@@ -1,23 +1,36 @@
-import { compileModel, FaultoddsError, lintModel, loadCase, parseModel, type Problem } from '@faultodds/core';
+import {
+  compileModel,
+  diagnosability,
+  FaultoddsError,
+  lintModel,
+  loadCase,
+  parseModel,
+  type Diagnosability,
+  type Problem,
+} from '@faultodds/core';
 import { closestName } from './closestName.ts';
 import { loadKnowledge } from './loadKnowledge.ts';
 import { paint } from './paint.ts';
+import { printDiagnosability } from './printDiagnosability.ts';
 import { readModelParts, type ModelParts } from './readModelParts.ts';
 import type { Terminal } from './terminal.ts';
 
 /** Options of `faultodds check`. */
 export interface CheckOptions {
   readonly json?: boolean;
+  /** Also what the model can tell apart, and what its numbers rest on. */
+  readonly tables?: boolean;
 }
 
 /** Checks a model (a file, or a folder of parts) or a saved case and prints every problem with its place and a hint; for a valid
  * model also what is legal but suspicious. @returns exit code: 0 valid, 1 not.
  * @throws CommandError nothing to check can be read there */
-export function check(terminal: Terminal, path: string, { json = false }: CheckOptions): number {
+export function check(terminal: Terminal, path: string, { json = false, tables = false }: CheckOptions): number {
   const parts = readModelParts(path);
-  const { kind, problems, summary, findings } = isCase(parts.input) ? checkCase(parts) : checkModel(parts);
+  const { kind, problems, summary, findings, told } = isCase(parts.input) ? checkCase(parts) : checkModel(parts);
   if (json) {
-    const document = { format: 'faultodds-check', version: 1, kind, valid: problems.length === 0, problems, findings };
+    const valid = problems.length === 0;
+    const document = { format: 'faultodds-check', version: 1, kind, valid, problems, findings, diagnosability: told };
     terminal.write(`${JSON.stringify(document, null, 2)}\n`);
     return problems.length === 0 ? 0 : 1;
   }
@@ -29,6 +42,7 @@ export function check(terminal: Terminal, path: string, { json = false }: CheckO
   for (const { code, path: at, message } of findings) {
     terminal.write(`${at}\n  ${paint(terminal, 'faint', `${code}: ${message}`)}\n`);
   }
+  if (tables && told !== undefined) printDiagnosability(terminal, told);
   terminal.write(`${problems.length === 0 ? summary : `${path}: ${count(problems.length, 'problem')}`}\n`);
   return problems.length === 0 ? 0 : 1;
 }
@@ -39,6 +53,8 @@ interface Checked {
   /** Legal but suspicious. */
   readonly findings: readonly { readonly code: string; readonly path: string; readonly message: string }[];
   readonly summary: string;
+  /** For a valid model. */
+  readonly told?: Diagnosability;
 }
 
 function checkModel({ input, locate }: ModelParts): Checked {
@@ -46,13 +62,22 @@ function checkModel({ input, locate }: ModelParts): Checked {
     found.map((one) => ({ ...one, path: locate(one.path) }));
   try {
     const model = parseModel(input);
-    const findings = located(lintModel(compileModel(model)));
+    const compiled = compileModel(model);
+    const findings = located(lintModel(compiled));
     const { causes, mechanisms, tests, repairs, access } = model;
     const parts = [count(causes.length, 'cause'), count(mechanisms.length, 'mechanism'), count(tests.length, 'test')];
     const size = [...parts, count(repairs.length, 'repair'), `${access.length} access operations`].join(', ');
     const suspicious =
       findings.length === 0 ? 'nothing suspicious' : `${count(findings.length, 'finding')} worth a look`;
-    return { kind: 'model', problems: [], findings, summary: `Valid model '${model.id}': ${size}; ${suspicious}.` };
+    const told = diagnosability(compiled);
+    const bareJudgement = located(told.bareJudgement);
+    return {
+      kind: 'model',
+      problems: [],
+      findings,
+      told: { ...told, bareJudgement },
+      summary: `Valid model '${model.id}': ${size}; ${suspicious}.`,
+    };
   } catch (error) {
     if (!(error instanceof FaultoddsError)) throw error;
     return { kind: 'model', problems: located(error.problems), findings: [], summary: '' };

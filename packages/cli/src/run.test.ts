@@ -170,6 +170,17 @@ describe('check', () => {
     expect(inParts.out).toContain("Valid model 'pump'");
   });
 
+  test('what a model can tell apart and what its numbers rest on, as tables and as data', async () => {
+    const path = file('valid.json', pumpModel());
+    const { code, out } = await said('check', path, '--tables');
+    expect(code).toBe(0);
+    expect(out).toContain('Pairs of causes that no affordable test separates');
+    expect(out).toMatch(/judgement +\d+ +/);
+    const { diagnosability } = JSON.parse((await said('check', path, '--json')).out);
+    expect(diagnosability.provenance[0].kind).toBe('judgement');
+    expect(Array.isArray(diagnosability.hardPairs)).toBe(true);
+  });
+
   test('every problem, in the file it stands in, with a hint; exit code 1', async () => {
     const { causes, tests, ...rest } = pumpModel();
     const wrong = { ...causes[4]!, group: 'wter', weight: { ...causes[4]!.weight, source: 'nobody' } };

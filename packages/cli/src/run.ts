@@ -86,6 +86,7 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
     .command('check <path>')
     .description('list every problem of a model (a file, or a folder of parts) or of a saved case')
     .option('--json', 'print data instead of text')
+    .option('--tables', 'also what the model can tell apart at a bearable price, and what its numbers rest on')
     .action(actions.check);
   program
     .command('list')

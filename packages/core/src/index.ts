@@ -117,6 +117,16 @@ export { evidenceConflict, type EvidenceConflict } from './doubt/evidenceConflic
 export { drawModel, type DrawOptions } from './doubt/drawModel.ts';
 export { seededRandom, type Random } from './distributions/random.ts';
 
+// diagnosability
+export {
+  diagnosability,
+  type Diagnosability,
+  type DiagnosabilityOptions,
+  type DominatedTest,
+  type HardPair,
+} from './diagnosability/diagnosability.ts';
+export type { BareJudgement, ProvenanceClass } from './diagnosability/provenance.ts';
+
 // session
 export type { CaseEvent } from './session/caseEvent.ts';
 export type { CaseState } from './session/caseState.ts';

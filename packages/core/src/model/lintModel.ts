@@ -1,5 +1,5 @@
-import { sweepRoot } from '@faultodds/inference';
 import type { CompiledModel } from './compiledModel.ts';
+import { separationOf } from './separation.ts';
 
 /** Something legal but suspicious in a model. */
 export interface LintFinding {
@@ -10,40 +10,29 @@ export interface LintFinding {
   readonly message: string;
 }
 
-// Total variation below which a test's results look alike under two causes; the dossier's own limit for "hard pairs".
-const SEPARATES = 0.5;
+/** Total variation below which a test's results look alike under two causes; the dossier's own limit for "hard pairs". */
+export const SEPARATES = 0.5;
 const SAYS_SOMETHING = 0.02;
 
 /** Reports what is legal but suspicious: pairs of causes that no single test separates (total variation below 0.5), tests that never
  * change a ranking, rows that no configuration reaches, weights without a range. */
 export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
-  const { model, causes } = compiled;
-  const { targets } = sweepRoot(compiled.sweep, {
-    likelihoods: [],
-    targets: compiled.testList.map((test) => test.table),
-  });
-  const distance = (test: string, outcomes: number, a: number, b: number): number => {
-    const table = targets.get(test)!;
-    let sum = 0;
-    for (let o = 0; o < outcomes; o += 1) sum += Math.abs(table[a * outcomes + o]! - table[b * outcomes + o]!);
-    return sum / 2;
-  };
-
-  const widest = new Float64Array(compiled.testList.length);
+  const { model, testList } = compiled;
+  const causes = model.causes.map(({ id }) => id);
+  const { best, between } = separationOf(compiled);
+  const widest = new Float64Array(testList.length);
   const pairs = causes.flatMap((a, at) =>
     causes.slice(at + 1).flatMap((b, offset): LintFinding[] => {
-      let best = { test: '', tv: 0 };
-      compiled.testList.forEach(({ test, outcomes }, t) => {
-        const tv = distance(test.id, outcomes.length, at, at + 1 + offset);
-        widest[t] = Math.max(widest[t]!, tv);
-        if (tv > best.tv) best = { test: test.id, tv };
-      });
-      if (best.tv >= SEPARATES) return [];
-      const message = `no single test separates '${a}' and '${b}'; the best, '${best.test}', tells them apart in ${Math.round(best.tv * 100)} of 100 cases`;
+      const other = at + 1 + offset;
+      for (let t = 0; t < widest.length; t += 1) widest[t] = Math.max(widest[t]!, between(t, at, other));
+      const { test, distance } = best(at, other);
+      if (distance >= SEPARATES) return [];
+      const apart = `the best, '${testList[test]?.test.id ?? 'none'}', tells them apart in ${Math.round(distance * 100)} of 100 cases`;
+      const message = `no single test separates '${a}' and '${b}'; ${apart}`;
       return [{ code: 'causes-not-separated', path: `/causes/${at}`, message }];
     }),
   );
-  const silent = compiled.testList.flatMap(({ test, index }): LintFinding[] =>
+  const silent = testList.flatMap(({ test, index }): LintFinding[] =>
     widest[index]! >= SAYS_SOMETHING
       ? []
       : [{ code: 'test-says-nothing', path: `/tests/${index}`, message: `'${test.id}' never changes a ranking` }],
