@@ -72,6 +72,7 @@ export function calibratePrior(compiled: CompiledNetwork): void {
       separatorSizes[c]!,
     );
   }
+  if (compiled.each >= 0) return;
   for (let v = 0; v < home.length; v += 1) {
     const source = loops.source[v]!;
     const table = source < -1 ? summaries : prior;

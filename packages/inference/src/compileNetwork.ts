@@ -21,6 +21,8 @@ export interface CompiledNetwork {
   readonly parentStart: Int32Array;
   readonly parents: Int32Array;
   readonly order: Int32Array;
+  /** Variable that is in every clique because answers are kept apart by its states; -1 for none. */
+  readonly each: number;
   readonly tree: CliqueTree;
   /** 0, 1, 2, ... */
   readonly cliques: Int32Array;
@@ -53,13 +55,18 @@ export interface CompileOptions {
 /** Makes a network ready for questions. Costs once, so that questions are cheap.
  * @throws TreeWidthError before any table is allocated, when tables would not fit `memoryLimitBytes`. */
 export function compileNetwork(network: Network, options: CompileOptions = {}): CompiledNetwork {
+  return compileTree(network, options, -1);
+}
+
+/** As `compileNetwork`, with one variable in every clique; -1 for none. */
+export function compileTree(network: Network, options: CompileOptions, each: number): CompiledNetwork {
   const limit = options.memoryLimitBytes ?? 2 ** 30;
-  const graph = moralGraph(network);
+  const graph = moralGraph(network, each);
   const { cardinalities } = graph;
   const n = cardinalities.length;
   const tree = cliqueTree(graph, triangulate(graph, options.search?.random ?? seededRandom(1), options.search));
   const { count, sizes, separatorSizes, start } = tree;
-  const loops = treeLoops(tree, cardinalities);
+  const loops = treeLoops(tree, cardinalities, each);
   const tableAt = new Int32Array(count + 1);
   const separatorAt = new Int32Array(count + 1);
   const summaryAt = new Int32Array(count + 1);
@@ -93,6 +100,7 @@ export function compileNetwork(network: Network, options: CompileOptions = {}): 
     network,
     cardinalities,
     families: network.variables.map(({ parents, index, table }) => ({ variables: [...parents, index], values: table })),
+    each,
     tree,
     cliques: Int32Array.from({ length: count }, (_, c) => c),
     loops,

@@ -33,7 +33,7 @@ export function distributeEvidence(propagation: Propagation, order: Int32Array, 
     if (findings > holds)
       for (let k = middle, end = start[c + 1]!; k < end; k += 1) if (active[members[k]!] === 1) weigh = true;
     if (!summarise && !weigh) continue;
-    const isLeaf = firstChild[c] === firstChild[c + 1];
+    const isLeaf = compiled.each < 0 && firstChild[c] === firstChild[c + 1];
     if (outdated[c] === 1) sliceNest(loops, sliced, outdated, c, states, cardinalities);
     const size = separatorSizes[c]!;
     let table = base === 0 ? prior : collected;

@@ -16,6 +16,15 @@ export { sensitivity, type Parameter, type SensitivityFunction } from './sensiti
 export { sampleNetwork } from './sampleNetwork.ts';
 export { posteriorSampler } from './posteriorSampler.ts';
 
+// everything given each state of one variable
+export {
+  compileEach,
+  posteriorGivenEach,
+  propagateEach,
+  type CompiledEach,
+  type PosteriorGivenEach,
+} from './posteriorGivenEach.ts';
+
 // sweeps over the states of a root
 export type { CompiledSweep, LikelihoodFactor, SweepQuestion, SweepResult, TargetTable } from './sweep.ts';
 export { compileSweep, type CompileSweepOptions } from './compileSweep.ts';

@@ -8,9 +8,9 @@ export interface MoralGraph {
   readonly cardinalities: Int32Array;
 }
 
-/** Joins every family (a variable and its parents) pairwise.
+/** Joins every family (a variable and its parents) pairwise. @param each variable that is joined to all others; -1 for none.
  * Source: Lauritzen & Spiegelhalter 1988, J. Royal Statistical Society B 50:157-224. */
-export function moralGraph(network: Network): MoralGraph {
+export function moralGraph(network: Network, each = -1): MoralGraph {
   const count = network.variables.length;
   const words = (count + 31) >>> 5;
   const rows = new Int32Array(count * words);
@@ -24,6 +24,7 @@ export function moralGraph(network: Network): MoralGraph {
       joinPair(rows, words, v, p);
       for (let j = 0; j < k; j += 1) joinPair(rows, words, p, parents[j]!);
     }
+    if (each >= 0 && each !== v) joinPair(rows, words, v, each);
   }
   return { words, rows, cardinalities };
 }

@@ -3,7 +3,8 @@ import type { CliqueTree } from './cliqueTree.ts';
 /** The loops of every step of propagation, by nest; loops of one nest stand innermost first. Nests are numbered
  * - c: clique c beside the separator towards its parent (the root: beside one number),
  * - count + c: the parent of clique c beside that separator (unused for the root),
- * - 2 count + v: the table that variable v's marginal is read from, beside that marginal. */
+ * - 2 count + v: the table that variable v's marginal is read from, beside that marginal; when answers are kept apart by one variable
+ *   (`each`), beside a table of v's states by that variable's (fastest). */
 export interface TreeLoops {
   /** Loops of nest k: from `start[k]` up to `start[k + 1]`. */
   readonly start: Int32Array;
@@ -20,8 +21,9 @@ export interface TreeLoops {
   readonly summarised: Uint8Array;
 }
 
-/** Lays out all loops of a tree once, so that evidence has only to leave some out. */
-export function treeLoops(tree: CliqueTree, cardinalities: Int32Array): TreeLoops {
+/** Lays out all loops of a tree once, so that evidence has only to leave some out. @param each see above; -1 for none. If given, every
+ * clique has it, and a source is a separator or a whole clique. */
+export function treeLoops(tree: CliqueTree, cardinalities: Int32Array, each = -1): TreeLoops {
   const { count, parent, start: first, members, residuals, separatorSizes, home, cliqueStart, cliquesOf } = tree;
   const n = cardinalities.length;
   const source = new Int32Array(n);
@@ -43,8 +45,14 @@ export function treeLoops(tree: CliqueTree, cardinalities: Int32Array): TreeLoop
       }
     }
     source[v] = best;
-    if (best < 0) summarised[-1 - best] = 1;
-    loops += best < 0 ? residuals[-1 - best]! : first[best + 1]! - first[best]! - residuals[best]!;
+    if (best < 0 && each < 0) summarised[-1 - best] = 1;
+    const residual = best < 0 ? residuals[-1 - best]! : 0;
+    loops +=
+      best < 0 && each >= 0
+        ? first[-best]! - first[-1 - best]!
+        : best < 0
+          ? residual
+          : first[best + 1]! - first[best]! - residuals[best]!;
   }
   const start = new Int32Array(2 * count + n + 1);
   const variable = new Int32Array(loops);
@@ -92,11 +100,13 @@ export function treeLoops(tree: CliqueTree, cardinalities: Int32Array): TreeLoop
     const from = source[v]!;
     const c = from < 0 ? -1 - from : from;
     const low = from < 0 ? first[c]! : first[c]! + residuals[c]!;
-    const high = from < 0 ? first[c]! + residuals[c]! : first[c + 1]!;
+    const high = from < 0 && each < 0 ? first[c]! + residuals[c]! : first[c + 1]!;
+    const width = each < 0 || v === each ? 1 : cardinalities[each]!;
     let stride = 1;
     for (let k = high - 1; k >= low; k -= 1) {
-      loop(members[k]!, stride, members[k] === v ? 1 : 0);
-      stride *= cardinalities[members[k]!]!;
+      const u = members[k]!;
+      loop(u, stride, u === v ? width : u === each ? 1 : 0);
+      stride *= cardinalities[u]!;
     }
   }
   start[2 * count + n] = at;
