@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { compileModel, lintModel, parseModel, rangeOfProbability } from '@faultodds/core';
 import { misfire } from '@faultodds/misfire';
+import { dossierModel } from './dossierModel.ts';
 import { readDossier, type Dossier } from './readDossier.ts';
 
 const found = readDossier();
@@ -33,7 +34,9 @@ describe.skipIf(found === undefined)('figures that follow from the data', () => 
   });
 
   test('the linter finds the pairs of causes that the dossier calls hard to separate, with the same figures', () => {
-    const findings = lintModel(compileModel(parseModel(misfire))).filter(({ code }) => code === 'causes-not-separated');
+    const findings = lintModel(compileModel(dossierModel(dossier, parseModel(misfire), dossier.context.cap))).filter(
+      ({ code }) => code === 'causes-not-separated',
+    );
     expect(findings).toHaveLength(dossier.hardPairs.length);
     for (const { a, b, bestTest, totalVariation } of dossier.hardPairs) {
       const message = findings
@@ -42,4 +45,10 @@ describe.skipIf(found === undefined)('figures that follow from the data', () => 
       expect(message, `${a} / ${b}`).toContain(`in ${Math.round(totalVariation * 100)} of 100`);
     }
   });
+});
+
+test('with the confirming tests one pair is left that no single test separates: two lifters that fail alike', () => {
+  const findings = lintModel(compileModel(parseModel(misfire)));
+  expect(findings.map(({ code }) => code)).toEqual(['causes-not-separated']);
+  expect(findings[0]!.message).toContain("'variable-lift-fault' and 'deactivation-stuck'");
 });
