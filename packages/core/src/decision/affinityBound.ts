@@ -15,7 +15,10 @@ import { costOfKnowing, perfectInformation } from './perfectInformation.ts';
  * Roy 2003, Operations Research 51:850-865; affinity: Bhattacharyya 1943). The construction is ours.
  * An access is opened once for all tests behind it, so its price is shared among them; while it stands open, the shares of the tests not
  * done yet are paid back. */
-export function affinityBound(problem: DecisionProblem, prices: AffinityPrices = affinityPrices(problem).prices): LowerBound {
+export function affinityBound(
+  problem: DecisionProblem,
+  prices: AffinityPrices = affinityPrices(problem).prices,
+): LowerBound {
   const knowing = perfectInformation(problem);
   const { cause, weight, outcomeGiven } = problem.configurations();
   const { repairFacts } = problem;

@@ -21,6 +21,8 @@ const PARTNERS = 16;
 const ROUNDS = 100;
 const EVERYTHING_OPEN = -1;
 const LEAST_ROOT = 1e-9;
+const LEAST_LOAD = 1e-12;
+const LEANING = 0.1;
 const SPREADS = [1, 2, 4, 8, 16, 32, 64];
 
 /** Chooses prices of confusion that make the bound large at the start of a problem, by multiplicative steps along the subgradient of the
@@ -43,50 +45,64 @@ export function affinityPrices(problem: DecisionProblem): { readonly prices: Aff
 
   const { first, second } = choosePairs(count, cause, root, (a, b) => {
     let dearness = Infinity;
-    for (let at = 0; at < asked.length; at += 1) dearness = Math.min(dearness, testCost[at]! / (distance(at, a, b) + 1e-6));
+    for (let at = 0; at < asked.length; at += 1)
+      dearness = Math.min(dearness, testCost[at]! / (distance(at, a, b) + 1e-6));
     return Math.min(dearness, 1e4);
   });
   const pairs = first.length;
   const distances = asked.map((_, at) => Float64Array.from(first, (a, p) => distance(at, a, second[p]!)));
 
   const knowing = perfectInformation(problem)(0, start.tried);
-  const referSlack = Float64Array.from(cause, (c, h) => weight[h]! * Math.max(0, repairFacts.referralCost[c]! - knowing[c]!));
+  const referSlack = Float64Array.from(
+    cause,
+    (c, h) => weight[h]! * Math.max(0, repairFacts.referralCost[c]! - knowing[c]!),
+  );
   const work = repairs
     .map((_, repair) => repair)
     .filter((repair) => !start.tried.includes(repair))
     .map((repair) => {
       const cured = new Uint8Array(problem.causes.length);
       for (const cure of repairFacts.cures[repair]!) cured[cure.cause] = 1;
-      return { repair, cost: repairFacts.costFrom(repair, EVERYTHING_OPEN), cured: Uint8Array.from(cause, (c) => cured[c]!) };
+      return {
+        repair,
+        cost: repairFacts.costFrom(repair, EVERYTHING_OPEN),
+        cured: Uint8Array.from(cause, (c) => cured[c]!),
+      };
     })
     .filter(({ cured }) => cured.includes(1));
 
   const access = accessShares(problem, asked, cause);
-  /** Half of every pair's flow, as far as a test tells it apart, on both of its configurations. */
-  const loadOf = (apart: Float64Array | undefined, flow: Float64Array): Float64Array => {
+  /** What every configuration has to bear of the pairs' flows, as far as a test tells them apart, when leaning by `lean`: half each
+   * where the leans are equal. */
+  const loadOf = (flow: Float64Array, apart?: Float64Array, lean?: Float64Array): Float64Array => {
     const load = new Float64Array(count);
     for (let p = 0; p < pairs; p += 1) {
       const half = 0.5 * flow[p]! * (apart === undefined ? 1 : apart[p]!);
-      load[first[p]!]! += half;
-      load[second[p]!]! += half;
+      const [a, b] = [first[p]!, second[p]!];
+      const ratio = lean === undefined ? 1 : lean[b]! / lean[a]!;
+      load[a]! += half * ratio;
+      load[b]! += half / ratio;
     }
     return load;
   };
+  const leans = asked.map(() => new Float64Array(count).fill(1));
 
   /** Value of the extra part at the start for flows `worth root root`, its subgradient, and the surcharges. */
   const evaluate = (flow: Float64Array, gradient: Float64Array) => {
     let value = 0;
     for (let p = 0; p < pairs; p += 1) value += flow[p]!;
     gradient.fill(1);
-    const loads = asked.map((_, at) => loadOf(distances[at]!, flow));
+    const loads = asked.map((_, at) => loadOf(flow, distances[at]!, leans[at]!));
     const testOver = loads.map((row, at) => row.map((x, h) => Math.max(0, x - testCost[at]! * weight[h]!)));
     const openOver = shareAccess(access, testOver, weight);
     testOver.forEach((over, at) => {
       const apart = distances[at]!;
+      const lean = leans[at]!;
       for (const x of over) value -= x;
       for (let p = 0; p < pairs; p += 1) {
-        const active = Number(over[first[p]!]! > 0) + Number(over[second[p]!]! > 0);
-        if (active > 0) gradient[p]! -= 0.5 * apart[p]! * active;
+        const [a, b] = [first[p]!, second[p]!];
+        if (over[a]! > 0) gradient[p]! -= (0.5 * apart[p]! * lean[b]!) / lean[a]!;
+        if (over[b]! > 0) gradient[p]! -= (0.5 * apart[p]! * lean[a]!) / lean[b]!;
       }
     });
     const repairOver = work.map(({ cost, cured }) => {
@@ -125,12 +141,12 @@ export function affinityPrices(problem: DecisionProblem): { readonly prices: Aff
       }
       return best!;
     });
-    const over = loadOf(undefined, flow).map((x, h) => Math.max(0, x - referSlack[h]!));
+    const over = loadOf(flow).map((x, h) => Math.max(0, x - referSlack[h]!));
     for (const x of over) value -= x;
     for (let p = 0; p < pairs; p += 1) {
       gradient[p]! -= 0.5 * (Number(over[first[p]!]! > 0) + Number(over[second[p]!]! > 0));
     }
-    return { value, testOver, openOver, repairOver, over };
+    return { value, loads, testOver, openOver, repairOver, over };
   };
 
   const flow = Float64Array.from(first, (a, p) => {
@@ -141,13 +157,31 @@ export function affinityPrices(problem: DecisionProblem): { readonly prices: Aff
     return Number.isFinite(room) ? (0.5 * room) / PARTNERS : 0;
   });
   const gradient = new Float64Array(pairs);
-  let best = { value: 0, flow: new Float64Array(pairs) };
+  let best = { value: 0, flow: new Float64Array(pairs), leans: leans.map((lean) => lean.slice()) };
   for (let round = 0; round < ROUNDS; round += 1) {
-    const { value } = evaluate(flow, gradient);
-    if (value > best.value) best = { value, flow: flow.slice() };
+    const { value, loads } = evaluate(flow, gradient);
+    if (value > best.value) best = { value, flow: flow.slice(), leans: leans.map((lean) => lean.slice()) };
+    // whoever bears too much leans away, as far as those who take over have room
+    leans.forEach((lean, at) => {
+      const push = new Float64Array(count);
+      const apart = distances[at]!;
+      const tooMuch = (h: number): number => Number(loads[at]![h]! > testCost[at]! * weight[h]!);
+      for (let p = 0; p < pairs; p += 1) {
+        const [a, b] = [first[p]!, second[p]!];
+        const half = 0.5 * flow[p]! * apart[p]!;
+        const moved = (tooMuch(a) * half * lean[b]!) / lean[a]! - (tooMuch(b) * half * lean[a]!) / lean[b]!;
+        push[a]! += moved;
+        push[b]! -= moved;
+      }
+      for (let h = 0; h < count; h += 1) {
+        const scale = loads[at]![h]! + testCost[at]! * weight[h]! + LEAST_LOAD;
+        lean[h]! *= Math.exp(LEANING * Math.max(-1, Math.min(1, push[h]! / scale)));
+      }
+    });
     const step = 0.5 / Math.sqrt(1 + round / 4);
     for (let p = 0; p < pairs; p += 1) flow[p]! *= Math.exp(step * Math.max(-1, Math.min(1, gradient[p]!)));
   }
+  best.leans.forEach((lean, at) => leans[at]!.set(lean));
   const { value, testOver, openOver, repairOver, over } = evaluate(best.flow, gradient);
   const perWeight = (of: Float64Array): Float64Array => of.map((x, h) => (x > 0 ? x / root[h]! ** 2 : 0));
   const priced = (list: readonly Float64Array[], ids: readonly number[]): Map<number, Float64Array> =>
@@ -160,7 +194,10 @@ export function affinityPrices(problem: DecisionProblem): { readonly prices: Aff
       worth: best.flow.map((x, p) => x / (root[first[p]!]! * root[second[p]!]!)),
       testSurcharge: priced(testOver, asked),
       openSurcharge: openOver.map(({ at, bit, of }) => ({ test: asked[at]!, access: bit, of: perWeight(of) })),
-      repairSurcharge: priced(repairOver, work.map(({ repair }) => repair)),
+      repairSurcharge: priced(
+        repairOver,
+        work.map(({ repair }) => repair),
+      ),
       surcharge: perWeight(over),
     },
   };

@@ -9,7 +9,10 @@ import { takeAction } from './takeAction.ts';
 export function costOfPolicy(
   problem: DecisionProblem,
   policy: Policy,
-  { from = problem.start, leastProbability = 0 }: { readonly from?: DecisionState; readonly leastProbability?: number } = {},
+  {
+    from = problem.start,
+    leastProbability = 0,
+  }: { readonly from?: DecisionState; readonly leastProbability?: number } = {},
 ): number {
   const known = new Map<string, number>();
   const costAt = (state: DecisionState, reached: number): number => {

@@ -29,7 +29,9 @@ export function decidingTests(
   threshold: number,
 ): DecidingTests | undefined {
   const { start, tests } = problem;
-  const outside = tests.map((_, test) => test).filter((test) => start.closedTests[test] === 0 && !belongs('test', test));
+  const outside = tests
+    .map((_, test) => test)
+    .filter((test) => start.closedTests[test] === 0 && !belongs('test', test));
   const rate = (sequence: readonly number[]): DecidingTests => judge(problem, sequence, group, threshold);
   const singles = outside.map((test) => ({ test, ...separation(problem, test, group) }));
   singles.sort((a, b) => b.perMoney - a.perMoney);

@@ -19,7 +19,9 @@ export function planAsMermaid(plan: Plan, labels: PlanLabels): string {
     }
     const cured = step.branches.find(({ outcome }) => outcome === 'cured');
     if (cured !== undefined) {
-      lines.push(`  ${name} -->|"${formatProbability(cured.probability)}"| ${name}end(["${escape(labels.outcome(step, 'cured'))}"])`);
+      lines.push(
+        `  ${name} -->|"${formatProbability(cured.probability)}"| ${name}end(["${escape(labels.outcome(step, 'cured'))}"])`,
+      );
     }
     return name;
   };

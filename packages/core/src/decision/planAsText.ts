@@ -6,7 +6,8 @@ import type { PlanLabels } from './planLabels.ts';
 /** A plan as indented text, two blanks a level: each step with its price, each outcome with its probability and what is done then. */
 export function planAsText(plan: Plan, labels: PlanLabels): string {
   const { expected, median, ninetiethPercentile, worst } = plan.cost;
-  const gap = plan.certifiedGap > 0 ? `, at most ${formatProbability(plan.certifiedGap)} of it above the best possible plan` : '';
+  const gap =
+    plan.certifiedGap > 0 ? `, at most ${formatProbability(plan.certifiedGap)} of it above the best possible plan` : '';
   return [
     `Expected cost ${formatMoney(expected)}${gap}`,
     `Half of the time up to ${formatMoney(median)}, 9 times in 10 up to ${formatMoney(ninetiethPercentile)}, at worst ${formatMoney(worst)}`,

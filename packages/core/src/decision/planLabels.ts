@@ -7,7 +7,11 @@ export interface PlanLabels {
   readonly outcome: (step: Pick<PlanStep, 'kind' | 'id'>, outcome: string) => string;
 }
 
-const ENDS: Readonly<Record<string, string>> = { cured: 'cured', 'not-cured': 'the fault stays', referred: 'handed on' };
+const ENDS: Readonly<Record<string, string>> = {
+  cured: 'cured',
+  'not-cured': 'the fault stays',
+  referred: 'handed on',
+};
 
 /** The model's own labels; what has none is shown by its id. */
 export function planLabels({ tests, repairs }: Pick<Model, 'tests' | 'repairs'>): PlanLabels {

@@ -159,11 +159,7 @@ function evaluate(
 
 /** Puts the repair with the highest remaining chance over cost at `at`. Chances only fall, so an old rank is an upper bound: the front
  * one is ranked anew and moved back until it stays in front (lazy greedy, Minoux 1978). */
-function settle(
-  { cures, sequence, left, remaining, closedCost }: RepairWork,
-  at: number,
-  count: number,
-): void {
+function settle({ cures, sequence, left, remaining, closedCost }: RepairWork, at: number, count: number): void {
   for (;;) {
     const index = sequence[at]!;
     let chance = 0;

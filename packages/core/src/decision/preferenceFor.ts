@@ -33,7 +33,15 @@ export function preferenceFor(
       for (let o = 0; o < outcomes; o += 1) {
         const joint = posterior.map((p, c) => p * table[c * outcomes + o]!);
         const chance = joint.reduce((a, b) => a + b, 0);
-        if (chance > 0) cost += chance * planRepairs(work, joint.map((p) => p / chance), openAfter, tried).expectedCost;
+        if (chance > 0)
+          cost +=
+            chance *
+            planRepairs(
+              work,
+              joint.map((p) => p / chance),
+              openAfter,
+              tried,
+            ).expectedCost;
       }
       count(belongs('test', test), cost);
     }

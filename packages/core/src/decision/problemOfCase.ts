@@ -69,7 +69,10 @@ export function problemOfCase(
     tests: tests.map(({ test, outcomes }) => ({ id: test.id, outcomes, answers: sameQuestion(test.id) })),
     repairs: candidates.map((index) => {
       const { id, sameAs } = model.repairs[index]!;
-      const asked = sameAs === undefined ? [] : [...(testAt.has(sameAs.test) ? [testAt.get(sameAs.test)!] : []), ...sameQuestion(sameAs.test)];
+      const asked =
+        sameAs === undefined
+          ? []
+          : [...(testAt.has(sameAs.test) ? [testAt.get(sameAs.test)!] : []), ...sameQuestion(sameAs.test)];
       return { id, answers: asked };
     }),
     referral: { id: referral?.id ?? 'refer', fee: facts.referralFee },

@@ -31,6 +31,8 @@ export function repairFactsOf(compiled: CompiledModel, tariff: Tariff): RepairFa
 
 /** Repairs on record that did not cure, by index: they are not proposed again. */
 export function repairsFailed({ model }: CompiledModel, { observations }: Facts): readonly number[] {
-  const failed = new Set(observations.flatMap((seen) => (seen.kind === 'repair-tried' && !seen.cured ? [seen.repair] : [])));
+  const failed = new Set(
+    observations.flatMap((seen) => (seen.kind === 'repair-tried' && !seen.cured ? [seen.repair] : [])),
+  );
   return model.repairs.flatMap(({ id }, index) => (failed.has(id) ? [index] : []));
 }

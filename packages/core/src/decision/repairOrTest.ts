@@ -46,8 +46,7 @@ export function repairOrTest(compiled: CompiledModel, belief: Belief, circumstan
   const { repairNow, tests } = advice;
   const [best] = tests;
   const repair = repairNow.steps[0]?.repair;
-  const difference =
-    best === undefined ? Infinity : best.expectedCostWith.amount - repairNow.expectedCost.amount;
+  const difference = best === undefined ? Infinity : best.expectedCostWith.amount - repairNow.expectedCost.amount;
   return {
     better: difference < 0 ? 'test' : repair === undefined ? 'refer' : 'repair',
     repairNow: { repair, expectedCost: repairNow.expectedCost },
@@ -92,7 +91,11 @@ function thresholdsOf(
   const given = (of: Float64Array, o: number): number =>
     of.reduce((sum, p, c) => sum + p * table[c * outcomes.length + o]!, 0);
   const positive = outcomes.map((_, o) => o).filter((o) => given(isIt, o) > given(isNot, o));
-  const chance = (of: Float64Array): number => Math.min(1, positive.reduce((sum, o) => sum + given(of, o), 0));
+  const chance = (of: Float64Array): number =>
+    Math.min(
+      1,
+      positive.reduce((sum, o) => sum + given(of, o), 0),
+    );
   return {
     cause: lead.cause,
     probability: lead.probability,

@@ -58,9 +58,7 @@ export function tableProblem(tables: ProblemTables): DecisionProblem {
     repairs: repairs.map(({ id, answers = [] }) => ({ id, answers })),
     referral: { id: 'refer', fee: referralCost.reduce((a, b) => Math.min(a, b), Infinity) },
     repairFacts: {
-      cures: repairs.map(({ cures }) =>
-        cures.flatMap((success, cause) => (success > 0 ? [{ cause, success }] : [])),
-      ),
+      cures: repairs.map(({ cures }) => cures.flatMap((success, cause) => (success > 0 ? [{ cause, success }] : []))),
       candidates: repairs.map((_, at) => at),
       costFrom,
       referralCost,

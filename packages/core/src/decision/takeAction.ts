@@ -44,11 +44,7 @@ export function expectedReferralCost({ repairFacts }: DecisionProblem, posterior
   return cost;
 }
 
-function doTest(
-  problem: DecisionProblem,
-  state: DecisionState,
-  action: Extract<Action, { kind: 'test' }>,
-): Transition {
+function doTest(problem: DecisionProblem, state: DecisionState, action: Extract<Action, { kind: 'test' }>): Transition {
   const { test } = action;
   const { outcomes, answers } = problem.tests[test]!;
   const { posterior, evidence, tried } = state;
@@ -70,7 +66,16 @@ function doTest(
     branches.push({
       outcome: outcomes[o]!,
       probability,
-      state: { key, evidence: after, posterior: then, open, tried, closedTests, spent, chance: state.chance * probability },
+      state: {
+        key,
+        evidence: after,
+        posterior: then,
+        open,
+        tried,
+        closedTests,
+        spent,
+        chance: state.chance * probability,
+      },
     });
   }
   return { action, cost, branches };
@@ -99,7 +104,16 @@ function doRepair(
     branches.push({
       outcome: 'not-cured',
       probability: left,
-      state: { key, evidence: state.evidence, posterior, open: 0, tried, closedTests, spent, chance: state.chance * left },
+      state: {
+        key,
+        evidence: state.evidence,
+        posterior,
+        open: 0,
+        tried,
+        closedTests,
+        spent,
+        chance: state.chance * left,
+      },
     });
   }
   return { action, cost, branches };

@@ -11,8 +11,7 @@ import { problemOfCase } from './problemOfCase.ts';
 
 /** Something one hesitates to do: opening an access, or a repair. */
 export type BigStep =
-  | { readonly kind: 'access'; readonly access: string }
-  | { readonly kind: 'repair'; readonly repair: string };
+  { readonly kind: 'access'; readonly access: string } | { readonly kind: 'repair'; readonly repair: string };
 
 /** When a big step would be the best next one.
  * - `already-open`: the access is open, there is nothing to decide.
@@ -79,9 +78,7 @@ function scopeOf(compiled: CompiledModel, problem: DecisionProblem, step: BigSte
   const repairModel = new Map(model.repairs.map((repair) => [repair.id, repair]));
   if (step.kind === 'repair' && !repairModel.has(step.repair)) {
     const hint = nearestId(step.repair, repairModel.keys());
-    throw new EvidenceError([
-      { code: 'repair-unknown', path: '/repair', message: `no repair '${step.repair}'`, hint },
-    ]);
+    throw new EvidenceError([{ code: 'repair-unknown', path: '/repair', message: `no repair '${step.repair}'`, hint }]);
   }
   const bits = step.kind === 'access' ? accessBits(compiled, [step.access]) : 0;
   const own = step.kind === 'access' ? compiled.accessBit.get(step.access)! : 0;

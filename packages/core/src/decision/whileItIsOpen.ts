@@ -25,7 +25,9 @@ export function whileItIsOpen(
 ): readonly OpenLook[] {
   const bit = compiled.accessBit.get(access) ?? accessBits(compiled, [access]);
   const behind = new Set(
-    compiled.testList.filter(({ test }) => (accessBits(compiled, [test.access]) & bit) !== 0).map(({ test }) => test.id),
+    compiled.testList
+      .filter(({ test }) => (accessBits(compiled, [test.access]) & bit) !== 0)
+      .map(({ test }) => test.id),
   );
   const { openAccess = [] } = circumstances;
   const now = nextActions(compiled, belief, { ...circumstances, openAccess: [...openAccess, access] });

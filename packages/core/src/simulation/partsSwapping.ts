@@ -16,7 +16,9 @@ export function partsSwapping(usual: readonly string[]): Solver {
     solve: (problem) => {
       const order = usual.map((id) => problem.repairs.findIndex((repair) => repair.id === id)).filter((at) => at >= 0);
       const policy: Policy = (state) => {
-        const repairs = allowedActions(problem, state).flatMap((action) => (action.kind === 'repair' ? [action.repair] : []));
+        const repairs = allowedActions(problem, state).flatMap((action) =>
+          action.kind === 'repair' ? [action.repair] : [],
+        );
         const next = order.find((repair) => repairs.includes(repair));
         if (next !== undefined) return { kind: 'repair', repair: next };
         const [likeliest] = repairs

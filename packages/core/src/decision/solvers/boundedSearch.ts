@@ -27,7 +27,11 @@ export const boundedSearch: Solver = {
 };
 
 /** The same search with another lower bound (admissible, or the gap certifies nothing). */
-export function search(problem: DecisionProblem, lowerBound: LowerBound, options: SolverOptions): ReturnType<Solver['solve']> {
+export function search(
+  problem: DecisionProblem,
+  lowerBound: LowerBound,
+  options: SolverOptions,
+): ReturnType<Solver['solve']> {
   const { steps = DEFAULT_STEPS, signal, onImprove } = options;
   const nodes = new Map<string, SearchNode>();
   const upperPlan = feasiblePlan(problem);
@@ -120,7 +124,8 @@ function update(node: SearchNode): void {
     lower = Math.min(lower, option.lower);
   }
   node.lower = Math.min(Math.max(node.lower, lower), node.upper);
-  if (node.options!.length > 1) node.options = node.options!.filter((option) => option.lower <= node.upper || option === node.plan);
+  if (node.options!.length > 1)
+    node.options = node.options!.filter((option) => option.lower <= node.upper || option === node.plan);
 }
 
 /** The option that would be best if every optimum lay `share` of the way from its lower to its upper bound. */

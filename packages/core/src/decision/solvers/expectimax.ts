@@ -73,6 +73,9 @@ export function expectimax({ depth, width = 6 }: ExpectimaxOptions): Solver {
 /** Every test, and every repair with more than a hair of a chance. */
 function chosen(problem: Parameters<typeof takeAction>[0], state: DecisionState): Transition[] {
   return allowedActions(problem, state)
-    .filter((action) => action.kind === 'test' || (action.kind === 'repair' && chanceOfCure(problem, state, action.repair) > 0.01))
+    .filter(
+      (action) =>
+        action.kind === 'test' || (action.kind === 'repair' && chanceOfCure(problem, state, action.repair) > 0.01),
+    )
     .map((action) => takeAction(problem, state, action));
 }
