@@ -2,6 +2,8 @@ import { mount } from 'svelte';
 import App from './App.svelte';
 import { openDevice } from './state/device.ts';
 import { loadKnowledge } from './state/knowledge.ts';
+import { createPreferences } from './state/preferences.svelte.ts';
+import { shareMark } from './state/shareMark.ts';
 import { createTheme } from './state/theme.svelte.ts';
 import { createWorkbench } from './state/workbench.svelte.ts';
 import './styles/tokens.css';
@@ -10,10 +12,21 @@ import './styles/base.css';
 // a file of its own: the knowledge changes more often than the page, and is most of its weight
 const { demoCases, misfire } = await import('@faultodds/misfire');
 const knowledge = loadKnowledge(misfire, demoCases);
-const workbench = createWorkbench(knowledge, openDevice(), newId);
+const preferences = createPreferences();
+const workbench = createWorkbench(knowledge, openDevice(), preferences, newId);
 const theme = createTheme(document.documentElement);
 await workbench.restore();
-mount(App, { target: document.getElementById('app')!, props: { knowledge, workbench, theme } });
+await openSharedCase();
+addEventListener('hashchange', () => void openSharedCase());
+mount(App, { target: document.getElementById('app')!, props: { knowledge, workbench, theme, preferences } });
+
+/** A case in the fragment is opened once; then the address is the page's own again, so that a reload does not open it anew. */
+async function openSharedCase(): Promise<void> {
+  const { hash, pathname, search } = location;
+  if (!hash.startsWith(shareMark)) return;
+  history.replaceState(null, '', `${pathname}${search}`);
+  await workbench.openLink(hash);
+}
 
 /** Letters and digits, new every time; `randomUUID` is missing where the page is not served securely. */
 function newId(): string {

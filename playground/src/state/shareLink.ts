@@ -1,39 +1,38 @@
 import { CaseError, type CaseDocument } from '@faultodds/core';
 import { Inflate, deflateSync, strFromU8, strToU8 } from 'fflate';
 import { t } from '../words/t.ts';
+import { adler32 } from './adler32.ts';
+import { shareMark } from './shareMark.ts';
 
-const MARK = '#case=';
 const VERSION = '1.';
 // a case is a few kilobytes; more than this is not one, whatever it claims to be
 const MOST_BYTES = 2_000_000;
 
-/** Whether the fragment of an address holds a shared case, sound or not. */
-export function isShareLink(fragment: string): boolean {
-  return fragment.startsWith(MARK);
-}
-
 /** An address that holds the whole case in its fragment, which browsers send to nobody.
  * @param address of the page, with or without a fragment. */
 export function shareLink(document: CaseDocument, address: string): string {
-  const bytes = deflateSync(strToU8(JSON.stringify(document)), { level: 9 });
+  const plain = strToU8(JSON.stringify(document));
+  const bytes = deflateSync(plain, { level: 9 });
   let binary = '';
   for (const byte of bytes) binary += String.fromCharCode(byte);
   const text = btoa(binary).replaceAll('+', '-').replaceAll('/', '_').replace(/=+$/, '');
-  return `${address.split('#')[0]}${MARK}${VERSION}${text}`;
+  return `${address.split('#')[0]}${shareMark}${VERSION}${adler32(plain).toString(36)}.${text}`;
 }
 
 /** What a fragment holds, still to be checked by `loadCase`.
  * @throws CaseError `link-version-unknown`, `link-damaged` or `link-too-large` */
 export function documentOfLink(fragment: string): unknown {
-  const rest = fragment.slice(MARK.length);
+  const rest = fragment.slice(shareMark.length);
   if (!rest.startsWith(VERSION)) {
     const known = /^\d+\./.test(rest);
     throw linkError(known ? 'link-version-unknown' : 'link-damaged', known ? t.link.newer : t.link.damaged);
   }
-  const text = rest.slice(VERSION.length).trim();
-  if (text === '') throw linkError('link-damaged', t.link.empty);
+  const [sum, text] = rest.slice(VERSION.length).trim().split('.');
+  if (!sum || !text) throw linkError('link-damaged', t.link.empty);
   try {
-    return JSON.parse(strFromU8(inflate(bytesOf(text))));
+    const plain = inflate(bytesOf(text));
+    if (adler32(plain).toString(36) !== sum) throw linkError('link-damaged', t.link.damaged);
+    return JSON.parse(strFromU8(plain));
   } catch (error) {
     if (error instanceof CaseError) throw error;
     throw linkError('link-damaged', t.link.damaged);

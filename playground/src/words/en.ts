@@ -1,8 +1,12 @@
+import { cases } from './en/cases.ts';
 import { entryWords } from './en/entry.ts';
+import { link } from './en/link.ts';
 
 /** Words of the screen, by place. Sentences about belief and advice come from `@faultodds/core/words/en`.
  * Notes for translators: functions receive finished phrases (a chance such as "31 %", a price such as "70 units"); order them freely. */
 export const t = {
+  /** Language tag, for the page and for how numbers and dates are written. */
+  code: 'en',
   /** Name of the project, never translated. */
   name: 'faultodds',
   tagline: 'A misfire on one cylinder: where it most likely comes from, and what to do next.',
@@ -203,23 +207,9 @@ export const t = {
     answered: (count: number, all: number) => `${count} of ${all} answered`,
   },
 
-  cases: {
-    heading: 'Cases',
-    kept: 'Kept on this device',
-    noneKept: 'Only this one so far.',
-    remove: 'Delete',
-    removeWhat: (title: string) => `Delete: ${title}`,
-    current: 'open now',
-    demo: 'Invented cases to replay',
-    demoHint: 'Made up for practice: no real vehicle. Each replays one result at a time.',
-    file: 'As a file',
-    export: 'Save this case as a file',
-    import: 'Open a case file',
-    importHint: 'A file that cannot be read changes nothing here.',
-    untitled: 'Unnamed case',
-    fileName: (id: string) => `${id}.faultodds.json`,
-    private: 'Cases stay on this device. Nothing is sent anywhere.',
-  },
+  cases,
+
+  link,
 
   replay: {
     label: 'Replay of an invented case',

@@ -1,0 +1,52 @@
+import type { CaseEvent, Prices } from '@faultodds/core';
+
+/** What is chosen once on this device and every new case begins with. */
+export interface Preferences {
+  /** Absent: the model's own. */
+  readonly prices?: Prices;
+  /** Ids at hand; absent: everything. */
+  readonly equipment?: readonly string[];
+  /** What is measured (`pressure`) -> the unit last used for it (`bar`). */
+  readonly units: Readonly<Record<string, string>>;
+}
+
+/** The choices kept on this device. */
+export interface PreferenceStore {
+  readonly now: Preferences;
+  set(change: Partial<Preferences>): void;
+  /** The choices as the first events of a case. */
+  firstEvents(): readonly CaseEvent[];
+}
+
+const key = 'faultodds-preferences';
+
+/** Reads what is kept. A device that keeps nothing, or something else under this name, begins without choices. */
+export function createPreferences(): PreferenceStore {
+  let now = $state.raw<Preferences>(kept());
+  return {
+    get now() {
+      return now;
+    },
+    set(change) {
+      now = { ...now, ...change };
+      try {
+        localStorage.setItem(key, JSON.stringify(now));
+      } catch {
+        // storage is refused: the choices last as long as the page
+      }
+    },
+    firstEvents: () => [
+      ...(now.prices === undefined ? [] : [{ kind: 'prices-set' as const, prices: now.prices }]),
+      ...(now.equipment === undefined ? [] : [{ kind: 'equipment-set' as const, equipment: now.equipment }]),
+    ],
+  };
+}
+
+function kept(): Preferences {
+  try {
+    const found: unknown = JSON.parse(localStorage.getItem(key) ?? '{}');
+    return typeof found === 'object' && found !== null ? { units: {}, ...found } : { units: {} };
+  } catch {
+    return { units: {} };
+  }
+}

@@ -1,0 +1,41 @@
+/** The list of cases, files and links. */
+export const cases = {
+  heading: 'Cases',
+  kept: 'Kept on this device',
+  noneKept: 'Only this one so far.',
+  find: 'Find a case',
+  notFound: (words: string) => `No case here is called “${words}”.`,
+  remove: 'Delete',
+  removeWhat: (title: string) => `Delete: ${title}`,
+  removed: (title: string) => `Deleted: “${title}”.`,
+  putBack: 'Undo',
+  duplicate: 'Duplicate',
+  duplicateWhat: (title: string) => `Duplicate: ${title}`,
+  copyOf: (title: string) => `Copy of ${title}`,
+  rename: 'Rename',
+  renameWhat: (title: string) => `Rename: ${title}`,
+  newName: (title: string) => `New name for ${title}`,
+  renameDone: 'Use this name',
+  more: 'More',
+  moreWhat: (title: string) => `Rename, duplicate or delete: ${title}`,
+  current: 'open now',
+  /** `changed` is a date and time. */
+  standing: (results: number, cause: string, chance: string) =>
+    results === 0
+      ? `no result yet; leading: ${cause}, ${chance}`
+      : `${results === 1 ? '1 result' : `${results} results`}; leading: ${cause}, ${chance}`,
+  changed: (when: string) => `changed ${when}`,
+  demo: 'Invented cases to replay',
+  demoHint: 'Made up for practice: no real vehicle. Each replays one result at a time.',
+  file: 'As a file',
+  export: 'Save this case as a file',
+  import: 'Open a case file',
+  importHint: 'A file that cannot be read changes nothing here.',
+  untitled: 'Unnamed case',
+  fileName: (id: string) => `${id}.faultodds.json`,
+  private: 'Cases stay on this device. Nothing is sent anywhere.',
+  elsewhere: 'Changed in another window of this page: shown here as it is now.',
+  clash: (title: string) =>
+    `This case was changed in another window at the same moment. Both are kept: yours goes on here as “${title}”.`,
+  besides: (title: string) => `${title} (second window)`,
+};
