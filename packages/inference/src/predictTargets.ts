@@ -1,4 +1,5 @@
 import { addAlong } from './addAlong.ts';
+import { composeTarget } from './composeTarget.ts';
 import { nestOf } from './loopNest.ts';
 import { refineClasses, type RootClasses } from './rootClasses.ts';
 import { shareDistributions } from './shareDistributions.ts';
@@ -25,11 +26,13 @@ export function predictTargets(
 ): Float64Array[] {
   const pending: Pending[] = [];
   const wanted = new Map<SweepComponent, (readonly number[])[]>();
-  const owners = targets.map((target) => {
+  const owners = targets.map((asked) => {
+    const composed = composeTarget(sweep, asked, (variable) => state.componentOf[variable] !== null);
+    const target = composed ?? asked;
     const ready = takeFamilies(sweep, state, target.variables);
     let owner = ready;
     while (owner.before !== null && !touches(owner, target)) owner = owner.before;
-    if (owner.answers.has(target)) return owner;
+    if (owner.answers.has(target)) return { owner, target };
     const components = [...new Set(target.variables.map((variable) => ready.componentOf[variable]!))];
     components.sort((a, b) => a.firstOf.length - b.firstOf.length);
     const groups = components.map((component) =>
@@ -41,7 +44,7 @@ export function predictTargets(
       else list.push(groups[k]!);
     });
     pending.push({ target, owner, components, groups });
-    return owner;
+    return { owner, target };
   });
   for (const [component, list] of wanted) shareDistributions(component, list, sweep.cardinalities);
   for (const one of pending) {
@@ -49,7 +52,7 @@ export function predictTargets(
     one.owner.answers.set(one.target, answer);
     sweep.held.entries += answer.length;
   }
-  return targets.map((target, k) => owners[k]!.answers.get(target)!);
+  return owners.map(({ owner, target }) => owner.answers.get(target)!);
 }
 
 function touches(state: SweepState, target: TargetRecord): boolean {

@@ -41,7 +41,13 @@ export function readTarget(sweep: CompiledSweep, target: TargetTable, path: stri
   const isParent = new Uint8Array(sweep.cardinalities.length);
   for (const variable of variables) isParent[variable] = 1;
   const split = splitByRoot(variables, table, states, sweep.root, sweep.cardinalities, false);
-  const checked = { ...split, states, isParent, arrangements: new Map<string, Float64Array>() };
+  const checked = {
+    ...split,
+    states,
+    isParent,
+    arrangements: new Map<string, Float64Array>(),
+    composed: new Map<number, TargetRecord | null>(),
+  };
   sweep.targets.set(target, checked);
   return checked;
 }

@@ -49,6 +49,8 @@ export interface TargetRecord extends SweepFactor {
   readonly isParent: Uint8Array;
   /** The table with its parents in other orders, by order. */
   readonly arrangements: Map<string, Float64Array>;
+  /** Parent -> the target with it summed out; null when that is too large. See `composeTarget`. */
+  readonly composed: Map<number, TargetRecord | null>;
 }
 
 /** A network made ready for sweeps over one root. Opaque. Made by `compileSweep`. */
