@@ -138,6 +138,7 @@ export { nextObservationId } from './session/nextObservationId.ts';
 export { canRedo, canUndo, redo, undo } from './session/undo.ts';
 export { factsOf } from './session/factsOf.ts';
 export { circumstancesOf } from './session/circumstancesOf.ts';
+export { costsSoFar, type CaseCosts } from './session/costsSoFar.ts';
 export { saveCase } from './session/saveCase.ts';
 export { loadCase } from './session/loadCase.ts';
 
