@@ -28,7 +28,7 @@ export interface Shelf {
 export function createShelf(knowledge: Knowledge, device: Device, newId: () => string): Shelf {
   let all = $state.raw<readonly KeptCase[]>([]);
   let deleted = $state.raw<KeptCase | null>(null);
-  const seen = new Map<string, string | undefined>();
+  const seen: Record<string, string | undefined> = {};
 
   async function refresh(): Promise<void> {
     all = [...(await device.kept())].sort((a, b) => (b.changed ?? 0) - (a.changed ?? 0));
@@ -42,8 +42,8 @@ export function createShelf(knowledge: Knowledge, device: Device, newId: () => s
 
   async function keep(session: Session, standing?: Standing): Promise<boolean> {
     const mine = caseToKeep(session, standing);
-    if ((await device.keep(mine, seen.get(mine.id))) !== undefined) return false;
-    seen.set(mine.id, mine.revision);
+    if ((await device.keep(mine, seen[mine.id])) !== undefined) return false;
+    seen[mine.id] = mine.revision;
     await refresh();
     return true;
   }
@@ -56,12 +56,12 @@ export function createShelf(knowledge: Knowledge, device: Device, newId: () => s
       return deleted;
     },
     refresh,
-    saw: ({ id, revision }) => void seen.set(id, revision),
-    hasSeen: ({ id, revision }) => seen.has(id) && seen.get(id) === revision,
+    saw: ({ id, revision }) => void (seen[id] = revision),
+    hasSeen: ({ id, revision }) => id in seen && seen[id] === revision,
     keep,
     async rename(kept, title) {
       const session = loadCase(knowledge.compiled, kept.document);
-      seen.set(kept.id, kept.revision);
+      seen[kept.id] = kept.revision;
       await keep(recordEvent(knowledge.compiled, session, { kind: 'title-set', title }), kept.standing);
     },
     async duplicate(kept) {
@@ -72,14 +72,14 @@ export function createShelf(knowledge: Knowledge, device: Device, newId: () => s
     },
     async remove(kept) {
       await device.forget(kept.id);
-      seen.delete(kept.id);
+      delete seen[kept.id];
       deleted = kept;
       await refresh();
     },
     async putBack() {
       if (deleted === null) return;
       await device.putBack(deleted);
-      seen.set(deleted.id, deleted.revision);
+      seen[deleted.id] = deleted.revision;
       deleted = null;
       await refresh();
     },
