@@ -25,8 +25,8 @@ export function createEngine(open: () => CaseState): Engine {
   const now = $derived(said[open().id] ?? toldBy(open()));
   const say = (change: Partial<Kept>): void => {
     const { id } = open();
-    const { [id]: _, ...others } = said;
-    said = Object.fromEntries([...Object.entries(others).slice(1 - MOST), [id, { ...now, ...change }]]);
+    const others = Object.entries(said).filter(([other]) => other !== id);
+    said = Object.fromEntries([...others.slice(1 - MOST), [id, { ...now, ...change }]]);
     try {
       localStorage.setItem(key, JSON.stringify(said));
     } catch {

@@ -12,6 +12,7 @@ import {
   type TestResult,
   updateBelief,
 } from '@faultodds/core';
+import { describeReading } from '@faultodds/core/words/en';
 import { t } from '../words/t.ts';
 
 /** An invented case that can be replayed: unparsed document with what the list shows of it. */

@@ -1,5 +1,5 @@
 import { dimensionOfEntry, kindsOf, type Reading, type ReadingModel, unitsOf } from '@faultodds/core';
-import { t } from '../words/en.ts';
+import { t } from '../words/t.ts';
 
 /** A number to type in. */
 export interface ReadingField {
@@ -41,7 +41,7 @@ export function fieldsOf(
   });
   const each = (path: string, more: Partial<ReadingField> = {}): ReadingField[] =>
     Array.from({ length: cylinders }, (_, at) =>
-      field(`${path}/${at + 1}`, t.entry.engine.cylinder(at + 1), { suspect: at + 1 === suspect, ...more }),
+      field(`${path}/${at + 1}`, t.entry.engine.short(at + 1), { suspect: at + 1 === suspect, ...more }),
     );
   const group = (fields: readonly ReadingField[], heading = '', exposure = ''): FieldGroup => ({
     heading,
@@ -61,15 +61,13 @@ export function fieldsOf(
         ...one,
         label: words.temperature(at + 1),
       }));
-      return [group([...each('/values'), field('/nominal', words.nominal, { extra: true }), ...(warm ? temperatures : [])])];
+      return [
+        group([...each('/values'), field('/nominal', words.nominal, { extra: true }), ...(warm ? temperatures : [])]),
+      ];
     }
     case 'counts':
       return [
-        group(
-          [...each('/counts', { whole: true }), field('/exposure/amount', t.entry.counted)],
-          '',
-          '/exposure',
-        ),
+        group([...each('/counts', { whole: true }), field('/exposure/amount', t.entry.counted)], '', '/exposure'),
       ];
     case 'part-counts': {
       const swapped = model.kind === 'part-counts' && model.outcomes.follows !== undefined;

@@ -1,5 +1,5 @@
 import { type ReadingLikelihood, readingLikelihood, type Reading } from '@faultodds/core';
-import { t } from '../words/en.ts';
+import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
 
 /** What a reading says, in words, shown where it is typed in. */

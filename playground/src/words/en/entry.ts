@@ -14,6 +14,8 @@ export const entryWords = {
     suspect: 'Misfires on',
     choose: 'Choose …',
     cylinder: (number: number) => `Cylinder ${number}`,
+    /** Where room is short. */
+    short: (number: number) => `Cyl. ${number}`,
     needed: 'First say which cylinder misfires.',
   },
 
@@ -39,7 +41,7 @@ export const entryWords = {
     short: 'Short-term trim',
     long: 'Long-term trim',
     nominal: 'Maker’s figure',
-    temperature: (cylinder: number) => `Temperature, cylinder ${cylinder}`,
+    temperature: (cylinder: number) => `Warmth, cyl. ${cylinder}`,
     exposure: 'Counted over',
     own: 'This cylinder',
     partner: 'The one swapped with',
