@@ -7,12 +7,18 @@ export interface ArrangedTree {
   readonly parent: Int32Array;
 }
 
-/** Makes a clique tree cheaper to propagate in. A message down costs a walk over the parent's whole table, so
+/** What a clique costs besides its entries, in entries: messages, loops and look-ups, some 50 ns. */
+const overhead = 32;
+
+/** Makes a clique tree cheaper to propagate in. Every clique costs something whatever its size, and a message down costs a walk over the
+ * parent's whole table, so
+ * - a small clique is merged with its parent when that adds fewer entries than it saves in overhead;
  * - every clique is hung on the smallest clique that has its separator;
  * - children of one large clique whose separators together fill a much smaller table are hung on an extra clique of just these
  *   variables, so that the large table is walked once for all of them.
- * Both keep the running intersection property: what a clique shares with any other part lies in its separator. */
-export function arrangeTree(graph: MoralGraph, tree: ArrangedTree): ArrangedTree {
+ * All keep the running intersection property: what a clique shares with any other part lies in its separator. */
+export function arrangeTree(graph: MoralGraph, given: ArrangedTree): ArrangedTree {
+  const tree = mergeSmall(graph, given);
   const { words, cardinalities } = graph;
   const count = tree.parent.length;
   const sets = new Int32Array(2 * count * words);
@@ -45,7 +51,7 @@ export function arrangeTree(graph: MoralGraph, tree: ArrangedTree): ArrangedTree
     return size;
   };
   for (let p = 0; p < count; p += 1) {
-    if (sizes[p]! < 64) continue;
+    if (sizes[p]! < 512) continue;
     const children: number[] = [];
     for (let c = 1; c < made; c += 1) if (parent[c] === p) children.push(c);
     while (children.length > 1 && made < 2 * count) {
@@ -70,4 +76,43 @@ export function arrangeTree(graph: MoralGraph, tree: ArrangedTree): ArrangedTree
     }
   }
   return { sets: sets.subarray(0, made * words), sizes: sizes.subarray(0, made), parent: parent.subarray(0, made) };
+}
+
+function mergeSmall(graph: MoralGraph, tree: ArrangedTree): ArrangedTree {
+  const { words, cardinalities } = graph;
+  const { parent } = tree;
+  const count = parent.length;
+  const sets = tree.sets.slice();
+  const sizes = tree.sizes.slice();
+  const into = new Int32Array(count).fill(-1); // clique -> the one that took it up
+  const home = (c: number): number => {
+    let at = c;
+    while (into[at]! >= 0) at = into[at]!;
+    return at;
+  };
+  // children come after their parents
+  for (let c = count - 1; c > 0; c -= 1) {
+    const p = home(parent[c]!);
+    let size = 1;
+    for (let w = 0; w < words; w += 1) {
+      for (let bits = sets[c * words + w]! | sets[p * words + w]!; bits !== 0; bits &= bits - 1)
+        size *= cardinalities[(w << 5) + 31 - Math.clz32(bits & -bits)]!;
+    }
+    if (size > sizes[c]! + sizes[p]! + overhead) continue;
+    into[c] = p;
+    sizes[p] = size;
+    for (let w = 0; w < words; w += 1) sets[p * words + w]! |= sets[c * words + w]!;
+  }
+  const place = new Int32Array(count);
+  let kept = 0;
+  for (let c = 0; c < count; c += 1) {
+    if (into[c]! >= 0) continue;
+    place[c] = kept;
+    for (let w = 0; w < words; w += 1) sets[kept * words + w] = sets[c * words + w]!;
+    sizes[kept] = sizes[c]!;
+    kept += 1;
+  }
+  const above = new Int32Array(kept).fill(-1);
+  for (let c = 1; c < count; c += 1) if (into[c] === -1) above[place[c]!] = place[home(parent[c]!)]!;
+  return { sets: sets.subarray(0, kept * words), sizes: sizes.subarray(0, kept), parent: above };
 }

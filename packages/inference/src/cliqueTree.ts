@@ -7,6 +7,8 @@ import type { MoralGraph } from './moralGraph.ts';
  * with its parent, so that the separator's table is laid out exactly like the fast end of the clique's. */
 export interface CliqueTree {
   readonly count: number;
+  /** Table entries of the maximal cliques of the triangulation, before small ones were merged and extra ones added. */
+  readonly cliqueEntries: number;
   /** -1 for the root. */
   readonly parent: Int32Array;
   /** Members of clique c: `members[start[c]] ... members[start[c + 1] - 1]`, slowest first. */
@@ -97,10 +99,10 @@ export function cliqueTree(graph: MoralGraph, elimination: EliminationOrder): Cl
       made += 1;
     }
   }
-  return layOut(graph, arrangeTree(graph, { sets, sizes, parent }));
+  return layOut(graph, arrangeTree(graph, { sets, sizes, parent }), elimination.entries);
 }
 
-function layOut(graph: MoralGraph, arranged: ArrangedTree): CliqueTree {
+function layOut(graph: MoralGraph, arranged: ArrangedTree, cliqueEntries: number): CliqueTree {
   const { words, cardinalities } = graph;
   const n = cardinalities.length;
   const count = arranged.parent.length;
@@ -173,5 +175,5 @@ function layOut(graph: MoralGraph, arranged: ArrangedTree): CliqueTree {
       }
     }
   }
-  return { count, parent, start, members, residuals, sizes, separatorSizes, home, cliqueStart, cliquesOf, firstChild };
+  return { count, cliqueEntries, parent, start, members, residuals, sizes, separatorSizes, home, cliqueStart, cliquesOf, firstChild };
 }
