@@ -119,10 +119,13 @@ test('a test behind open access costs its own minutes and consumables only', () 
     const openAccess = model.access.map(({ id }) => id);
     for (const { test: id, price } of nextActions(compiled, belief, { openAccess }).tests) {
       const { minutes, consumables } = model.tests.find((one) => one.id === id)!;
-      expect(price.minutes).toBe(minutes.best);
-      expect(apart(price.total.amount, (minutes.best * model.labourPerHour.best) / 60 + consumables.best)).toBeLessThan(
-        withinRounding,
-      );
+      const dearer = model.context.reduce((product, { id: feature, values }) => {
+        const stated = values.find((value) => value.id === facts.context[feature]);
+        return product * (stated?.costs?.[id]?.best ?? 1);
+      }, 1);
+      expect(price.minutes).toBe(minutes.best * dearer);
+      const own = ((minutes.best * model.labourPerHour.best) / 60 + consumables.best) * dearer;
+      expect(apart(price.total.amount, own)).toBeLessThan(withinRounding);
     }
   });
 });

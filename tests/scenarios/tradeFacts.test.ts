@@ -64,8 +64,10 @@ describe('a part proven good raises everything that is left', () => {
   ])('%s and the misfire stays', (part, replaced, disturbed) => {
     const stays = after({}, [part, 'misfire-stays']);
     for (const cause of possible) {
-      if (replaced.includes(cause)) expect(factor(stays, cause), cause).toBeLessThan(0.3);
-      else if (disturbed.includes(cause)) expect(factor(stays, cause), cause).toBeLessThan(factor(stays, 'ring-land'));
+      if (replaced.includes(cause)) expect(factor(stays, cause), cause).toBeLessThan(0.4);
+      // may have been cured along with the part, or brought about by fitting it: either way it stays near where it was
+      else if (disturbed.includes(cause))
+        expect(Math.abs(Math.log(factor(stays, cause))), cause).toBeLessThan(Math.log(1.6));
       else expect(factor(stays, cause), cause).toBeGreaterThan(1);
     }
   });
@@ -86,8 +88,8 @@ describe('a part proven good raises everything that is left', () => {
       'injector-electrical',
     ];
     for (const cause of possible) {
-      if (own.includes(cause)) expect(factor(stays, cause), cause).toBeLessThan(0.6);
-      else expect(factor(stays, cause), cause).toBeGreaterThan(1.3);
+      if (own.includes(cause)) expect(factor(stays, cause), cause).toBeLessThan(0.8);
+      else expect(factor(stays, cause), cause).toBeGreaterThan(1.2);
     }
   });
 
