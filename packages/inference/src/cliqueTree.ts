@@ -175,5 +175,18 @@ function layOut(graph: MoralGraph, arranged: ArrangedTree, cliqueEntries: number
       }
     }
   }
-  return { count, cliqueEntries, parent, start, members, residuals, sizes, separatorSizes, home, cliqueStart, cliquesOf, firstChild };
+  return {
+    count,
+    cliqueEntries,
+    parent,
+    start,
+    members,
+    residuals,
+    sizes,
+    separatorSizes,
+    home,
+    cliqueStart,
+    cliquesOf,
+    firstChild,
+  };
 }

@@ -19,6 +19,7 @@ export function collectEvidence(propagation: Propagation): void {
   const { compiled, held, stale, now, logs } = propagation;
   if (now.collectedIn === now.round) return;
   markActive(propagation);
+  now.summed = -1;
   if (now.doubtful) {
     stale.fill(1);
     now.doubtful = false;
@@ -87,6 +88,7 @@ function collectClique(propagation: Propagation, c: number): void {
     }
   }
   propagation.collectedFrom[c] = source === prior ? 0 : 1;
+  if (c === 0 && totalByChild(propagation, source, log)) return;
   const separator = separatorAt[c]!;
   const end = separatorAt[c + 1]!;
   for (let k = separator; k < end; k += 1) collected[k] = 0;
@@ -107,6 +109,43 @@ function collectClique(propagation: Propagation, c: number): void {
     messageUpwards(propagation, c);
     if (!whole) least[c] = 0;
   }
+}
+
+/** P(evidence) from a separator below the root whose belief is wanted anyway, which saves a walk over the root's table. Returns false when
+ * there is none. */
+function totalByChild(propagation: Propagation, source: Float64Array, log: number): boolean {
+  const { compiled, held, beliefs, logs, sliced, outdated, states, active, now } = propagation;
+  const { tree, loops, tableAt, separatorAt, cardinalities } = compiled;
+  for (let d = 1; d < tree.firstChild[1]!; d += 1) {
+    if (held[d] === now.findings) continue;
+    let live = false;
+    for (let k = tree.start[d]! + tree.residuals[d]!, to = tree.start[d + 1]!; k < to; k += 1)
+      if (active[tree.members[k]!] === 1) live = true;
+    if (!live) continue;
+    const nest = tree.count + d;
+    if (outdated[nest] === 1) sliceNest(loops, sliced, outdated, nest, states, cardinalities);
+    const separator = separatorAt[d]!;
+    const end = separatorAt[d + 1]!;
+    for (let k = separator; k < end; k += 1) beliefs[k] = 0;
+    const from = tableAt[0]! + sliced.offsetA[nest]!;
+    addAlong(
+      source,
+      from,
+      beliefs,
+      separator + sliced.offsetB[nest]!,
+      sliced.n,
+      sliced.a,
+      sliced.b,
+      loops.start[nest]!,
+      sliced.count[nest]!,
+    );
+    let sum = 0;
+    for (let k = separator; k < end; k += 1) sum += beliefs[k]!;
+    logs[0] = log + Math.log(sum);
+    now.summed = d;
+    return true;
+  }
+  return false;
 }
 
 /** Turns the sum over a clique into the message's ratio to the prior; adds the logarithm taken out to `logs[c]`. */

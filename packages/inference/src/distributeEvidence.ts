@@ -42,20 +42,22 @@ export function distributeEvidence(propagation: Propagation, order: Int32Array, 
       const nest = tree.count + c;
       if (outdated[nest] === 1) sliceNest(loops, sliced, outdated, nest, states, cardinalities);
       const separator = separatorAt[c]!;
-      for (let k = separator, end = separator + size; k < end; k += 1) beliefs[k] = 0;
-      const p = parent[c]!;
-      const above = beliefFrom[p] === 0 ? prior : beliefFrom[p] === 1 ? collected : beliefs;
-      addAlong(
-        above,
-        tableAt[p]! + offsetA[nest]!,
-        beliefs,
-        separator + offsetB[nest]!,
-        n,
-        a,
-        b,
-        loops.start[nest]!,
-        sliced.count[nest]!,
-      );
+      if (c !== now.summed) {
+        for (let k = separator, end = separator + size; k < end; k += 1) beliefs[k] = 0;
+        const p = parent[c]!;
+        const above = beliefFrom[p] === 0 ? prior : beliefFrom[p] === 1 ? collected : beliefs;
+        addAlong(
+          above,
+          tableAt[p]! + offsetA[nest]!,
+          beliefs,
+          separator + offsetB[nest]!,
+          n,
+          a,
+          b,
+          loops.start[nest]!,
+          sliced.count[nest]!,
+        );
+      }
       separatorFrom[c] = 2;
       if (isLeaf && !summarise) continue;
       if (holds > 0) {
