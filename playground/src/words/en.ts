@@ -1,6 +1,8 @@
 import { cases } from './en/cases.ts';
+import { doubtWords } from './en/doubt.ts';
 import { entryWords } from './en/entry.ts';
 import { link } from './en/link.ts';
+import { report } from './en/report.ts';
 
 /** Words of the screen, by place. Sentences about belief and advice come from `@faultodds/core/words/en`.
  * Notes for translators: functions receive finished phrases (a chance such as "31 %", a price such as "70 units"); order them freely. */
@@ -77,6 +79,8 @@ export const t = {
 
   entry: entryWords,
 
+  doubt: doubtWords,
+
   repair: {
     heading: 'Stop testing and repair?',
     chance: (chance: string) => `cures it in ${chance}`,
@@ -106,6 +110,9 @@ export const t = {
     even: 'Even scale',
     stretched: 'Rare causes enlarged',
     scale: 'Height of the picture',
+    save: 'Save the picture as',
+    saveAs: (kind: string) => `Save the picture as ${kind}`,
+    fileName: (id: string) => `${id}-shift`,
     legendLead: 'Each column is one thing learned, each line one cause, height is probability.',
     tableCaption: 'Probability of each cause after every observation',
     tableCause: 'Cause',
@@ -210,6 +217,8 @@ export const t = {
   cases,
 
   link,
+
+  report,
 
   replay: {
     label: 'Replay of an invented case',
