@@ -17,8 +17,8 @@ export interface AffinityPrices {
   readonly surcharge: Float64Array;
 }
 
-const PARTNERS = 16;
-const ROUNDS = 100;
+const PARTNERS = 12;
+const ROUNDS = 40;
 const EVERYTHING_OPEN = -1;
 const LEAST_ROOT = 1e-9;
 const LEAST_LOAD = 1e-12;

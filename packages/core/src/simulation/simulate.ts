@@ -17,6 +17,8 @@ export interface SimulationPlan {
   readonly first?: number;
   readonly cases: number;
   readonly seed: number;
+  /** Decisions already made, by key of the state; filled. Share it between runs of one policy on one problem. Default: a new one. */
+  readonly decided?: Map<string, Action>;
   /** Access bits whose opening counts as opening the engine. Default: none. */
   readonly bigAccess?: number;
 }
@@ -30,8 +32,7 @@ const REMEMBERED = 400;
  * Outcomes are drawn given the true cause and all results so far, exactly as the model says; a repair cures with its chance. What comes
  * out is a property of the model, not of the world. */
 export function* simulate(plan: SimulationPlan): Generator<CaseRun> {
-  const { policy, prepare, first = 0, cases, seed, bigAccess = 0 } = plan;
-  const decided = new Map<string, Action>();
+  const { policy, prepare, first = 0, cases, seed, bigAccess = 0, decided = new Map<string, Action>() } = plan;
   let prepared = prepare();
   let fresh = 0;
   for (let number = first; number < first + cases; number += 1) {

@@ -10,8 +10,10 @@ import { certifiedGap, type Policy, type Solver, type SolverOptions, type Solver
 const DEFAULT_STEPS = 300;
 // Two costs closer than this share are the same to a person who pays them.
 const SAME = 1e-9;
-// Where between its bounds an optimum is guessed, by turns: 0 raises the lower bound, 1 refines the plan, between them finds better plans.
-const SHARES = [0, 1, 0.5, 1, 0.7];
+// By turns: along the least lower bounds (to raise the bound), and along good plans, with this much curiosity for neglected ones. The
+// curiosity is a share of the distance between a place's bounds.
+const TURNS = ['bound', 0, 0.05, 0.15, 0.05, 0] as const;
+type Turn = (typeof TURNS)[number];
 
 /** Anytime search between bounds: every place has a cost below which no policy can fall and the cost of a plan that exists; the search
  * widens the tree where the two are furthest apart along the most promising actions, until they meet or the budget ends. Returns a plan
@@ -20,7 +22,7 @@ const SHARES = [0, 1, 0.5, 1, 0.7];
  * One step examines one place: all its actions, with bounds for everything they lead to. Places reached on different ways are shared.
  * Default: 300 steps.
  * Source: AO*, Martelli & Montanari 1973, IJCAI 3:1-11; trials down the most promising action towards the largest weighted excess:
- * Smith & Simmons 2004, UAI 20:520-527 (heuristic search value iteration). */
+ * Smith & Simmons 2004, UAI 20:520-527 (heuristic search value iteration). Turns that refine plans are ours. */
 export const boundedSearch: Solver = {
   id: 'bounded-search',
   solve: (problem, options = {}) => search(problem, lowerBoundOf(problem), options),
@@ -57,9 +59,9 @@ export function search(
   });
   let told = Infinity;
   while (walked < steps && signal?.aborted !== true && root.upper - root.lower > SAME * root.upper) {
-    let path = descend(root, SHARES[walked % SHARES.length]!);
+    let path = descend(root, TURNS[walked % TURNS.length]!);
     // a way without doubt teaches nothing; the way of the least lower bound has some, or bounds that another way made better
-    if (path.at(-1)!.options !== undefined) path = descend(root, 0);
+    if (path.at(-1)!.options !== undefined) path = descend(root, 'bound');
     const last = path.at(-1)!;
     if (last.options === undefined) {
       expand(problem, last, nodeAt);
@@ -81,11 +83,14 @@ function actionOf({ plan }: Pick<SearchNode, 'plan'>): Action {
 }
 
 /** The way down to the next place to examine; it ends at an examined one where no doubt is left. */
-function descend(root: SearchNode, share: number): SearchNode[] {
+function descend(root: SearchNode, turn: Turn): SearchNode[] {
   const path = [root];
   for (;;) {
-    const { options } = path.at(-1)!;
-    const next = options === undefined ? undefined : widest(mostPromising(options, share));
+    const node = path.at(-1)!;
+    if (node.options === undefined) return path;
+    const option = turn === 'bound' ? leastLower(node.options) : mostCurious(node, node.options, turn);
+    option.visits += 1;
+    const next = widest(option);
     if (next === undefined) return path;
     path.push(next);
   }
@@ -102,6 +107,7 @@ function expand(problem: DecisionProblem, node: SearchNode, nodeAt: (state: Deci
       ),
       lower: 0,
       upper: 0,
+      visits: 0,
     };
     return option;
   });
@@ -128,10 +134,17 @@ function update(node: SearchNode): void {
     node.options = node.options!.filter((option) => option.lower <= node.upper || option === node.plan);
 }
 
-/** The option that would be best if every optimum lay `share` of the way from its lower to its upper bound. */
-function mostPromising(options: readonly SearchOption[], share: number): SearchOption {
-  const guess = ({ lower, upper }: SearchOption): number => lower + share * (upper - lower);
-  return options.reduce((a, b) => (guess(b) < guess(a) ? b : a));
+function leastLower(options: readonly SearchOption[]): SearchOption {
+  return options.reduce((a, b) => (b.lower < a.lower ? b : a));
+}
+
+/** The cheapest plan, or one that was followed too seldom to know. Confidence bounds as in Kocsis & Szepesvari 2006, ECML 282-293. */
+function mostCurious(node: SearchNode, options: readonly SearchOption[], curiosity: number): SearchOption {
+  let visits = 1;
+  for (const option of options) visits += option.visits;
+  const scale = curiosity * (node.upper - node.lower) * Math.sqrt(Math.log(visits));
+  const hope = (option: SearchOption): number => option.upper - scale / Math.sqrt(1 + option.visits);
+  return options.reduce((a, b) => (hope(b) < hope(a) ? b : a));
 }
 
 /** Where the doubt weighs most; `undefined` when there is none. */

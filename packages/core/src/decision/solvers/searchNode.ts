@@ -20,6 +20,8 @@ export interface SearchOption {
   readonly branches: readonly { readonly probability: number; readonly node: SearchNode }[];
   lower: number;
   upper: number;
+  /** Times a way led through it. */
+  visits: number;
 }
 
 /** Whether a node's plan is an option (then its branches say how it goes on). */

@@ -1,0 +1,17 @@
+import { costOfKnowing, perfectInformation } from '../perfectInformation.ts';
+import { search } from './boundedSearch.ts';
+import type { Policy, Solver } from './solver.ts';
+
+/** Bounded search anew at every place, a few steps each, with the bound of perfect information: what somebody does who asks again after
+ * every result. `upperBound` is the cost of the first plan; `steps` is the budget at every place (default 12).
+ * Source: see `boundedSearch`. */
+export const replanning: Solver = {
+  id: 'replanning',
+  solve: (problem, { steps = 12, signal } = {}) => {
+    const knowing = perfectInformation(problem);
+    const bound = (state: Parameters<Policy>[0]): number => costOfKnowing(knowing(state.open, state.tried), state);
+    const options = signal === undefined ? { steps } : { steps, signal };
+    const at = (start: Parameters<Policy>[0]) => search({ ...problem, start }, bound, options).progress;
+    return { solver: 'replanning', policy: (state) => at(state).best, progress: at(problem.start) };
+  },
+};
