@@ -1,0 +1,66 @@
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { build } from 'vite';
+import { describe, expect, test } from 'vitest';
+import { root } from '../fixtures/filesUnder.ts';
+
+// Bytes a consumer ships, minified and gzipped, built by Vite from the sources. Ceilings stand just above today's size and are raised
+// in the commit that needs it.
+
+// a place to resolve packages from; no such file exists
+const entry = join(root, 'tests/sizesEntry.js');
+
+/** kB (1000 bytes) of a bundle that uses all of `code`'s exports. */
+async function sizeKb(code: string, external: readonly string[] = []): Promise<number> {
+  const result = await build({
+    root,
+    configFile: false,
+    logLevel: 'silent',
+    resolve: { conditions: ['source', 'module', 'browser', 'production'] },
+    plugins: [
+      {
+        name: 'entry',
+        resolveId: (id) => (id === entry ? id : undefined),
+        load: (id) => (id === entry ? code : undefined),
+      },
+    ],
+    build: {
+      write: false,
+      minify: true,
+      target: 'es2022',
+      // not lib mode, which leaves white space in
+      rollupOptions: { input: entry, preserveEntrySignatures: 'strict', external: [...external] },
+    },
+  });
+  const outputs = (Array.isArray(result) ? result : [result]).flatMap((one) => ('output' in one ? one.output : []));
+  const text = outputs.map((chunk) => (chunk.type === 'chunk' ? chunk.code : '')).join('\n');
+  return gzipSync(text, { level: 9 }).length / 1000;
+}
+
+const dependencies = ['@faultodds/inference', 'zod', 'zod/mini', 'immer', 'jstat', 'd3-random'];
+
+describe('bytes a consumer ships', () => {
+  test.each([
+    ['@faultodds/inference, all of it', `export * from '@faultodds/inference'`, [], 25],
+    [
+      '@faultodds/inference, posteriors and sweeps',
+      `export { defineNetwork, compileNetwork, posterior, compileSweep, sweepRoot } from '@faultodds/inference'`,
+      [],
+      12,
+    ],
+    ['@faultodds/core without dependencies', `export * from '@faultodds/core'`, dependencies, 60],
+    ['@faultodds/core with dependencies', `export * from '@faultodds/core'`, [], 100],
+    ['@faultodds/misfire', `export * from '@faultodds/misfire'`, [], 60],
+  ])('%s', async (name, code, external, ceilingKb) => {
+    const kb = await sizeKb(code, external);
+    console.log(`${name}: ${kb.toFixed(1)} kB minified and gzipped`);
+    expect(kb).toBeGreaterThan(1);
+    expect(kb).toBeLessThan(ceilingKb);
+  });
+
+  test('nothing runs at load: importing without using costs nothing', async () => {
+    for (const name of ['@faultodds/inference', '@faultodds/core']) {
+      expect(await sizeKb(`import '${name}'; export const nothing = 0;`), name).toBeLessThan(0.2);
+    }
+  });
+});
