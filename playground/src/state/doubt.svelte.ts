@@ -1,0 +1,74 @@
+import { factsOf, type Session } from '@faultodds/core';
+import { createAsker } from '../worker/asker.ts';
+import type { Answer, Answers, ChangedNumber, Question } from '../worker/question.ts';
+import type { CaseStore } from './caseStore.svelte.ts';
+import type { Knowledge } from './knowledge.ts';
+
+/** What is worked out beside the page about the open case. Absent until known; improving until `settled`. */
+export interface Doubt {
+  readonly answers: Partial<Pick<Answers, 'conflict' | 'toAsk' | 'ranking' | 'advice'>>;
+  readonly settled: boolean;
+}
+
+/** Whoever types or replays quickly is not followed at every step. */
+const PAUSE = 350;
+/** Draws of each round, for the ranking and for the dearer advice: rough figures soon, better ones after them. */
+const ROUNDS = [
+  [40, 10],
+  [160, 40],
+  [400, 100],
+] as const;
+
+/** Follows the open case: asks anew whenever it changes. Called while a component is being made.
+ * @param changes numbers set to other values, read reactively. */
+export function createDoubt(
+  knowledge: () => Knowledge,
+  store: () => CaseStore,
+  changes: () => readonly ChangedNumber[] = () => [],
+): Doubt {
+  const asker = createAsker(knowledge().model);
+  let answers = $state.raw<Doubt['answers']>({});
+  let settled = $state(false);
+  let of: Session | undefined;
+
+  $effect(() => {
+    const { session, state, circumstances } = store().now;
+    const changed = changes();
+    answers = {};
+    settled = false;
+    of = session;
+    asker.cancel();
+    const facts = factsOf(state);
+    const take = (answer: Answer): void => {
+      if (of === session) answers = { ...answers, [answer.kind]: answer.answer };
+    };
+    const timer = setTimeout(
+      () =>
+        asker.ask(
+          [
+            { kind: 'conflict', facts },
+            { kind: 'toAsk', facts },
+            ...ROUNDS.flatMap(([ranking, advice]): Question[] => [
+              { kind: 'ranking', facts, draws: ranking },
+              { kind: 'advice', facts, circumstances, draws: advice },
+            ]),
+          ],
+          changed,
+          take,
+          () => (settled = of === session),
+        ),
+      PAUSE,
+    );
+    return () => clearTimeout(timer);
+  });
+  $effect(() => () => asker.cancel());
+
+  return {
+    get answers() {
+      return answers;
+    },
+    get settled() {
+      return settled;
+    },
+  };
+}

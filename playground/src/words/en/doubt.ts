@@ -1,0 +1,37 @@
+/** Words for how sure the numbers and the advice are, and for results that disagree. */
+export const doubtWords = {
+  heading: 'How sure is this?',
+  title: (cause: string, low: string, high: string) => `“${cause}” lies between ${low} and ${high}`,
+  summary:
+    'The dot is the best estimate; the line holds it in nine of ten models as plausible as this one. Hatched: rests on judgement; solid: on published figures or common practice.',
+  tableCaption: 'Probability of each cause with its range over plausible models',
+  heads: ['Cause', 'Now', 'Low', 'High', 'Leads in'],
+  range: (low: string, high: string) => `${low} to ${high}`,
+  leads: (count: string) => `${count} of 100`,
+  working: 'Being worked out …',
+  rough: (draws: number) => `From ${draws} plausible models so far; more are being worked out.`,
+  drawn: (draws: number) => `From ${draws} plausible models.`,
+  judgement: 'judgement',
+  solid: 'published or common practice',
+
+  firm: (count: string) => `Same advice in ${count} of 100 plausible models`,
+  firmEvery: 'Same advice in every plausible model tried',
+  otherwise: 'The others would do',
+  otherLine: (step: string, count: string) => `${step} (${count} of 100)`,
+  lessThanOne: 'fewer than 1',
+  refer: 'hand the case on',
+
+  conflict: 'Some results do not fit together well',
+  conflictText: 'One may be mistaken, or the cause is a rare one or none that is listed.',
+  pair: (a: string, b: string) => `“${a}” and “${b}” disagree.`,
+  helps: (what: string) => `Without “${what}” the rest fits together best.`,
+  look: 'Look at it without this',
+  with: 'with it',
+  without: 'without it',
+  cause: 'Cause',
+  comparison: (what: string) => `The ranking with and without “${what}”`,
+  bits: (bits: string) => `${bits} bits in all; above 0 results disagree, above 1 it is worth a look.`,
+  pairBits: (a: string, b: string, bits: string) => `${a} / ${b}: ${bits} bits`,
+  exact: 'Exact figures',
+  retract: 'Take it back',
+};

@@ -1,0 +1,26 @@
+import { changeNumber, type CompiledModel, compileModel } from '@faultodds/core';
+import { answerQuestion } from './answerQuestion.ts';
+import type { Reply, Request } from './question.ts';
+
+let compiled: CompiledModel | undefined;
+
+addEventListener('message', ({ data }: MessageEvent<Request>) => {
+  if (data.kind === 'model') {
+    compiled = compileModel(data.model);
+    return;
+  }
+  const { id, changes, questions } = data;
+  try {
+    if (compiled === undefined) return;
+    const changed = changes.reduce((model, { path, value }) => changeNumber(model, path, value), compiled);
+    for (const question of questions)
+      for (const answer of answerQuestion(changed, question)) send({ kind: 'answer', id, answer });
+    send({ kind: 'finished', id });
+  } catch (error) {
+    send({ kind: 'failed', id, message: error instanceof Error ? error.message : String(error) });
+  }
+});
+
+function send(reply: Reply): void {
+  postMessage(reply);
+}

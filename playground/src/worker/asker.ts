@@ -1,0 +1,56 @@
+import type { Model } from '@faultodds/core';
+import type { Answer, ChangedNumber, Question, Reply, Request } from './question.ts';
+
+/** Asks a worker; a new list of questions takes the place of the one before, finished or not. */
+export interface Asker {
+  /** @param onanswer called with every answer, better ones of the same kind after rougher ones. @param onend called once after the last, with
+   * what core refused in its words, or ''. */
+  ask(
+    questions: readonly Question[],
+    changes: readonly ChangedNumber[],
+    onanswer: (answer: Answer) => void,
+    onend?: (refused: string) => void,
+  ): void;
+  /** Stops at once, whatever is being worked out. */
+  cancel(): void;
+}
+
+/** Starts no worker before the first question. A worker that is busy when it is asked anew is ended, not waited for. */
+export function createAsker(model: Model, makeWorker: () => Worker = newWorker): Asker {
+  let worker: Worker | undefined;
+  let asked = 0;
+  let busy = false;
+
+  const send = (request: Request): void => worker?.postMessage(request);
+  function cancel(): void {
+    asked += 1;
+    if (!busy) return;
+    worker?.terminate();
+    worker = undefined;
+    busy = false;
+  }
+
+  return {
+    cancel,
+    ask(questions, changes, onanswer, onend) {
+      cancel();
+      if (worker === undefined) {
+        worker = makeWorker();
+        send({ kind: 'model', model });
+      }
+      const id = asked;
+      busy = true;
+      worker.onmessage = ({ data }: MessageEvent<Reply>) => {
+        if (data.id !== asked) return;
+        if (data.kind === 'answer') return onanswer(data.answer);
+        busy = false;
+        onend?.(data.kind === 'failed' ? data.message : '');
+      };
+      send({ kind: 'questions', id, changes, questions });
+    },
+  };
+}
+
+function newWorker(): Worker {
+  return new Worker(new URL('./answer.worker.ts', import.meta.url), { type: 'module' });
+}

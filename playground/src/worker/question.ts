@@ -1,0 +1,62 @@
+import type {
+  BigStep,
+  Circumstances,
+  CredibleRanking,
+  EvidenceConflict,
+  Facts,
+  FirmAdvice,
+  IntakeQuestion,
+  Model,
+  Plan,
+  RankedCause,
+  Sensitivity,
+  WhatItTakes,
+} from '@faultodds/core';
+
+/** What is answered away from the page because it takes longer than a frame. */
+export type Question =
+  | { readonly kind: 'conflict' | 'toAsk' | 'sensitivity' | 'pairs'; readonly facts: Facts }
+  | { readonly kind: 'ranking'; readonly facts: Facts; readonly draws: number }
+  | { readonly kind: 'advice'; readonly facts: Facts; readonly circumstances: Circumstances; readonly draws: number }
+  | { readonly kind: 'plan'; readonly facts: Facts; readonly circumstances: Circumstances }
+  | { readonly kind: 'takes'; readonly facts: Facts; readonly circumstances: Circumstances; readonly step: BigStep };
+
+/** What comes back, by kind of question. */
+export interface Answers {
+  readonly conflict: EvidenceConflict;
+  readonly toAsk: readonly IntakeQuestion[];
+  readonly ranking: CredibleRanking;
+  readonly sensitivity: Sensitivity;
+  /** Causes and pairs of causes, most likely first. */
+  readonly pairs: readonly RankedCause[];
+  readonly advice: FirmAdvice;
+  readonly plan: Plan;
+  readonly takes: WhatItTakes;
+}
+
+/** An answer with its kind; a better one of the same kind takes its place. */
+export type Answer = {
+  readonly [Kind in keyof Answers]: { readonly kind: Kind; readonly answer: Answers[Kind] };
+}[keyof Answers];
+
+/** A number of the model set to another value, by its JSON Pointer. */
+export interface ChangedNumber {
+  readonly path: string;
+  readonly value: number;
+}
+
+/** What the page sends: the model once, then questions, each list in the order it is to be answered. */
+export type Request =
+  | { readonly kind: 'model'; readonly model: Model }
+  | {
+      readonly kind: 'questions';
+      readonly id: number;
+      readonly changes: readonly ChangedNumber[];
+      readonly questions: readonly Question[];
+    };
+
+/** What the worker sends. */
+export type Reply =
+  | { readonly kind: 'answer'; readonly id: number; readonly answer: Answer }
+  | { readonly kind: 'finished'; readonly id: number }
+  | { readonly kind: 'failed'; readonly id: number; readonly message: string };
