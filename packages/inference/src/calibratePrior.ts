@@ -2,27 +2,12 @@ import { addAlong } from './addAlong.ts';
 import type { CompiledNetwork } from './compileNetwork.ts';
 import { addLoop, createLoopNest } from './loopNest.ts';
 import { multiplyAlong } from './multiplyAlong.ts';
-import type { SlicedLoops } from './slicedLoops.ts';
-import { summariseTable } from './summariseTable.ts';
-import type { TreeLoops } from './treeLoops.ts';
 
-/** Fills a compiled network's tables with P(clique), P(separator) and all prior marginals, by one pass to the root and one back.
+/** Fills a compiled network's tables with P(clique) and P(separator), by one pass to the root and one back.
  * Source: Jensen, Lauritzen & Olesen 1990, Computational Statistics Quarterly 4:269-282 (Hugin propagation). */
 export function calibratePrior(compiled: CompiledNetwork): void {
-  const {
-    tree,
-    loops,
-    sliced,
-    cardinalities,
-    prior,
-    inverse,
-    tableAt,
-    separatorAt,
-    summaryAt,
-    marginAt,
-    priorMarginals,
-  } = compiled;
-  const { count, parent, separatorSizes, home } = tree;
+  const { tree, loops, sliced, prior, inverse, tableAt, separatorAt } = compiled;
+  const { count, parent, separatorSizes } = tree;
   const { n, a, b } = sliced;
   const speaks = multiplyFamilies(compiled);
   for (let c = count - 1; c > 0; c -= 1) {
@@ -53,32 +38,6 @@ export function calibratePrior(compiled: CompiledNetwork): void {
   }
   for (let k = 0, at = separatorAt[0]!; k < inverse.length; k += 1, at += 1)
     inverse[k] = prior[at] === 0 ? 0 : 1 / prior[at]!;
-  const summaries = new Float64Array(summaryAt[count]!);
-  for (let c = 1; c < count; c += 1) {
-    if (loops.summarised[c] === 0) continue;
-    summariseTable(
-      prior,
-      tableAt[c]!,
-      prior,
-      0,
-      false,
-      summaries,
-      summaryAt[c]!,
-      n,
-      a,
-      loops.start[c]!,
-      sliced.inner[c]!,
-      sliced.count[c]!,
-      separatorSizes[c]!,
-    );
-  }
-  if (compiled.each >= 0) return;
-  for (let v = 0; v < home.length; v += 1) {
-    const source = loops.source[v]!;
-    const table = source < -1 ? summaries : prior;
-    const from = source < -1 ? summaryAt[-1 - source]! : source < 0 ? tableAt[0]! : separatorAt[source]!;
-    readPriorMarginal(table, from, priorMarginals, marginAt[v]!, cardinalities[v]!, sliced, loops, 2 * count + v);
-  }
 }
 
 /** Multiplies every family into the smallest clique that covers it. Returns 1 for cliques whose message to the root is not all ones:
@@ -120,34 +79,4 @@ function multiplyFamilies(compiled: CompiledNetwork): Uint8Array {
     for (const p of parents) step[p] = 0;
   }
   return speaks;
-}
-
-/** Sums a table down to one variable and makes it sum to one.
- * @param t where the table begins. @param m where the marginal begins. @param nest the variable's nest. */
-function readPriorMarginal(
-  table: Float64Array,
-  t: number,
-  marginals: Float64Array,
-  m: number,
-  states: number,
-  sliced: SlicedLoops,
-  loops: TreeLoops,
-  nest: number,
-): void {
-  const end = m + states;
-  for (let k = m; k < end; k += 1) marginals[k] = 0;
-  addAlong(
-    table,
-    t + sliced.offsetA[nest]!,
-    marginals,
-    m,
-    sliced.n,
-    sliced.a,
-    sliced.b,
-    loops.start[nest]!,
-    sliced.count[nest]!,
-  );
-  let sum = 0;
-  for (let k = m; k < end; k += 1) sum += marginals[k]!;
-  for (let k = m; k < end; k += 1) marginals[k]! /= sum;
 }

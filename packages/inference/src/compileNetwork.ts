@@ -1,10 +1,12 @@
 import { calibratePrior } from './calibratePrior.ts';
 import { cliqueTree, type CliqueTree } from './cliqueTree.ts';
+import { distributeEvidence } from './distributeEvidence.ts';
 import type { Factor } from './factor.ts';
 import { moralGraph } from './moralGraph.ts';
 import type { Network } from './network.ts';
-import type { Propagation } from './propagation.ts';
+import { createPropagation, type Propagation } from './propagation.ts';
 import { seededRandom } from './random.ts';
+import { readMarginals } from './readMarginals.ts';
 import { createSlicedLoops, sliceNest, type SlicedLoops } from './slicedLoops.ts';
 import { treeLoops, type TreeLoops } from './treeLoops.ts';
 import { TreeWidthError } from './treeWidthError.ts';
@@ -40,7 +42,7 @@ export interface CompiledNetwork {
   /** 1 / P(separator), 0 where that is zero, at `separatorAt[c] - separatorAt[0]`. */
   readonly inverse: Float64Array;
   readonly priorMarginals: Float64Array;
-  /** The workspace of `posterior` and its kind, made when first needed. */
+  /** The workspace of `posterior` and its kind. */
   readonly shared: { propagation: Propagation | null };
 }
 
@@ -118,5 +120,13 @@ export function compileTree(network: Network, options: CompileOptions, each: num
     shared: { propagation: null },
   };
   calibratePrior(compiled);
+  if (each >= 0) return compiled;
+  // prior marginals: as if every variable were open to evidence, but there is none
+  const workspace = createPropagation(compiled);
+  workspace.active.fill(1);
+  distributeEvidence(workspace, compiled.cliques, count);
+  readMarginals(workspace, 0, n);
+  compiled.priorMarginals.set(workspace.marginals);
+  compiled.shared.propagation = workspace;
   return compiled;
 }
