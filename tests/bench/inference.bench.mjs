@@ -286,6 +286,7 @@ function toPeer(network) {
           : Array.from({ length: rows }, (_, at) =>
               Object.fromEntries([
                 ['when', when(at)],
+                // oxlint-disable-next-line unicorn/no-thenable -- the peer's own format
                 ['then', row(at)],
               ]),
             );

@@ -8,7 +8,7 @@ export function jsonOffset(text: string, pointer: string): { readonly offset: nu
     .map((part) => part.replaceAll('~1', '/').replaceAll('~0', '~'));
   const blank = /[ \t\n\r]*/y;
   const scalar =
-    /"(?:[^"\\\n\r\t]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null/y;
+    /"(?:[^"\\\p{Cc}]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null/uy;
   let at = 0;
   let found = 0;
   let sound = true;
