@@ -1,10 +1,15 @@
+import { readFileSync } from 'node:fs';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig, type Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 
-/** The built page may load nothing from anywhere else; the development server needs its own socket, so the rule is for the build. */
+const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8')) as { version: string };
+
+/** The built page may load nothing from anywhere else; the development server needs its own socket, so the rule is for the build.
+ * Styles too come from files alone: what is set while drawing goes through the style objects, which the rule leaves free. */
 function contentSecurityPolicy(): Plugin {
   const policy =
-    "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; " +
+    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; " +
     "connect-src 'self'; worker-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'none'";
   return {
     name: 'content-security-policy',
@@ -15,10 +20,73 @@ function contentSecurityPolicy(): Plugin {
   };
 }
 
+/** The knowledge is asked for together with the script, not after it. */
+function earlyKnowledge(): Plugin {
+  return {
+    name: 'early-knowledge',
+    apply: 'build',
+    transformIndexHtml(_, { bundle, filename }) {
+      if (!filename.endsWith('index.html')) return [];
+      return Object.keys(bundle ?? {})
+        .filter((name) => /(model|cases)-[\w-]+\.json$/.test(name))
+        .map((name) => ({
+          tag: 'link',
+          attrs: { rel: 'preload', as: 'fetch', crossorigin: true, href: `./${name}` },
+          injectTo: 'head' as const,
+        }));
+    },
+  };
+}
+
+/** Writes `version.json` beside the page: what an open page of an earlier build says of the one that waits. */
+function versionFile(): Plugin {
+  return {
+    name: 'version-file',
+    apply: 'build',
+    generateBundle(_, bundle) {
+      const entry = Object.values(bundle).find((one) => one.type === 'chunk' && one.isEntry && one.name === 'index');
+      const build = /-([\w-]+)\.js$/.exec(entry?.fileName ?? '')?.[1] ?? '';
+      this.emitFile({ type: 'asset', fileName: 'version.json', source: JSON.stringify({ version, build }) });
+    },
+  };
+}
+
 export default defineConfig({
-  plugins: [svelte(), contentSecurityPolicy()],
+  plugins: [
+    svelte(),
+    contentSecurityPolicy(),
+    earlyKnowledge(),
+    versionFile(),
+    VitePWA({
+      registerType: 'prompt',
+      injectRegister: false,
+      workbox: {
+        globPatterns: ['**/*.{js,css,html,svg,png,json}'],
+        globIgnores: ['version.json'],
+        cleanupOutdatedCaches: true,
+        sourcemap: false,
+      },
+      manifest: {
+        name: 'faultodds',
+        short_name: 'faultodds',
+        description: 'Where a persistent misfire on one cylinder most likely comes from, and what to do next.',
+        start_url: './',
+        scope: './',
+        display: 'standalone',
+        background_color: '#f6f7f5',
+        theme_color: '#f6f7f5',
+        icons: [
+          { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
+          { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
+          { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
+          { src: 'icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+        ],
+      },
+    }),
+  ],
   base: './',
+  define: { __VERSION__: JSON.stringify(version) },
   worker: { format: 'es' },
   resolve: { conditions: ['source', 'module', 'browser', 'development|production'] },
-  build: { target: 'es2022', sourcemap: true },
+  build: { target: 'es2022', sourcemap: true, assetsInlineLimit: 0 },
 });

@@ -1,7 +1,10 @@
+import casesAddress from '../../priors/dist/cases.json?url';
+import modelAddress from '../../priors/dist/model.json?url';
 import { mount } from 'svelte';
 import App from './App.svelte';
 import { openDevice } from './state/device.ts';
 import { loadKnowledge } from './state/knowledge.ts';
+import { keepOffline } from './state/offline.svelte.ts';
 import { createPreferences } from './state/preferences.svelte.ts';
 import { shareMark } from './state/shareMark.ts';
 import { createTheme } from './state/theme.svelte.ts';
@@ -9,16 +12,19 @@ import { createWorkbench } from './state/workbench.svelte.ts';
 import './styles/tokens.css';
 import './styles/base.css';
 
-// a file of its own: the knowledge changes more often than the page, and is most of its weight
-const { demoCases, misfire } = await import('@faultodds/misfire');
-const knowledge = loadKnowledge(misfire, demoCases);
+// files of their own: the knowledge changes more often than the page, and as data it is read faster than as script
+const [misfire, demoCases] = await Promise.all([read(modelAddress), read(casesAddress)]);
+const knowledge = loadKnowledge(misfire, demoCases as readonly unknown[]);
 const preferences = createPreferences();
 const workbench = createWorkbench(knowledge, openDevice(), preferences, newId);
 const theme = createTheme(document.documentElement);
 await workbench.restore();
 await openSharedCase();
 addEventListener('hashchange', () => void openSharedCase());
-mount(App, { target: document.getElementById('app')!, props: { knowledge, workbench, theme, preferences } });
+mount(App, {
+  target: document.getElementById('app')!,
+  props: { knowledge, workbench, theme, preferences, offline: keepOffline() },
+});
 
 /** A case in the fragment is opened once; then the address is the page's own again, so that a reload does not open it anew. */
 async function openSharedCase(): Promise<void> {
@@ -32,4 +38,8 @@ async function openSharedCase(): Promise<void> {
 function newId(): string {
   const bytes = crypto.getRandomValues(new Uint8Array(8));
   return `case-${Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('')}`;
+}
+
+async function read(address: string): Promise<unknown> {
+  return (await fetch(address)).json();
 }

@@ -44,7 +44,10 @@ export async function servePlayground(): Promise<Playground> {
       page.on('console', (message) => {
         if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
       });
-      page.on('requestfailed', (request) => complaints.push(`failed: ${request.url()}`));
+      page.on('requestfailed', (request) => {
+        // a reload gives up what was still being asked for
+        if (request.failure()?.errorText !== 'net::ERR_ABORTED') complaints.push(`failed: ${request.url()}`);
+      });
       page.on('request', (request) => {
         const url = request.url();
         if (!url.startsWith(address) && !/^(data|blob):/.test(url)) strangers.push(url);

@@ -69,12 +69,16 @@ test('the saved report stands alone: no script, no other file, the same words', 
   expect(download.suggestedFilename()).toMatch(/-report\.html$/);
   const file = await readFile(await download.path(), 'utf8');
   expect(file).not.toMatch(/<script|<link|<img|url\(|@import/i);
-  const { page: alone, complaints, strangers } = await playground.open();
+  const alone = await page.context().newPage();
+  const complaints: string[] = [];
+  const asked: string[] = [];
+  alone.on('console', (message) => complaints.push(message.text()));
+  alone.on('request', (request) => asked.push(request.url()));
   await alone.setContent(file);
   expect((await alone.locator('.report').innerText()).replace(/\s+/g, ' ')).toBe(words.replace(/\s+/g, ' '));
   const line = await alone.locator('.report svg path[stroke-width="2.25"]').first().getAttribute('d');
   expect(line).toMatch(/^M/);
-  expect([...complaints, ...strangers]).toEqual([]);
+  expect([...complaints, ...asked]).toEqual([]);
 });
 
 test('how the ranking moved is saved as a drawing and as pixels, in the colours of the page', async () => {

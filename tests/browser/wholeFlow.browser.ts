@@ -214,6 +214,8 @@ test('several cases are kept side by side; one is opened again, another deleted'
   await cases.click();
   await page.getByRole('button', { name: 'Rename, duplicate or delete: Second' }).click();
   await page.getByRole('button', { name: 'Delete: Second', exact: true }).click();
-  await expect.poll(() => page.getByRole('dialog').getByRole('button', { name: 'Second', exact: true }).count()).toBe(0);
+  await expect
+    .poll(() => page.getByRole('dialog').getByRole('button', { name: 'Second', exact: true }).count())
+    .toBe(0);
   expect(complaints).toEqual([]);
 });

@@ -1,7 +1,9 @@
 import { cases } from './en/cases.ts';
 import { doubtWords } from './en/doubt.ts';
 import { entryWords } from './en/entry.ts';
+import { intakeWords } from './en/intake.ts';
 import { link } from './en/link.ts';
+import { offline } from './en/offline.ts';
 import { report } from './en/report.ts';
 
 /** Words of the screen, by place. Sentences about belief and advice come from `@faultodds/core/words/en`.
@@ -199,24 +201,13 @@ export const t = {
     warnings: 'Worth knowing about these results',
   },
 
-  car: {
-    heading: 'The car',
-    intro: 'All optional. Answer what you know: each answer shifts the starting point.',
-    first: 'Needed before some causes can be considered',
-    telling: 'These move the ranking most',
-    rest: (count: number) => `${count} more questions`,
-    notStated: 'Not stated',
-    why: 'Why it matters',
-    opensUp: (causes: string) => `Only with this answered can these be considered: ${causes}.`,
-    changed: 'It changed, at intake:',
-    unchanged: 'It changes nothing: this is what the starting point assumes.',
-    change: (before: string, after: string) => `${before} → ${after}`,
-    answered: (count: number, all: number) => `${count} of ${all} answered`,
-  },
+  car: intakeWords,
 
   cases,
 
   link,
+
+  offline,
 
   report,
 

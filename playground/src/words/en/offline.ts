@@ -1,0 +1,10 @@
+/** The page kept on the device, and newer versions of it. */
+export const offline = {
+  label: 'Newer version',
+  version: (version: string, build: string) => (build === '' ? version : `${version}, build ${build}`),
+  waiting: (next: string, now: string) =>
+    `A newer version of this page is ready (${next}; this is ${now}). Your cases stay as they are.`,
+  update: 'Use it now',
+  later: 'Later',
+  ready: 'This page now opens without a network too.',
+};
