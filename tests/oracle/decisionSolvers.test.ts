@@ -12,7 +12,7 @@ import {
 } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { seededRandom } from '../bench/seeded.mjs';
-import { randomTables } from './decisionRandomTables.ts';
+import { randomTables } from './decisionRandomTables.mjs';
 
 // Source of every check: the definition of an optimum, computed by walking every place a plan can reach (exact dynamic programming) on
 // random small problems. Tolerance 1e-9 relative.

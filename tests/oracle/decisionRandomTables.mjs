@@ -1,17 +1,16 @@
-import type { ProblemTables } from '@faultodds/core';
-
-/** A small invented decision problem: 2-5 causes, up to 3 tests, 1-4 repairs, up to 2 openings, some of it open. */
-export function randomTables(random: () => number): ProblemTables {
-  const whole = (from: number, to: number): number => from + Math.floor(random() * (to - from + 1));
-  const row = (length: number, sharpness: number): number[] => {
+/** A small invented decision problem: 2-5 causes, up to 3 tests, 1-4 repairs, up to 2 openings, some of it open.
+ * @param {() => number} random
+ * @returns {import('@faultodds/core').ProblemTables} */
+export function randomTables(random) {
+  const whole = (from, to) => from + Math.floor(random() * (to - from + 1));
+  const row = (length, sharpness) => {
     const weights = Array.from({ length }, () => 0.02 + random() ** sharpness);
     const sum = weights.reduce((a, b) => a + b, 0);
     return weights.map((weight) => weight / sum);
   };
   const causes = whole(2, 5);
   const openings = whole(0, 2);
-  const somewhere = (): { access?: number } =>
-    openings > 0 && random() < 0.6 ? { access: whole(0, openings - 1) } : {};
+  const somewhere = () => (openings > 0 && random() < 0.6 ? { access: whole(0, openings - 1) } : {});
   return {
     prior: row(causes, 3),
     access: Array.from({ length: openings }, (_, at) => ({

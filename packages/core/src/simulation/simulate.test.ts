@@ -1,0 +1,118 @@
+import { describe, expect, test } from 'vitest';
+import { costOfPolicy } from '../decision/costOfPolicy.ts';
+import { exactDynamicProgramming } from '../decision/solvers/exactDynamicProgramming.ts';
+import type { Solver } from '../decision/solvers/solver.ts';
+import { tableProblem } from '../decision/tableProblem.ts';
+import { partsSwapping } from './partsSwapping.ts';
+import { runsAsCsv } from './runsAsCsv.ts';
+import { simulate } from './simulate.ts';
+import { summariseRuns } from './summariseRuns.ts';
+
+const problem = tableProblem({
+  prior: [0.5, 0.3, 0.2],
+  access: [{ cost: 30 }],
+  tests: [
+    {
+      id: 'look',
+      cost: 8,
+      outcomeGivenCause: [
+        [0.9, 0.1],
+        [0.2, 0.8],
+        [0.3, 0.7],
+      ],
+    },
+    {
+      id: 'inside',
+      cost: 5,
+      access: 0,
+      outcomeGivenCause: [
+        [0.5, 0.5],
+        [0.95, 0.05],
+        [0.1, 0.9],
+      ],
+    },
+  ],
+  repairs: [
+    { id: 'first', cost: 60, cures: [0.95, 0, 0] },
+    { id: 'second', cost: 90, access: 0, cures: [0, 0.9, 0] },
+    { id: 'third', cost: 140, cures: [0, 0, 0.9] },
+  ],
+  referralCost: [300, 330, 380],
+});
+const SEED = 11;
+const run = (solver: Solver, cases: number, more = {}) => [
+  ...simulate({
+    policy: solver.id,
+    prepare: () => ({ problem, decide: solver.solve(problem).policy }),
+    cases,
+    seed: SEED,
+    ...more,
+  }),
+];
+
+describe('simulated cases', () => {
+  test('cost on average what the policy costs exactly, within four standard errors of 20,000 cases', () => {
+    for (const solver of [exactDynamicProgramming, partsSwapping(['third', 'no-such-part'])]) {
+      const [summary] = summariseRuns(run(solver, 20_000));
+      const exact = costOfPolicy(problem, solver.solve(problem).policy);
+      expect(Math.abs(summary!.meanCost - exact) / summary!.standardError, solver.id).toBeLessThan(4);
+    }
+  });
+
+  test('repeat for the same seed, in parts as in whole, and have the same causes under every policy', () => {
+    const whole = run(exactDynamicProgramming, 60);
+    expect(run(exactDynamicProgramming, 60)).toEqual(whole);
+    expect([...run(exactDynamicProgramming, 25), ...run(exactDynamicProgramming, 35, { first: 25 })]).toEqual(whole);
+    expect(run(partsSwapping([]), 60).map(({ trueCause }) => trueCause)).toEqual(
+      whole.map(({ trueCause }) => trueCause),
+    );
+    expect(run(exactDynamicProgramming, 60, { seed: SEED + 1 })).not.toEqual(whole);
+  });
+
+  test('count an opening as needless only when no repair of the true cause needs it', () => {
+    const rows = run(partsSwapping(['second']), 500, { bigAccess: 1 });
+    for (const { trueCause, needlessOpenings } of rows) expect(needlessOpenings).toBe(trueCause === 'cause-2' ? 0 : 1);
+    expect(run(partsSwapping(['second']), 5).every(({ needlessOpenings }) => needlessOpenings === 0)).toBe(true);
+  });
+
+  test('follow the truth where it differs from what is believed', () => {
+    const truth = tableProblem({
+      prior: [0, 0, 1],
+      tests: [
+        {
+          id: 'look',
+          cost: 8,
+          outcomeGivenCause: [
+            [1, 0],
+            [1, 0],
+            [1, 0],
+          ],
+        },
+        {
+          id: 'inside',
+          cost: 5,
+          outcomeGivenCause: [
+            [1, 0],
+            [1, 0],
+            [1, 0],
+          ],
+        },
+      ],
+      repairs: [
+        { id: 'first', cost: 60, cures: [0, 0, 0] },
+        { id: 'second', cost: 90, cures: [0, 0, 0] },
+        { id: 'third', cost: 140, cures: [0, 0, 0] },
+      ],
+      referralCost: [300, 330, 380],
+    });
+    const rows = run(exactDynamicProgramming, 50, { truth });
+    expect(rows.every(({ trueCause, end }) => trueCause === 'cause-3' && end === 'referred')).toBe(true);
+  });
+
+  test('write one line of CSV each, under a header', () => {
+    const lines = runsAsCsv(run(exactDynamicProgramming, 3)).trimEnd().split('\r\n');
+    expect(lines).toHaveLength(4);
+    expect(lines[0]).toBe('policy,number,trueCause,cost,minutes,steps,tests,wrongRepairs,needlessOpenings,end');
+    expect(lines[1]!.startsWith('exact,0,cause-')).toBe(true);
+  });
+});
