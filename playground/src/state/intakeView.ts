@@ -1,5 +1,6 @@
-import { type Context, type ContextFeature, updateBelief } from '@faultodds/core';
+import { type ContextFeature, type IntakeQuestion, questionsToAsk } from '@faultodds/core';
 import { shortChance } from '../words/shortChance.ts';
+import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
 
 /** An intake question in the order it is asked. */
@@ -9,7 +10,7 @@ export interface QuestionView {
   readonly opensUp: readonly string[];
 }
 
-/** Questions that causes require, those that touch the most causes, and the rest. */
+/** Questions that causes or tests wait for, those that can move the ranking most, and the rest. */
 export interface IntakeView {
   readonly required: readonly QuestionView[];
   readonly telling: readonly QuestionView[];
@@ -18,41 +19,36 @@ export interface IntakeView {
 
 const TELLING = 6;
 
-/** Puts the model's questions in order: what causes require first, then by the number of causes an answer speaks about. */
-export function intakeView({ model, causeLabel }: Knowledge): IntakeView {
-  const questions = model.context.map((feature) => ({
-    feature,
-    opensUp: model.causes.filter((cause) => feature.id in (cause.requires ?? {})).map((cause) => causeLabel(cause.id)),
-    touched: new Set(feature.values.flatMap((value) => Object.keys(value.multipliers))).size,
-  }));
-  const required = questions.filter(({ opensUp }) => opensUp.length > 0);
-  const others = questions.filter(({ opensUp }) => opensUp.length === 0).sort((a, b) => b.touched - a.touched);
-  return { required, telling: others.slice(0, TELLING), rest: others.slice(TELLING) };
+/** The questions in core's order for a car nothing is known of: answering one moves none of the others from under the thumb. */
+export function intakeView({ compiled, model, causeLabel }: Knowledge): IntakeView {
+  const features = new Map(model.context.map((feature) => [feature.id, feature]));
+  const asked = questionsToAsk(compiled, { context: {}, observations: [] });
+  const views = (questions: readonly IntakeQuestion[]): QuestionView[] =>
+    questions.map(({ feature, bringsIn }) => ({ feature: features.get(feature)!, opensUp: bringsIn.map(causeLabel) }));
+  const required = asked.filter(({ bringsIn }) => bringsIn.length > 0);
+  const others = asked.filter(({ bringsIn }) => bringsIn.length === 0).sort((a, b) => b.couldMove - a.couldMove);
+  return {
+    required: views(required),
+    telling: views(others.slice(0, TELLING)),
+    rest: views(others.slice(TELLING)),
+  };
 }
 
-/** What an answer changed: the causes it speaks about, with their probability at intake without it and with it. */
-export function answerChanged(
-  { compiled, model, causeLabel }: Knowledge,
-  context: Context,
-  feature: string,
-): readonly { readonly label: string; readonly before: string; readonly after: string }[] {
-  const { [feature]: value, ...without } = context;
-  const named = model.context.find(({ id }) => id === feature)?.values.find(({ id }) => id === value);
-  if (!named) return [];
-  const before = updateBelief(compiled, { context: without, observations: [] }).posterior;
-  const after = updateBelief(compiled, { context, observations: [] }).posterior;
-  const opened = model.causes.filter((cause) => cause.requires?.[feature] === value).map(({ id }) => id);
-  return [...new Set([...opened, ...Object.keys(named.multipliers)])]
-    .filter((cause) => before[cause] !== after[cause])
-    .sort((a, b) => highest(b) - highest(a))
-    .slice(0, 4)
-    .map((cause) => ({
-      label: causeLabel(cause),
-      before: shortChance(before[cause] ?? 0),
-      after: shortChance(after[cause] ?? 0),
-    }));
-
-  function highest(cause: string): number {
-    return Math.max(before[cause] ?? 0, after[cause] ?? 0);
-  }
+/** The question most worth asking now, and what its answer could do; null when all are answered. */
+export function askNextView(
+  { model }: Knowledge,
+  questions: readonly IntakeQuestion[] | undefined,
+): { readonly feature: string; readonly question: string; readonly could: string } | null {
+  const [next] = questions ?? [];
+  if (next === undefined) return null;
+  const { feature, couldMove, bringsIn, enables } = next;
+  return {
+    feature,
+    question: model.context.find(({ id }) => id === feature)?.question ?? feature,
+    could: [
+      t.car.couldMove(shortChance(couldMove)),
+      ...(bringsIn.length > 0 ? [t.car.couldBringIn(bringsIn.length)] : []),
+      ...(enables.length > 0 ? [t.car.couldEnable(enables.length)] : []),
+    ].join(', '),
+  };
 }
