@@ -1,8 +1,12 @@
 import type { PerCylinderReading, Reading } from '../../reading/reading.ts';
-import { messages } from './messages.ts';
+import type { Language } from '../language.ts';
+import { english } from './english.ts';
 
 /** Numbers as they were read, in a phrase: "9.2 bar on cylinder 3, 12.1 to 12.5 bar on the others". */
-export function describeReading(reading: Reading): string {
+export function describeReading(reading: Reading, language: Language = english): string {
+  const { messages } = language;
+  const withUnit = (value: number, unit: string): string => numberWithUnit(value, unit, language);
+  const withSign = (percent: number): string => signed(percent, language);
   switch (reading.kind) {
     case 'single':
       return withUnit(reading.value, reading.unit);
@@ -14,7 +18,7 @@ export function describeReading(reading: Reading): string {
     case 'trim':
       return messages.trims({ short: withSign(reading.short), long: withSign(reading.long) });
     case 'per-cylinder':
-      return describeCylinders(reading);
+      return describeCylinders(reading, language);
     case 'counts': {
       const { counts, suspect } = reading;
       const all = Object.values(counts).reduce((sum, count) => sum + count, 0);
@@ -31,7 +35,9 @@ export function describeReading(reading: Reading): string {
   }
 }
 
-function describeCylinders({ values, unit, suspect }: PerCylinderReading): string {
+function describeCylinders({ values, unit, suspect }: PerCylinderReading, language: Language): string {
+  const { messages } = language;
+  const withUnit = (value: number, unit: string): string => numberWithUnit(value, unit, language);
   const value = withUnit(values[suspect] ?? 0, unit);
   const others = Object.entries(values).flatMap(([cylinder, other]) => (Number(cylinder) === suspect ? [] : [other]));
   if (others.length === 0) return messages.onCylinderAlone({ suspect: String(suspect), value });
@@ -39,19 +45,20 @@ function describeCylinders({ values, unit, suspect }: PerCylinderReading): strin
   return messages.onCylinders({
     suspect: String(suspect),
     value,
-    others: low === high ? withUnit(low, unit) : messages.range({ low: plain(low), high: withUnit(high, unit) }),
+    others:
+      low === high ? withUnit(low, unit) : messages.range({ low: plain(low, language), high: withUnit(high, unit) }),
   });
 }
 
-function withUnit(value: number, unit: string): string {
-  return unit === 'ratio' ? plain(value) : `${plain(value)} ${unit}`;
+function numberWithUnit(value: number, unit: string, language: Language): string {
+  return unit === 'ratio' ? plain(value, language) : `${plain(value, language)} ${unit}`;
 }
 
-function withSign(percent: number): string {
-  return `${percent > 0 ? '+' : ''}${plain(percent)} %`;
+function signed(percent: number, language: Language): string {
+  return `${percent > 0 ? '+' : ''}${plain(percent, language)} %`;
 }
 
 // as it was typed, short of digits that a conversion left behind
-function plain(value: number): string {
-  return String(Number(value.toPrecision(6)));
+function plain(value: number, { formatNumber }: Language): string {
+  return formatNumber(Number(value.toPrecision(6)));
 }

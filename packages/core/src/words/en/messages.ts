@@ -126,6 +126,14 @@ export const messages = {
     `“${p.test}” was done ${p.times} times: a repeat counts only for what the first run did not tell.`,
   asleep: (p: { test: string }): string => `“${p.test}” was done while the fault was not there: it says nothing.`,
 
+  /** Of 1000 engines. */
+  count: (engines: number): string =>
+    engines < 1 ? 'fewer than 1' : engines > 999 ? 'more than 999' : String(engines),
+  quoted: (label: string): string => `“${label}”`,
+  /** Parts as made by `share`. */
+  sharesTogether: (shares: readonly string[]): string => shares.join(' to '),
+  /** What is opened one after the other. */
+  inTurn: (parts: readonly string[]): string => parts.join(', then '),
   and: (parts: readonly string[]): string =>
     parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`,
 } as const;

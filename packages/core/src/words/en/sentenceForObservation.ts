@@ -1,15 +1,20 @@
 import type { Mover, ObservationExplanation } from '../../explanation/explanation.ts';
 import type { Model } from '../../model/model.ts';
-import { formatTimes } from './formatTimes.ts';
-import { messages } from './messages.ts';
 import { nameOf } from './nameOf.ts';
+import type { Language } from '../language.ts';
+import { english } from './english.ts';
 
 // Below a quarter more likely (about one deciban) a reader would not call it a reason.
 const WORTH_SAYING_DECIBANS = 1;
 
 /** What a result did and why, in two or three sentences with natural frequencies: "Of 1000 engines like this, 3 had “…” before this
  * result and 24 after it. …". The cause it is about is the one it moved most. */
-export function sentenceForObservation(model: Model, step: ObservationExplanation): string {
+export function sentenceForObservation(
+  model: Model,
+  step: ObservationExplanation,
+  language: Language = english,
+): string {
+  const { messages } = language;
   const [top] = step.movers;
   if (top === undefined) {
     const { observation } = step;
@@ -18,19 +23,24 @@ export function sentenceForObservation(model: Model, step: ObservationExplanatio
       : messages.movesNothing();
   }
   const counterpart = step.movers.find((mover) => mover.after > mover.before !== top.after > top.before);
-  const [before, after] = countsOf(step, top);
-  if (before === after) return messages.hardlyMoved({ cause: nameOf(model.causes, top.cause), after });
-  const sentences = [messages.moved({ cause: nameOf(model.causes, top.cause), before, after }), reason(top)];
+  const [before, after] = countsOf(step, top, language);
+  if (before === after) return messages.hardlyMoved({ cause: nameOf(model.causes, top.cause, language), after });
+  const sentences = [
+    messages.moved({ cause: nameOf(model.causes, top.cause, language), before, after }),
+    reason(top, language),
+  ];
   if (counterpart !== undefined) {
-    const [was, is] = countsOf(step, counterpart);
+    const [was, is] = countsOf(step, counterpart, language);
     if (was !== is) {
-      sentences.push(messages.alsoMoved({ cause: nameOf(model.causes, counterpart.cause), before: was, after: is }));
+      sentences.push(
+        messages.alsoMoved({ cause: nameOf(model.causes, counterpart.cause, language), before: was, after: is }),
+      );
     }
   }
   return sentences.join(' ');
 }
 
-function reason({ weightDecibans }: Mover): string {
+function reason({ weightDecibans }: Mover, { messages, formatTimes }: Language): string {
   if (weightDecibans === Infinity) return messages.excludesOthers();
   if (weightDecibans === -Infinity) return messages.excludesIt();
   if (Math.abs(weightDecibans) < WORTH_SAYING_DECIBANS) return messages.speaksHardly();
@@ -38,11 +48,10 @@ function reason({ weightDecibans }: Mover): string {
   return weightDecibans > 0 ? messages.speaksFor({ times }) : messages.speaksAgainst({ times });
 }
 
-function countsOf({ of1000 }: ObservationExplanation, { cause }: Mover): readonly [string, string] {
-  return [formatCount(of1000.before[cause] ?? 0), formatCount(of1000.after[cause] ?? 0)];
-}
-
-function formatCount(count: number): string {
-  if (count < 1) return 'fewer than 1';
-  return count > 999 ? 'more than 999' : String(count);
+function countsOf(
+  { of1000 }: ObservationExplanation,
+  { cause }: Mover,
+  { messages }: Language,
+): readonly [string, string] {
+  return [messages.count(of1000.before[cause] ?? 0), messages.count(of1000.after[cause] ?? 0)];
 }

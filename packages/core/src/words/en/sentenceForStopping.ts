@@ -1,14 +1,15 @@
 import type { Advice } from '../../decision/advice.ts';
 import type { Model } from '../../model/model.ts';
-import { formatMoney } from './formatMoney.ts';
-import { messages } from './messages.ts';
 import { nameOf } from './nameOf.ts';
+import type { Language } from '../language.ts';
+import { english } from './english.ts';
 
 /** Whether testing still pays, and what the best remaining test would save. */
-export function sentenceForStopping(model: Model, { tests }: Advice): string {
+export function sentenceForStopping(model: Model, { tests }: Advice, language: Language = english): string {
+  const { messages, formatMoney } = language;
   const [best] = tests;
   if (best === undefined) return messages.nothingToTest();
-  const test = nameOf(model.tests, best.test);
+  const test = nameOf(model.tests, best.test, language);
   if (best.netValue.amount > 0) return messages.testingPays({ test, saving: formatMoney(best.netValue) });
   const saves = formatMoney(best.grossValue);
   return saves === formatMoney({ ...best.grossValue, amount: 0 })

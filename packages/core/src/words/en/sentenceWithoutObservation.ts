@@ -1,22 +1,28 @@
 import type { Explanation } from '../../explanation/explanation.ts';
 import type { Model } from '../../model/model.ts';
-import { formatProbability } from './formatProbability.ts';
-import { messages } from './messages.ts';
 import { nameOf } from './nameOf.ts';
+import type { Language } from '../language.ts';
+import { english } from './english.ts';
 
 /** Who would lead the ranking if one observation had never been made, beside who leads now.
  * @param at position in `explanation.observations`; `''` when there is no such observation. */
-export function sentenceWithoutObservation(model: Model, explanation: Explanation, at: number): string {
+export function sentenceWithoutObservation(
+  model: Model,
+  explanation: Explanation,
+  at: number,
+  language: Language = english,
+): string {
+  const { messages, formatProbability } = language;
   const leader = explanation.beliefs.at(-1)?.ranking[0];
   const other = explanation.observations[at]?.rankingWithout[0];
   if (leader === undefined || other === undefined) return '';
   const parts = {
-    cause: nameOf(model.causes, other.cause),
+    cause: nameOf(model.causes, other.cause, language),
     without: formatProbability(other.probability),
     now: formatProbability(leader.probability),
   };
   if (other.cause === leader.cause) {
     return parts.without === parts.now ? messages.withoutItTheSame(parts) : messages.withoutItSameLeader(parts);
   }
-  return messages.withoutItOtherLeader({ ...parts, leader: nameOf(model.causes, leader.cause) });
+  return messages.withoutItOtherLeader({ ...parts, leader: nameOf(model.causes, leader.cause, language) });
 }

@@ -1,0 +1,11 @@
+import { formatNumber } from './formatNumber.ts';
+
+/** A probability with two significant digits, as in "24 %", "3,1 %", "99,6 %". Never "0 %" or "100 %": beyond 1 in 1000 on either side
+ * it says so in words. */
+export function formatProbability(probability: number): string {
+  if (probability < 0.001) return 'weniger als 1 von 1000';
+  if (probability > 0.999) return 'mehr als 999 von 1000';
+  const percent = probability * 100;
+  // near certainty the digits that tell are those of what is missing; the space must not break
+  return `${percent >= 99 ? percent.toFixed(1).replace('.', ',') : formatNumber(Number(percent.toPrecision(2)))}\u00a0%`;
+}

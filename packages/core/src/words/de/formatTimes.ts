@@ -1,0 +1,8 @@
+import { formatNumber } from './formatNumber.ts';
+
+/** How many times as likely, with two significant digits, as in "8,4-mal", "24-mal", "mehr als 1000-mal".
+ * @param ratio at least 1; Infinity is allowed. */
+export function formatTimes(ratio: number): string {
+  if (ratio > 1000) return 'mehr als 1000-mal';
+  return `${formatNumber(Number(ratio.toPrecision(2)))}-mal`;
+}

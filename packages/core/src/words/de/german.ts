@@ -1,0 +1,17 @@
+import type { Language } from '../language.ts';
+import { formatMinutes } from './formatMinutes.ts';
+import { formatMoney } from './formatMoney.ts';
+import { formatNumber } from './formatNumber.ts';
+import { formatProbability } from './formatProbability.ts';
+import { formatTimes } from './formatTimes.ts';
+import { messages } from './messages.ts';
+
+/** German: sentences and formats. The model's labels stay in the language of the model. */
+export const german: Language = {
+  messages,
+  formatNumber,
+  formatMinutes,
+  formatMoney,
+  formatProbability,
+  formatTimes,
+};

@@ -1,0 +1,9 @@
+import type { TestNotNow } from '../../decision/advice.ts';
+import type { Model } from '../../model/model.ts';
+import { sentenceForNotNow as inLanguage } from '../en/sentenceForNotNow.ts';
+import { german } from './german.ts';
+
+/** Why a test is not among the next steps. */
+export function sentenceForNotNow(model: Model, test: TestNotNow): string {
+  return inLanguage(model, test, german);
+}

@@ -1,0 +1,16 @@
+import type { Language } from '../language.ts';
+import { formatMinutes } from './formatMinutes.ts';
+import { formatMoney } from './formatMoney.ts';
+import { formatProbability } from './formatProbability.ts';
+import { formatTimes } from './formatTimes.ts';
+import { messages } from './messages.ts';
+
+/** English: what the sentence makers use unless they are given another language. */
+export const english: Language = {
+  messages,
+  formatNumber: String,
+  formatMinutes,
+  formatMoney,
+  formatProbability,
+  formatTimes,
+};
