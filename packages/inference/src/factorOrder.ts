@@ -1,10 +1,9 @@
 import { eliminationOrder } from './eliminationOrder.ts';
-import type { Factor } from './factor.ts';
 
 /** A greedy order in which to sum all variables of some factors out but the kept ones (by weighted fill).
  * @param kept positions that stay. @returns positions in the network, first eliminated first. */
 export function factorOrder(
-  factors: readonly Factor[],
+  factors: readonly { readonly variables: readonly number[] }[],
   kept: ReadonlySet<number>,
   cardinalities: ArrayLike<number>,
 ): number[] {

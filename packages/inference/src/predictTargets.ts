@@ -90,7 +90,9 @@ function contract(sweep: CompiledSweep, { target, components, groups }: Pending)
   let rest = target.size;
   let classes: RootClasses = target;
   components.forEach((component, k) => {
+    const before = component.derived.length;
     const joint = distributionOf(component, groups[k]!, cardinalities);
+    if (component.derived.length > before) sweep.held.entries += joint.length;
     const configurations = joint.length / component.firstOf.length;
     const refined = refineClasses(classes, component);
     const block = rest / configurations;

@@ -10,24 +10,16 @@ export function shareDistributions(
 ): void {
   if (component.variables.length < 3 || wanted.length < 2) return;
   const { joint } = solveComponent(component, cardinalities);
-  const whole = (joint instanceof Float64Array ? joint : joint.tables).length / component.firstOf.length;
+  // without a joint every question is an elimination of its own: a union can be dearer than its parts
+  if (joint === null) return;
+  const whole = joint.length / component.firstOf.length;
   const sizeOf = (variables: readonly number[]): number =>
     variables.reduce((size, variable) => size * cardinalities[variable]!, 1);
   const missing = wanted.filter(
     (group) => !component.derived.some(({ variables }) => group.every((variable) => variables.includes(variable))),
   );
   missing.sort((a, b) => sizeOf(b) - sizeOf(a));
-  // in a tree only what some clique covers: a union across cliques can be dearer than its parts
-  const scopes =
-    joint instanceof Float64Array
-      ? [component.variables]
-      : joint.at.map((_, c) =>
-          [...joint.tree.members.subarray(joint.tree.start[c]!, joint.tree.start[c + 1]!)].map(
-            (k) => joint.variables[k]!,
-          ),
-        );
-  const fits = (group: readonly number[]): boolean =>
-    sizeOf(group) * 8 <= whole && scopes.some((scope) => group.every((variable) => scope.includes(variable)));
+  const fits = (group: readonly number[]): boolean => sizeOf(group) * 8 <= whole;
   const unions: number[][] = [];
   for (const group of missing) {
     if (!fits(group)) continue;

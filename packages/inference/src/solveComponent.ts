@@ -1,23 +1,27 @@
 import { addLogsAlong } from './addLogsAlong.ts';
-import { componentTree } from './componentTree.ts';
+import type { ClassFactor } from './classFactor.ts';
+import { eliminateClasses } from './eliminateClasses.ts';
+import { eliminateInLogs } from './eliminateInLogs.ts';
 import { nestOf } from './loopNest.ts';
 import { multiplyAlong } from './multiplyAlong.ts';
 import type { ComponentSolution, SweepComponent } from './sweepComponent.ts';
 import type { SweepFactor } from './sweepFactor.ts';
 
-/** Joints of fewer entries than this, all classes together, are multiplied out without asking whether a tree would be smaller. */
-const smallJoint = 1 << 15;
+/** Joints of more entries than this, all classes together, are not multiplied out: what is asked of them is got by elimination. */
+const largestJoint = 1 << 15;
 
-/** Multiplies a component out, from the components it was made of when its joint is kept whole, else as a clique tree from its parts.
- * Done once. */
+/** Multiplies a component out, from the components it was made of, or, when its joint would be large, gets only its totals. Done once. */
 export function solveComponent(component: SweepComponent, cardinalities: Int32Array): ComponentSolution {
   if (component.solution !== null) return component.solution;
   const { variables, firstOf, parts, from, by } = component;
   const size = variables.reduce((product, variable) => product * cardinalities[variable]!, 1);
-  if (size * firstOf.length > smallJoint) {
-    const tree = componentTree(parts, variables, firstOf, size, cardinalities);
-    if (tree !== null)
-      return (component.solution = { joint: tree, logShift: tree.logTotal, logTotal: tree.logTotal, smallest: 0 });
+  if (size * firstOf.length > largestJoint) {
+    const total = eliminateComponent(component, [], cardinalities);
+    const logs = Float64Array.from(
+      firstOf,
+      (first) => Math.log(total.blocks[total.classOf[first]!]!) + (total.logs?.[total.classOf[first]!] ?? 0),
+    );
+    return (component.solution = { joint: null, logShift: logs, logTotal: logs, smallest: 0 });
   }
   const joint = new Float64Array(firstOf.length * size);
   const logShift = new Float64Array(firstOf.length);
@@ -41,6 +45,50 @@ export function solveComponent(component: SweepComponent, cardinalities: Int32Ar
     for (let k = c * size; k < end; k += 1) joint[k]! /= sum;
   }
   return (component.solution = { joint, logShift, logTotal, smallest });
+}
+
+/** The component's product summed down to `keep`, in some order. */
+export function eliminateComponent(
+  component: SweepComponent,
+  keep: readonly number[],
+  cardinalities: Int32Array,
+): ClassFactor {
+  const { parts, classOf } = component;
+  if (parts.reduce((product, part) => product * part.smallest, 1) < 1e-250)
+    return eliminatePartsInLogs(component, keep, cardinalities);
+  return eliminateClasses(factorsOf(component, cardinalities), keep, classOf.length, cardinalities);
+}
+
+/** The joints of the small components it was made of, and what joined them. */
+function factorsOf(component: SweepComponent, cardinalities: Int32Array): ClassFactor[] {
+  const { variables, classOf, firstOf, from, by } = component;
+  const size = variables.reduce((product, variable) => product * cardinalities[variable]!, 1);
+  if (size * firstOf.length <= largestJoint) {
+    const { joint, logShift } = solveComponent(component, cardinalities);
+    return [{ variables, classOf, firstOf, blocks: joint!, size, logs: logShift }];
+  }
+  return [...from.flatMap((other) => factorsOf(other, cardinalities)), { ...by, logs: null }];
+}
+
+/** Class by class in logarithms: for parts that together leave the range of doubles. */
+function eliminatePartsInLogs(
+  { parts, classOf, firstOf }: SweepComponent,
+  keep: readonly number[],
+  cardinalities: Int32Array,
+): ClassFactor {
+  const size = keep.reduce((product, variable) => product * cardinalities[variable]!, 1);
+  const blocks = new Float64Array(size * firstOf.length);
+  const logs = Float64Array.from(firstOf, (first, c) => {
+    const factors = parts.map((part) => {
+      const at = part.classOf[first]! * part.size;
+      return { variables: part.variables, values: part.blocks.subarray(at, at + part.size) };
+    });
+    const values = eliminateInLogs(factors, keep, cardinalities);
+    const top = values.reduce((most, log) => Math.max(most, log), -Infinity);
+    values.forEach((log, k) => (blocks[c * size + k] = top === -Infinity ? 0 : Math.exp(log - top)));
+    return top === -Infinity ? 0 : top;
+  });
+  return { variables: keep, classOf, firstOf, blocks, size, logs };
 }
 
 interface Solved extends ComponentSolution {

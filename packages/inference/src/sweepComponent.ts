@@ -1,7 +1,6 @@
 import { addAlong } from './addAlong.ts';
-import { distributionInTree, type ComponentTree } from './componentTree.ts';
 import { addLoop, nestOf } from './loopNest.ts';
-import { solveComponent } from './solveComponent.ts';
+import { eliminateComponent, solveComponent } from './solveComponent.ts';
 import type { RootClasses } from './rootClasses.ts';
 import type { SweepFactor } from './sweepFactor.ts';
 
@@ -25,8 +24,8 @@ export interface SweepComponent extends RootClasses {
 /** A component multiplied out. */
 export interface ComponentSolution {
   /** Proportional to P(variables, likelihoods so far | root class) at [class][configuration], last variable fastest; or, when that would
-   * be much larger than a clique tree, the tree. */
-  readonly joint: Float64Array | ComponentTree;
+   * be large, null. */
+  readonly joint: Float64Array | null;
   /** log of what a class's joint must be multiplied by, and of its total then; -Infinity for an impossible class. */
   readonly logShift: Float64Array;
   readonly logTotal: Float64Array;
@@ -51,15 +50,19 @@ export function distributionOf(
   }
   const classes = component.firstOf.length;
   const { joint } = source === null ? solveComponent(component, cardinalities) : { joint: null };
-  if (source === null && joint instanceof Float64Array) source = { variables: component.variables, values: joint };
-  let values: Float64Array;
-  if (source === null) values = distributionInTree(joint as ComponentTree, asked, classes, cardinalities);
-  else {
-    const size = asked.reduce((product, variable) => product * cardinalities[variable]!, 1);
-    values = new Float64Array(classes * size);
+  if (joint !== null) source = { variables: component.variables, values: joint };
+  const size = asked.reduce((product, variable) => product * cardinalities[variable]!, 1);
+  const values = new Float64Array(classes * size);
+  if (source !== null) {
     const nest = nestOf(source.variables, asked, cardinalities, 1);
     addLoop(nest, classes, source.values.length / classes, size);
     addAlong(source.values, 0, values, 0, nest.n, nest.a, nest.b, 0, nest.count);
+  } else {
+    const found = eliminateComponent(component, asked, cardinalities);
+    const nest = nestOf(found.variables, asked, cardinalities);
+    component.firstOf.forEach((first, c) =>
+      addAlong(found.blocks, found.classOf[first]! * size, values, c * size, nest.n, nest.a, nest.b, 0, nest.count),
+    );
   }
   normalizeBlocks(values, values.length / classes);
   derived.push({ variables: asked, values });

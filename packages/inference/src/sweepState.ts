@@ -35,7 +35,7 @@ export function evidenceOf(sweep: CompiledSweep, state: SweepState): StateEviden
     if (component === null || !component.isObserved) continue;
     const fresh = component.solution === null;
     const { joint, logTotal } = solveComponent(component, sweep.cardinalities);
-    if (fresh) sweep.held.entries += 2 * (joint instanceof Float64Array ? joint : joint.tables).length;
+    if (fresh) sweep.held.entries += 2 * (joint?.length ?? 1024);
     for (let r = 0; r < logEvidence.length; r += 1) logEvidence[r]! += logTotal[component.classOf[r]!]!;
   }
   state.evidence = { logEvidence, someImpossible: logEvidence.some((log) => log === -Infinity) };
