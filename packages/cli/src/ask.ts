@@ -1,5 +1,6 @@
 import {
   caseState,
+  factsOf,
   FaultoddsError,
   recordEvent,
   redo,
@@ -9,13 +10,17 @@ import {
   type Session,
 } from '@faultodds/core';
 import { askAccess } from './askAccess.ts';
+import { askCodes } from './askCodes.ts';
 import { askIntake } from './askIntake.ts';
+import { askIntakeChange } from './askIntakeChange.ts';
 import { askMenu } from './askMenu.ts';
+import { askMonitors } from './askMonitors.ts';
 import { askRepair } from './askRepair.ts';
 import { askResult } from './askResult.ts';
 import { askRetraction } from './askRetraction.ts';
 import { circumstancesWith, type PriceOptions } from './circumstancesWith.ts';
 import { CommandError } from './commandError.ts';
+import type { Desk } from './desk.ts';
 import { foldText } from './foldText.ts';
 import { loadKnowledge } from './loadKnowledge.ts';
 import { printAdvice } from './printAdvice.ts';
@@ -24,6 +29,7 @@ import { printStanding, standingOf, type Standing } from './printStanding.ts';
 import type { Prompter } from './prompter.ts';
 import { readCase } from './readCase.ts';
 import { saveToFile } from './saveToFile.ts';
+import { suspectOf } from './suspectOf.ts';
 import type { Terminal } from './terminal.ts';
 
 /** Options of `faultodds ask`. */
@@ -57,6 +63,7 @@ export async function ask(
     standingOf(compiled, session, circumstancesWith(compiled, caseState(session), options));
   let now = standing();
   let saved = session.content;
+  const desk: Desk = { suspect: suspectOf(session), bank: undefined, typed: new Map() };
 
   /** Takes over a session if it can be computed; a mistake is told and changes nothing. */
   const move = (next: () => Session): void => {
@@ -79,25 +86,31 @@ export async function ask(
   };
 
   terminal.write(`${foldText(`${model.title}. Nothing is sent anywhere. Escape goes back.`, terminal.width)}\n`);
-  if (name === undefined) record(await askIntake(prompter, model, caseState(session)));
+  if (name === undefined) record(await askIntake(terminal, prompter, compiled, factsOf(caseState(session))));
   if (session.content.events.length === 0 || name !== undefined) printStanding(terminal, model, now, { top });
   for (;;) {
     const wanted = await askMenu(prompter, model, session, now);
     switch (wanted) {
       case 'best-test':
-        record(await askResult(terminal, prompter, { model, session, standing: now, test: now.bestTest }));
+        record(await askResult(terminal, prompter, { compiled, session, desk, standing: now, test: now.bestTest }));
         break;
       case 'best-repair':
         record(await askRepair(terminal, prompter, { model, session, repair: now.bestRepair }));
         break;
       case 'test':
-        record(await askResult(terminal, prompter, { model, session, standing: now }));
+        record(await askResult(terminal, prompter, { compiled, session, desk, standing: now }));
         break;
       case 'repair':
         record(await askRepair(terminal, prompter, { model, session }));
         break;
       case 'intake':
-        record(await askIntake(prompter, model, caseState(session)));
+        record(await askIntakeChange(terminal, prompter, compiled, factsOf(caseState(session))));
+        break;
+      case 'codes':
+        record(await askCodes(terminal, prompter, { compiled, session, desk }));
+        break;
+      case 'monitors':
+        record(await askMonitors(terminal, prompter, { compiled, session, desk }));
         break;
       case 'access':
         record(await askAccess(prompter, model, caseState(session)));

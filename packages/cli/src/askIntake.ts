@@ -1,33 +1,66 @@
-import type { CaseEvent, CaseState, Model } from '@faultodds/core';
-import { labelOf } from './labelOf.ts';
+import {
+  contextEffects,
+  FaultoddsError,
+  questionsToAsk,
+  type CaseEvent,
+  type CompiledModel,
+  type Facts,
+  type IntakeQuestion,
+} from '@faultodds/core';
+import { foldText } from './foldText.ts';
+import { describeIntakeQuestion } from './describeIntakeQuestion.ts';
+import { printContextEffect } from './printContextEffect.ts';
 import type { Prompter } from './prompter.ts';
+import type { Terminal } from './terminal.ts';
 
-const NOT_KNOWN = '';
+const NOT_KNOWN = '#not-known';
+const ENOUGH = '#enough';
 
-/** Asks which intake facts are known, then each of them. @returns events to record; nothing when left. */
+/** Asks the intake questions that are open, one after the other: those that causes or tests wait for first, then by how far an answer could
+ * move the ranking. Says after each answer what it changed. Escape or "That is all" ends it. @returns events to record. */
 export async function askIntake(
+  terminal: Terminal,
   prompter: Prompter,
-  model: Model,
-  { context }: CaseState,
-): Promise<CaseEvent[] | undefined> {
-  const chosen = await prompter.gather(
-    'What is known at intake? (what is not known changes nothing)',
-    model.context.map(({ id, label, question, values }) => {
-      const answer = context[id];
-      return { value: id, label, hint: answer === undefined ? question : `now: ${labelOf(values, answer)}` };
-    }),
-  );
-  if (chosen === undefined) return undefined;
+  compiled: CompiledModel,
+  facts: Facts,
+): Promise<CaseEvent[]> {
   const events: CaseEvent[] = [];
-  for (const feature of model.context.filter(({ id }) => chosen.includes(id))) {
-    const isAnswered = context[feature.id] !== undefined;
-    const value = await prompter.choose(feature.question, [
-      ...feature.values.map(({ id, label }) => ({ value: id, label })),
-      { value: NOT_KNOWN, label: 'Not known' },
-    ]);
-    if (value === undefined) return undefined;
-    if (value !== NOT_KNOWN) events.push({ kind: 'context-set', feature: feature.id, value });
-    else if (isAnswered) events.push({ kind: 'context-cleared', feature: feature.id });
+  const passed = new Set<string>();
+  let context = facts.context;
+  for (;;) {
+    const question = questionsToAsk(compiled, { ...facts, context }).find(({ feature }) => !passed.has(feature));
+    if (question === undefined) return events;
+    const value = await askOne(prompter, compiled, question);
+    if (value === undefined || value === ENOUGH) return events;
+    passed.add(question.feature);
+    if (value === NOT_KNOWN) continue;
+    const answered = { ...context, [question.feature]: value };
+    try {
+      // an answer that does not fit what is on record is told before it is taken
+      questionsToAsk(compiled, { ...facts, context: answered });
+    } catch (error) {
+      if (!(error instanceof FaultoddsError)) throw error;
+      for (const { message, hint } of error.problems)
+        terminal.write(`${foldText(`${message}; ${hint}`, terminal.width, '  ')}\n`);
+      continue;
+    }
+    context = answered;
+    events.push({ kind: 'context-set', feature: question.feature, value });
+    const effect = contextEffects(compiled, context).find(({ feature }) => feature === question.feature);
+    if (effect !== undefined) printContextEffect(terminal, compiled.model, effect);
   }
-  return events;
+}
+
+async function askOne(
+  prompter: Prompter,
+  { model }: CompiledModel,
+  question: IntakeQuestion,
+): Promise<string | undefined> {
+  const feature = model.context.find(({ id }) => id === question.feature);
+  if (feature === undefined) return undefined;
+  return prompter.choose(`${feature.question} (${describeIntakeQuestion(model, question)})`, [
+    ...feature.values.map(({ id, label }) => ({ value: id, label })),
+    { value: NOT_KNOWN, label: 'Not known', hint: 'changes nothing' },
+    { value: ENOUGH, label: 'That is all that is known' },
+  ]);
 }

@@ -9,6 +9,8 @@ export type MenuEntry =
   | 'best-repair'
   | 'test'
   | 'repair'
+  | 'codes'
+  | 'monitors'
   | 'intake'
   | 'access'
   | 'steps'
@@ -18,6 +20,13 @@ export type MenuEntry =
   | 'redo'
   | 'save'
   | 'leave';
+
+// the tests that `observationsFromCodes` answers
+const codeTests = ['read-misfire-codes', 'read-circuit-codes', 'read-mixture-codes', 'read-cam-codes'];
+
+function reads({ tests }: Model, how: (test: Model['tests'][number]) => boolean): boolean {
+  return tests.some(how);
+}
 
 /** Asks what to do with the case; only what is possible now is offered. No answer means leaving. */
 export async function askMenu(
@@ -32,6 +41,12 @@ export async function askMenu(
     ['best-repair', `I have done this: ${labelOf(model.repairs, bestRepair ?? '')}`, bestRepair !== undefined],
     ['test', 'Another test was done', true],
     ['repair', 'A repair was tried', true],
+    ['codes', 'Trouble codes were read', reads(model, ({ id }) => codeTests.includes(id))],
+    [
+      'monitors',
+      'Misfire monitors were read as raw bytes',
+      reads(model, ({ readings = [] }) => readings.some(({ kind }) => kind === 'counts')),
+    ],
     ['steps', 'What else could be done, at what price', true],
     ['why', 'Why this ranking', true],
     ['intake', 'Intake facts', true],

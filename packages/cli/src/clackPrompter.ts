@@ -1,4 +1,4 @@
-import { autocomplete, autocompleteMultiselect, confirm, isCancel, select, text } from '@clack/prompts';
+import { autocomplete, confirm, isCancel, multiline, select, text } from '@clack/prompts';
 import type { Choice, Prompter } from './prompter.ts';
 
 const ROWS = 10;
@@ -10,17 +10,10 @@ export const clackPrompter: Prompter = {
     answered(
       await autocomplete({ message, options: optionsOf(choices), maxItems: ROWS, placeholder: 'type to search' }),
     ),
-  gather: async (message, choices) =>
-    answered(
-      await autocompleteMultiselect({
-        message,
-        options: optionsOf(choices),
-        maxItems: ROWS,
-        placeholder: 'type to search, Tab marks',
-      }),
-    ),
   type: async (message, suggestion, refuse) =>
     answered(await text({ message, initialValue: suggestion, validate: (given) => refuse?.(given ?? '') })),
+  paste: async (message, suggestion) =>
+    answered(await multiline({ message: `${message} (an empty line ends it)`, initialValue: suggestion })),
   confirm: async (message) => answered(await confirm({ message })),
 };
 

@@ -1,4 +1,11 @@
-import { compileModel, FaultoddsError, parseModel, type CompiledModel, type Model } from '@faultodds/core';
+import {
+  compileModel,
+  FaultoddsError,
+  parseModel,
+  type CompiledModel,
+  type CompileOptions,
+  type Model,
+} from '@faultodds/core';
 import { demoCases, misfire } from '@faultodds/misfire';
 import { CommandError } from './commandError.ts';
 import { readModelParts } from './readModelParts.ts';
@@ -13,14 +20,14 @@ export interface Knowledge {
 
 /** The misfire model that comes with faultodds, or the one in a file or folder.
  * @throws CommandError when that one is not valid */
-export function loadKnowledge(path?: string): Knowledge {
+export function loadKnowledge(path?: string, options: CompileOptions = {}): Knowledge {
   if (path === undefined) {
     const model = parseModel(misfire);
-    return { model, compiled: compileModel(model), cases: demoCases };
+    return { model, compiled: compileModel(model, options), cases: demoCases };
   }
   try {
     const model = parseModel(readModelParts(path).input);
-    return { model, compiled: compileModel(model), cases: [] };
+    return { model, compiled: compileModel(model, options), cases: [] };
   } catch (error) {
     if (!(error instanceof FaultoddsError)) throw error;
     throw new CommandError(

@@ -1,5 +1,6 @@
 import {
   caseState,
+  evidenceConflict,
   explainCase,
   factsOf,
   nextActions,
@@ -8,6 +9,7 @@ import {
   type Belief,
   type Circumstances,
   type CompiledModel,
+  type EvidenceConflict,
   type Model,
   type ObservationExplanation,
   type Session,
@@ -17,6 +19,7 @@ import { foldText } from './foldText.ts';
 import { labelOf } from './labelOf.ts';
 import { paint } from './paint.ts';
 import { printCautions } from './printCautions.ts';
+import { printConflict } from './printConflict.ts';
 import { printRanking } from './printRanking.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -25,6 +28,7 @@ export interface Standing {
   readonly belief: Belief;
   readonly advice: Advice;
   readonly openAccess: readonly string[];
+  readonly conflict: EvidenceConflict;
   /** The latest observation and what it did. */
   readonly latest?: ObservationExplanation;
   readonly bestTest?: string;
@@ -42,13 +46,14 @@ export function standingOf(compiled: CompiledModel, session: Session, circumstan
     belief,
     advice,
     openAccess: state.openAccess,
+    conflict: evidenceConflict(compiled, facts),
     ...(latest === undefined ? {} : { latest }),
     ...(advice.best.kind === 'test' ? { bestTest: advice.best.test } : {}),
     ...(advice.best.kind === 'repair' ? { bestRepair: advice.best.repair } : {}),
   };
 }
 
-/** The ranking, what the latest result did when it is new, what to mind, and the best next step. */
+/** The ranking, what the latest result did when it is new, what to mind, whether results fit together, and the best next step. */
 export function printStanding(
   terminal: Terminal,
   model: Model,
@@ -68,6 +73,8 @@ export function printStanding(
     if (!warned.has(JSON.stringify(warning)))
       paragraph(`Mind: ${sentenceForWarning(model, now.belief.facts, warning)}`);
   }
+  // said again only when it changed
+  if (JSON.stringify(before?.conflict) !== JSON.stringify(now.conflict)) printConflict(terminal, model, now.conflict);
   if (now.openAccess.length > 0) {
     paragraph(`Open now: ${now.openAccess.map((id) => labelOf(model.access, id)).join('; ')}.`);
   }

@@ -4,14 +4,14 @@ export interface Prompter {
   readonly choose: (question: string, choices: readonly Choice[]) => Promise<string | undefined>;
   /** One of many, found by typing. */
   readonly find: (question: string, choices: readonly Choice[]) => Promise<string | undefined>;
-  /** Any of many. */
-  readonly gather: (question: string, choices: readonly Choice[]) => Promise<readonly string[] | undefined>;
   /** @param refuse says what is wrong with a text, or nothing. */
   readonly type: (
     question: string,
     suggestion: string,
     refuse?: (text: string) => string | undefined,
   ) => Promise<string | undefined>;
+  /** Text of several lines, as it is pasted. @param suggestion what was there before. */
+  readonly paste: (question: string, suggestion: string) => Promise<string | undefined>;
   readonly confirm: (question: string) => Promise<boolean | undefined>;
 }
 

@@ -1,4 +1,4 @@
-import { caseState, explainCase, factsOf, nextActions, updateBelief } from '@faultodds/core';
+import { caseState, evidenceConflict, explainCase, factsOf, nextActions, updateBelief } from '@faultodds/core';
 import {
   describeObservation,
   sentenceForObservation,
@@ -6,13 +6,17 @@ import {
   sentenceWithoutObservation,
 } from '@faultodds/core/words/en';
 import { circumstancesWith, type PriceOptions } from './circumstancesWith.ts';
+import { conflictSentences } from './printConflict.ts';
+import { doubtOf } from './doubtOf.ts';
 import { foldText } from './foldText.ts';
 import { labelOf } from './labelOf.ts';
 import { loadKnowledge } from './loadKnowledge.ts';
 import { paint } from './paint.ts';
 import { printAdvice } from './printAdvice.ts';
 import { printContext } from './printContext.ts';
+import { printDoubt } from './printDoubt.ts';
 import { printRanking } from './printRanking.ts';
+import { printReading } from './printReading.ts';
 import { readCase } from './readCase.ts';
 import { replayDocument } from './replayDocument.ts';
 import type { Terminal } from './terminal.ts';
@@ -25,21 +29,37 @@ export interface ReplayOptions extends PriceOptions {
   readonly top?: number;
   /** Tests and repairs shown. Default 3; with `json` all. */
   readonly steps?: number;
+  /** Plausible models to draw; `true`: 400. Default: none. */
+  readonly doubt?: number | true;
+  /** Allow two causes at once. Default false. */
+  readonly two?: boolean;
 }
+
+const DRAWS = 400;
+// pricing every test takes about a hundred times as long as ranking causes
+const ADVICE_DRAWS = 20;
 
 /** Prints how the ranking moved with every result of a case, then what to do next and why.
  * @throws CommandError the case or an option cannot be used */
 export function replay(terminal: Terminal, name: string, options: ReplayOptions): void {
-  const knowledge = loadKnowledge(options.model);
+  const knowledge = loadKnowledge(options.model, { atMost: options.two === true ? 2 : 1 });
   const { model, compiled } = knowledge;
   const session = readCase(knowledge, name);
   const state = caseState(session);
   const facts = factsOf(state);
   const explanation = explainCase(compiled, facts);
   const belief = updateBelief(compiled, facts);
-  const advice = nextActions(compiled, belief, circumstancesWith(compiled, state, options));
+  const circumstances = circumstancesWith(compiled, state, options);
+  const advice = nextActions(compiled, belief, circumstances);
+  const conflict = conflictSentences(model, evidenceConflict(compiled, facts));
+  const draws = options.doubt === true ? DRAWS : options.doubt;
+  if (draws !== undefined && terminal.interactive) terminal.warn(`Drawing ${draws} plausible models …\n`);
+  const doubt =
+    draws === undefined
+      ? undefined
+      : doubtOf(compiled, facts, circumstances, { draws, adviceDraws: Math.min(draws, ADVICE_DRAWS) });
   if (options.json === true) {
-    const document = replayDocument({ model, session, explanation, belief, advice }, options);
+    const document = replayDocument({ compiled, session, explanation, belief, advice, conflict, doubt }, options);
     terminal.write(`${JSON.stringify(document, null, 2)}\n`);
     return;
   }
@@ -50,6 +70,7 @@ export function replay(terminal: Terminal, name: string, options: ReplayOptions)
   const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
   terminal.write(`${paint(terminal, 'strong', state.title)}\n`);
   if (session.demo !== undefined) paragraph('An invented case, for teaching.');
+  if (options.two === true) paragraph('Two causes at once are allowed for.');
   printContext(terminal, model, state.context);
 
   heading('At intake');
@@ -58,11 +79,16 @@ export function replay(terminal: Terminal, name: string, options: ReplayOptions)
     const [before, after] = [explanation.beliefs[at], explanation.beliefs[at + 1]];
     heading(`${at + 1}. ${describeObservation(model, step.observation)}`);
     if (after !== undefined) printRanking(terminal, model, after, before === undefined ? { top } : { top, before });
+    const { observation } = step;
+    if (observation.kind === 'result' && observation.reading !== undefined) {
+      printReading(terminal, compiled, observation.test, observation.reading);
+    }
     paragraph(sentenceForObservation(model, step));
     paragraph(sentenceWithoutObservation(model, explanation, at));
     if (step.observation.note !== undefined) paragraph(`Note: ${step.observation.note}`);
   });
-  if (belief.warnings.length > 0) heading('Bear in mind');
+  if (belief.warnings.length + conflict.length > 0) heading('Bear in mind');
+  for (const sentence of conflict) paragraph(sentence);
   for (const warning of belief.warnings) paragraph(sentenceForWarning(model, facts, warning));
   if (state.openAccess.length > 0) {
     heading('Open now');
@@ -70,6 +96,10 @@ export function replay(terminal: Terminal, name: string, options: ReplayOptions)
   }
   heading('What next');
   printAdvice(terminal, model, advice, steps);
+  if (doubt !== undefined) {
+    heading('How sure that is');
+    printDoubt(terminal, model, doubt, { top });
+  }
   if (session.demo !== undefined) {
     heading('How this invented case ended');
     paragraph(`It was: ${labelOf(model.causes, session.demo.trueCause)}. ${session.demo.lesson}`);

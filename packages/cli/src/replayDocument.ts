@@ -2,9 +2,11 @@ import {
   caseState,
   type Advice,
   type Belief,
+  type CompiledModel,
   type Explanation,
-  type Model,
+  type Observation,
   type RankedCause,
+  type Reading,
   type Session,
 } from '@faultodds/core';
 import {
@@ -15,7 +17,10 @@ import {
   sentenceForWarning,
   sentenceWithoutObservation,
 } from '@faultodds/core/words/en';
+import type { Doubt } from './doubtOf.ts';
 import { labelOf } from './labelOf.ts';
+import { nameOfNumber } from './nameOfNumber.ts';
+import { readingLines } from './printReading.ts';
 
 /** What `faultodds replay --json` prints; the shape is kept, and described in the README of this package. */
 export interface ReplayDocument {
@@ -31,6 +36,9 @@ export interface ReplayDocument {
   readonly observations: readonly {
     readonly id: string;
     readonly what: string;
+    /** The numbers as they were read, and what they come to beside the likelihoods. */
+    readonly reading?: Reading;
+    readonly readingSays?: readonly string[];
     readonly ranking: readonly RankedCauseWithLabel[];
     /** cause -> decibans; null where a result excludes a cause outright. */
     readonly weightDecibans: Readonly<Record<string, number>>;
@@ -38,9 +46,27 @@ export interface ReplayDocument {
     readonly without: string;
   }[];
   readonly warnings: readonly string[];
+  /** Sentences; none where the results fit together. */
+  readonly conflict: readonly string[];
+  readonly doubt?: DoubtDocument;
   readonly openAccess: readonly string[];
   readonly advice: Advice & { readonly why: string; readonly stopping: string };
   readonly ending?: { readonly trueCause: string; readonly lesson: string };
+}
+
+/** How sure the ranking and the advice are. */
+export interface DoubtDocument extends Pick<Doubt, 'ranking' | 'advice' | 'leading'> {
+  readonly flips: readonly {
+    /** JSON Pointer of the number in the model, and what it says in words. */
+    readonly path: string;
+    readonly what: string;
+    readonly value: number;
+    readonly low: number;
+    readonly high: number;
+    readonly at: number;
+    readonly cause: string;
+    readonly withinRange: boolean;
+  }[];
 }
 
 /** A cause of a ranking with its label. */
@@ -53,20 +79,25 @@ export interface RankedCauseWithLabel {
 /** A replayed case as data. @param limits at most so many causes per ranking, tests and repairs; all by default. */
 export function replayDocument(
   {
-    model,
+    compiled,
     session,
     explanation,
     belief,
     advice,
+    conflict,
+    doubt,
   }: {
-    readonly model: Model;
+    readonly compiled: CompiledModel;
     readonly session: Session;
     readonly explanation: Explanation;
     readonly belief: Belief;
     readonly advice: Advice;
+    readonly conflict: readonly string[];
+    readonly doubt: Doubt | undefined;
   },
   { top = Infinity, steps = Infinity }: { readonly top?: number; readonly steps?: number } = {},
 ): ReplayDocument {
+  const { model } = compiled;
   const { id, title, context, openAccess } = caseState(session);
   const labelled = (ranking: readonly RankedCause[]): RankedCauseWithLabel[] =>
     ranking
@@ -81,12 +112,15 @@ export function replayDocument(
     observations: explanation.observations.map((step, at) => ({
       id: step.observation.id,
       what: describeObservation(model, step.observation),
+      ...readingOf(compiled, step.observation),
       ranking: labelled(explanation.beliefs[at + 1]?.ranking ?? []),
       weightDecibans: step.weightDecibans,
       why: sentenceForObservation(model, step),
       without: sentenceWithoutObservation(model, explanation, at),
     })),
     warnings: belief.warnings.map((warning) => sentenceForWarning(model, belief.facts, warning)),
+    conflict,
+    ...(doubt === undefined ? {} : { doubt: doubtDocument(compiled, doubt) }),
     openAccess,
     advice: {
       why: sentenceForAdvice(model, advice),
@@ -96,5 +130,25 @@ export function replayDocument(
       repairNow: { ...advice.repairNow, steps: advice.repairNow.steps.slice(0, steps) },
     },
     ...(demo === undefined ? {} : { ending: { trueCause: demo.trueCause, lesson: demo.lesson } }),
+  };
+}
+
+function readingOf(
+  compiled: CompiledModel,
+  observation: Observation,
+): { reading?: Reading; readingSays?: readonly string[] } {
+  if (observation.kind !== 'result' || observation.reading === undefined) return {};
+  const { test, reading } = observation;
+  return { reading, readingSays: readingLines(compiled, test, reading) };
+}
+
+function doubtDocument({ model }: CompiledModel, { ranking, advice, leading, flips }: Doubt): DoubtDocument {
+  return {
+    ranking,
+    advice,
+    leading,
+    flips: flips.flatMap(({ path, value, low, high, flip }) =>
+      flip === undefined ? [] : [{ path, what: nameOfNumber(model, path), value, low, high, ...flip }],
+    ),
   };
 }

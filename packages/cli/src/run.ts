@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { check, type CheckOptions } from './check.ts';
 import { CommandError } from './commandError.ts';
+import { codes, type CodesOptions } from './codes.ts';
 import { list, listed, type ListOptions } from './list.ts';
 import type { AskOptions } from './ask.ts';
 import type { Prompter } from './prompter.ts';
@@ -18,6 +19,7 @@ export async function run(argv: readonly string[], terminal: Terminal, prompter?
       exitCode = check(terminal, path, options);
     },
     list: (what, options) => list(terminal, what, options),
+    codes: (pieces, options) => codes(terminal, pieces, options),
     ask: async (name, options) => {
       // loaded late: the other commands start without the prompts
       const { ask } = await import('./ask.ts');
@@ -41,6 +43,7 @@ interface Actions {
   readonly ask: (name: string | undefined, options: AskOptions) => Promise<void>;
   readonly check: (path: string, options: CheckOptions) => void;
   readonly list: (what: string, options: ListOptions) => void;
+  readonly codes: (pieces: readonly string[], options: CodesOptions) => void;
 }
 
 function describeProgram(terminal: Terminal, actions: Actions): Command {
@@ -75,6 +78,8 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
       .command('replay <case>')
       .description('how the ranking moved with every result of a case, and what next (- reads standard input)'),
   )
+    .addOption(wholeNumber('--doubt [draws]', 'how sure that is: over so many plausible models, 400 if not said'))
+    .option('--two', 'allow for two causes at once')
     .option('--json', 'print data instead of text')
     .action(actions.replay);
   shared(
@@ -95,6 +100,17 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
     .option('--json', 'print data instead of text')
     .option('--model <path>', 'a model of your own: a file, or a folder of parts')
     .action(actions.list);
+  program
+    .command('codes')
+    .description('what a list of trouble codes says about one cylinder')
+    .argument('<codes...>', 'as the scan tool shows them (- reads standard input)')
+    .addOption(wholeNumber('--cylinder <n>', 'the cylinder that misfires').makeOptionMandatory())
+    .addOption(wholeNumber('--of <n>', 'number of cylinders').makeOptionMandatory())
+    .addOption(new Option('--bank <n>', 'its bank; not said: codes of either count').choices(['1', '2']))
+    .option('--complete', 'the list is all that the modules hold, so that what is missing says something too')
+    .option('--json', 'print data instead of text')
+    .option('--model <path>', 'a model of your own: a file, or a folder of parts')
+    .action(actions.codes);
   return program.addHelpText('after', examples);
 }
 

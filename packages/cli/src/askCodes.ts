@@ -1,0 +1,95 @@
+import {
+  caseState,
+  nextObservationId,
+  observationsFromCodes,
+  parseTroubleCodes,
+  describeTroubleCode,
+  type CaseEvent,
+  type CompiledModel,
+  type Session,
+  type TroubleCode,
+} from '@faultodds/core';
+import { askSuspect } from './askSuspect.ts';
+import type { Desk } from './desk.ts';
+import { foldText } from './foldText.ts';
+import { labelOf } from './labelOf.ts';
+import { printCodes } from './printCodes.ts';
+import type { Prompter } from './prompter.ts';
+import type { Terminal } from './terminal.ts';
+
+const DRAFT = 'codes';
+
+/** Asks for a pasted list of trouble codes, says what it means for the suspect cylinder, and lets it be corrected before it counts.
+ * @returns events to record; nothing when left, what was pasted is kept. */
+export async function askCodes(
+  terminal: Terminal,
+  prompter: Prompter,
+  { compiled, session, desk }: { readonly compiled: CompiledModel; readonly session: Session; readonly desk: Desk },
+): Promise<CaseEvent[] | undefined> {
+  desk.suspect ??= await askSuspect(prompter);
+  const { suspect } = desk;
+  if (suspect === undefined) return undefined;
+  for (;;) {
+    const text = await prompter.paste('Trouble codes, as the scan tool shows them', desk.typed.get(DRAFT) ?? '');
+    if (text === undefined) return undefined;
+    desk.typed.set(DRAFT, text);
+    const { codes, malformed } = parseTroubleCodes(text);
+    if (codes.some(namesBank)) desk.bank ??= await askBank(prompter);
+    const complete = await prompter.confirm(
+      'Is that every code the modules hold? (then what is missing says something too)',
+    );
+    if (complete === undefined) continue;
+    const read = observationsFromCodes(compiled, codes, {
+      suspectCylinder: suspect.cylinder,
+      cylinders: suspect.of,
+      listIsComplete: complete,
+      ...(desk.bank === undefined ? {} : { bank: desk.bank }),
+    });
+    terminal.write('\n');
+    printCodes(terminal, compiled.model, read, malformed);
+    const done = new Set(caseState(session).observations.flatMap((one) => (one.kind === 'result' ? [one.test] : [])));
+    const fresh = read.observations.filter(({ test }) => !done.has(test));
+    for (const { test } of read.observations.filter((one) => !fresh.includes(one))) {
+      const name = labelOf(compiled.model.tests, test);
+      terminal.write(
+        `${foldText(`“${name}” is on record already: take it back first to replace it.`, terminal.width, '  ')}\n`,
+      );
+    }
+    terminal.write('\n');
+    const wanted = await prompter.choose('And now?', [
+      ...(fresh.length === 0
+        ? []
+        : [
+            {
+              value: 'record',
+              label: fresh.length === 1 ? 'Record this result' : `Record these ${fresh.length} results`,
+            },
+          ]),
+      { value: 'correct', label: 'Correct the list' },
+      { value: 'leave', label: 'Leave it' },
+    ]);
+    if (wanted === 'correct') continue;
+    if (wanted !== 'record') return undefined;
+    desk.typed.delete(DRAFT);
+    const id = nextObservationId(session);
+    return fresh.map(({ kind: _kind, ...result }): CaseEvent => ({
+      kind: 'result-recorded',
+      ...result,
+      id: `${id}-${result.test}`,
+    }));
+  }
+}
+
+function namesBank({ code }: TroubleCode): boolean {
+  const { kind } = describeTroubleCode(code);
+  return kind === 'mixture' || kind === 'cam';
+}
+
+async function askBank(prompter: Prompter): Promise<1 | 2 | undefined> {
+  const answer = await prompter.choose('On which bank is this cylinder?', [
+    { value: '1', label: 'Bank 1', hint: 'also where there is only one' },
+    { value: '2', label: 'Bank 2' },
+    { value: '', label: 'Not known', hint: 'codes of either bank count' },
+  ]);
+  return answer === '1' ? 1 : answer === '2' ? 2 : undefined;
+}

@@ -1,0 +1,41 @@
+import {
+  credibleRanking,
+  firmAdvice,
+  sensitivity,
+  type Circumstances,
+  type CompiledModel,
+  type CredibleRanking,
+  type Facts,
+  type FirmAdvice,
+  type SensitivityFunction,
+} from '@faultodds/core';
+
+/** How far the model's numbers can be doubted and what that does to the ranking and the advice. */
+export interface Doubt {
+  readonly ranking: CredibleRanking;
+  readonly advice: FirmAdvice;
+  readonly leading: string;
+  /** Numbers that could make another cause lead, those within their plausible range first, then by how far the leader swings with them. */
+  readonly flips: readonly SensitivityFunction[];
+}
+
+/** Draws plausible models and looks for the numbers the leader hangs on.
+ * @param draws plausible models for the ranking. @param adviceDraws for the advice, which takes a hundred times as long per draw. */
+export function doubtOf(
+  compiled: CompiledModel,
+  facts: Facts,
+  circumstances: Circumstances,
+  { draws, adviceDraws }: { readonly draws: number; readonly adviceDraws: number },
+): Doubt {
+  const { leading, functions } = sensitivity(compiled, facts);
+  const flipping = functions.filter(({ flip }) => flip !== undefined);
+  return {
+    ranking: credibleRanking(compiled, facts, { draws }),
+    advice: firmAdvice(compiled, facts, circumstances, { draws: adviceDraws }),
+    leading,
+    flips: [
+      ...flipping.filter(({ flip }) => flip?.withinRange === true),
+      ...flipping.filter(({ flip }) => flip?.withinRange === false),
+    ],
+  };
+}
