@@ -14,29 +14,32 @@ export function printDoubt(terminal: Terminal, model: Model, doubt: Doubt, { top
   const paragraph = (text: string, indent = '  '): void =>
     terminal.write(`${foldText(text, terminal.width, indent)}\n`);
   const { ranking, advice, leading, flips } = doubt;
-  paragraph(`In 9 of 10 of ${ranking.draws} plausible models the probability lies between:`);
+  paragraph(`Range of each cause over ${ranking.draws} plausible models (5 to 95 %):`);
   for (const { cause, probability, low, high, leads } of ranking.causes.slice(0, top)) {
-    const range = `${formatProbability(low)} and ${formatProbability(high)}`;
+    const range = `${formatProbability(low)} to ${formatProbability(high)}`;
     paragraph(
-      `${labelOf(model.causes, cause)}: ${range} (best estimate ${formatProbability(probability)}); leads in ${formatProbability(leads)}`,
+      `${labelOf(model.causes, cause)}: ${range}, best estimate ${formatProbability(probability)}; leads in ${shareOf(leads)}`,
       '     ',
     );
   }
   paragraph(
-    `Of ${advice.draws} plausible models, ${formatProbability(advice.share)} advise the same: ${nameOfStep(model, advice.best)}.`,
+    `Same advice in ${shareOf(advice.share)} of ${advice.draws} plausible models: ${nameOfStep(model, advice.best)}.`,
   );
   for (const { best, share } of advice.others.slice(0, 2)) {
-    paragraph(`${formatProbability(share)} advise: ${nameOfStep(model, best)}`, '     ');
+    paragraph(`In ${shareOf(share)}: ${nameOfStep(model, best)}`, '     ');
   }
   const leader = labelOf(model.causes, leading);
+  const likely = flips.filter(({ flip }) => flip?.withinRange === true);
   if (flips.length === 0) paragraph(`No single number of the model would take the lead from “${leader}”.`);
-  else paragraph(`“${leader}” would lose the lead, everything else as it is:`);
-  for (const { path, value, low, high, flip } of flips.slice(0, FLIPS_SHOWN)) {
+  else if (likely.length === 0)
+    paragraph(`No single number would take the lead from “${leader}” within its plausible range. Beyond it:`);
+  else paragraph(`“${leader}” would lose the lead, everything else as it is, with:`);
+  for (const { path, value, low, high, flip } of (likely.length > 0 ? likely : flips).slice(0, FLIPS_SHOWN)) {
     if (flip === undefined) continue;
     const side = flip.at > value ? 'above' : 'below';
-    const plausible = `${digits(low)} to ${digits(high)}`;
+    const now = `now ${digits(value)}, plausible ${digits(low)} to ${digits(high)}`;
     paragraph(
-      `to “${labelOf(model.causes, flip.cause)}” ${side} ${digits(flip.at)}: ${nameOfNumber(model, path)} (now ${digits(value)}; plausible ${plausible}${flip.withinRange ? '' : ', so hardly'})`,
+      `${nameOfNumber(model, path)}: ${side} ${digits(flip.at)} (${now}), then “${labelOf(model.causes, flip.cause)}” leads`,
       '     ',
     );
   }
@@ -53,6 +56,12 @@ export function nameOfStep(model: Model, best: Advice['best']): string {
     case 'refer':
       return 'hand it on';
   }
+}
+
+/** A share of draws: none and all are said so, since so many draws prove no more. */
+function shareOf(share: number): string {
+  if (share === 0) return 'none';
+  return share === 1 ? 'all' : formatProbability(share);
 }
 
 function digits(value: number): string {

@@ -37,7 +37,7 @@ export interface ReplayOptions extends PriceOptions {
 
 const DRAWS = 400;
 // pricing every test takes about a hundred times as long as ranking causes
-const ADVICE_DRAWS = 20;
+const ADVICE_DRAWS = 50;
 
 /** Prints how the ranking moved with every result of a case, then what to do next and why.
  * @throws CommandError the case or an option cannot be used */

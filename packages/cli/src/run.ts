@@ -5,6 +5,7 @@ import { CommandError } from './commandError.ts';
 import { codes, type CodesOptions } from './codes.ts';
 import { list, listed, type ListOptions } from './list.ts';
 import type { AskOptions } from './ask.ts';
+import { plan, type PlanOptions } from './plan.ts';
 import type { Prompter } from './prompter.ts';
 import { replay, type ReplayOptions } from './replay.ts';
 import type { Terminal } from './terminal.ts';
@@ -19,6 +20,7 @@ export async function run(argv: readonly string[], terminal: Terminal, prompter?
       exitCode = check(terminal, path, options);
     },
     list: (what, options) => list(terminal, what, options),
+    plan: (name, options) => plan(terminal, name, options),
     codes: (pieces, options) => codes(terminal, pieces, options),
     ask: async (name, options) => {
       // loaded late: the other commands start without the prompts
@@ -43,6 +45,7 @@ interface Actions {
   readonly ask: (name: string | undefined, options: AskOptions) => Promise<void>;
   readonly check: (path: string, options: CheckOptions) => void;
   readonly list: (what: string, options: ListOptions) => void;
+  readonly plan: (name: string, options: PlanOptions) => void;
   readonly codes: (pieces: readonly string[], options: CodesOptions) => void;
 }
 
@@ -66,9 +69,13 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
         ),
     });
   const shared = (command: Command): Command =>
+    priced(
+      command
+        .addOption(wholeNumber('--top <n>', 'causes to show'))
+        .addOption(wholeNumber('--steps <n>', 'tests and repairs to show')),
+    );
+  const priced = (command: Command): Command =>
     command
-      .addOption(wholeNumber('--top <n>', 'causes to show'))
-      .addOption(wholeNumber('--steps <n>', 'tests and repairs to show'))
       .addOption(amount('--labour <n>', 'labour rate per hour'))
       .addOption(new Option('--currency <code>', 'currency of all amounts, as in EUR; with --labour'))
       .addOption(amount('--parts-factor <n>', "the model's prices of parts times this"))
@@ -87,6 +94,18 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
       .command('ask [case]')
       .description('work on a case with questions and answers, from the start or from a saved one'),
   ).action(actions.ask);
+  priced(
+    program
+      .command('plan <case>')
+      .description('what to do from here on, whatever comes (- reads standard input)')
+      .addOption(wholeNumber('--steps <n>', 'steps written out below each other, 4 if not said'))
+      .addOption(wholeNumber('--search <n>', 'places to examine: more take longer and prove more, 40 if not said'))
+      .option('--open <access>', 'also when to open that, and what to look at while it is open'),
+  )
+    .addOption(new Option('--mermaid', 'print the plan as a Mermaid flowchart').conflicts('json'))
+    .option('--svg <file>', 'draw the plan to a file')
+    .option('--json', 'print data instead of text')
+    .action(actions.plan);
   program
     .command('check <path>')
     .description('list every problem of a model (a file, or a folder of parts) or of a saved case')

@@ -1,0 +1,131 @@
+import { writeFileSync } from 'node:fs';
+import {
+  boundedSearch,
+  caseState,
+  factsOf,
+  FaultoddsError,
+  makePlan,
+  planAsMermaid,
+  planAsSvg,
+  planAsText,
+  planLabels,
+  problemOfCase,
+  updateBelief,
+  whatWouldItTake,
+  whileItIsOpen,
+  type Belief,
+  type Circumstances,
+  type CompiledModel,
+} from '@faultodds/core';
+import { formatMoney, usualCaution } from '@faultodds/core/words/en';
+import { cautionsOfPlan } from './cautionsOfPlan.ts';
+import { circumstancesWith, type PriceOptions } from './circumstancesWith.ts';
+import { closestName } from './closestName.ts';
+import { CommandError } from './commandError.ts';
+import { foldText } from './foldText.ts';
+import { loadKnowledge } from './loadKnowledge.ts';
+import { paint } from './paint.ts';
+import { printCautions } from './printCautions.ts';
+import { printOpening, type Opening } from './printOpening.ts';
+import { readCase } from './readCase.ts';
+import type { Terminal } from './terminal.ts';
+
+/** Options of `faultodds plan`. */
+export interface PlanOptions extends PriceOptions {
+  readonly model?: string;
+  /** Steps written out below each other. Default 4. */
+  readonly steps?: number;
+  /** Places the search examines at most: the more, the smaller the certified gap. Default 40. */
+  readonly search?: number;
+  /** Id of an access: also what it would take to open it, and what to look at while it is open. */
+  readonly open?: string;
+  readonly json?: boolean;
+  readonly mermaid?: boolean;
+  /** A file to draw the plan to. */
+  readonly svg?: string;
+}
+
+const SEARCHED = 40;
+
+/** Prints what to do from here on, whatever comes: steps with their prices, outcomes with their probabilities, what it costs and how far
+ * from the best possible plan it can be at most.
+ * @throws CommandError the case, the access or an option cannot be used */
+export function plan(terminal: Terminal, name: string, options: PlanOptions): void {
+  const knowledge = loadKnowledge(options.model);
+  const { model, compiled } = knowledge;
+  const { open } = options;
+  if (open !== undefined && !model.access.some(({ id }) => id === open)) {
+    const ids = model.access.map(({ id }) => id);
+    const closest = closestName(open, ids);
+    const hint = closest === undefined ? "'faultodds list access' shows them" : `did you mean '${closest}'?`;
+    throw new CommandError(`no access '${open}'; ${hint}`);
+  }
+  const session = readCase(knowledge, name);
+  const state = caseState(session);
+  const belief = updateBelief(compiled, factsOf(state));
+  const circumstances = circumstancesWith(compiled, state, options);
+  const { search = SEARCHED, steps } = options;
+  if (terminal.interactive) terminal.warn('Looking for the plan that costs least …\n');
+  const problem = problemOfCase(compiled, belief, circumstances);
+  const solution = boundedSearch.solve(problem, { steps: search });
+  const found = makePlan(problem, solution, steps === undefined ? {} : { depth: steps });
+  const labels = planLabels(model);
+  const opening = open === undefined ? undefined : openingOf(compiled, belief, circumstances, open);
+
+  if (options.svg !== undefined) {
+    writeDrawing(options.svg, planAsSvg(found, labels, `What to do next: ${state.title}`));
+  }
+  if (options.json === true) {
+    const document = {
+      ...found,
+      case: state.id,
+      examined: solution.progress.steps,
+      ...(opening === undefined ? {} : { opening }),
+    };
+    terminal.write(`${JSON.stringify(document, null, 2)}\n`);
+    return;
+  }
+  if (options.mermaid === true) {
+    terminal.write(planAsMermaid(found, labels));
+    return;
+  }
+  const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
+  terminal.write(`${paint(terminal, 'strong', state.title)}\n`);
+  if (session.demo !== undefined) paragraph('An invented case, for teaching.');
+  terminal.write('\n');
+  for (const line of planAsText(found, labels).trimEnd().split('\n')) {
+    const [indent = ''] = /^ */.exec(line) ?? [];
+    terminal.write(`${foldText(line.trimStart(), terminal.width, indent)}\n`);
+  }
+  terminal.write('\n');
+  const best = found.certifiedGap > 0 ? '' : ': this is the best there is';
+  paragraph(
+    `No plan costs less than ${formatMoney(found.lowerBound)} on average${best} (places examined: ${solution.progress.steps}).`,
+  );
+  if (options.svg !== undefined) paragraph(`Drawn to ${options.svg}.`);
+  printCautions(terminal, model, cautionsOfPlan(model, found.root));
+  terminal.write(`${paint(terminal, 'caution', foldText(usualCaution, terminal.width, '  '))}\n`);
+  if (opening !== undefined) printOpening(terminal, model, opening);
+}
+
+function openingOf(compiled: CompiledModel, belief: Belief, circumstances: Circumstances, access: string): Opening {
+  try {
+    return {
+      access,
+      takes: whatWouldItTake(compiled, belief, circumstances, { kind: 'access', access }),
+      looks: whileItIsOpen(compiled, belief, circumstances, access),
+    };
+  } catch (error) {
+    if (error instanceof FaultoddsError)
+      throw new CommandError(error.problems.map(({ message }) => message).join('; '));
+    throw error;
+  }
+}
+
+function writeDrawing(path: string, drawing: string): void {
+  try {
+    writeFileSync(path, drawing);
+  } catch (error) {
+    throw new CommandError(`cannot write '${path}': ${error instanceof Error ? error.message : String(error)}`);
+  }
+}
