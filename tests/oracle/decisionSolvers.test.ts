@@ -5,9 +5,12 @@ import {
   exactDynamicProgramming,
   expectimax,
   informationPerCost,
+  lowerBoundOf,
   oneStep,
   repairOrder,
   tableProblem,
+  takeAction,
+  type DecisionState,
   type Solver,
 } from '@faultodds/core';
 import { expect, test } from 'vitest';
@@ -39,6 +42,40 @@ test('on 3000 random problems the lower bound never exceeds the optimum and the 
     });
     check(progress.lowerBound, progress.upperBound);
   }
+});
+
+test('the bound made at the start stays below the optimum at every place that can be reached, and is above perfect information there', () => {
+  const random = seededRandom(SEED + 5);
+  let places = 0;
+  let higher = 0;
+  for (let at = 0; at < 250; at += 1) {
+    const tables = randomTables(random);
+    const problem = tableProblem(tables);
+    const exact = exactDynamicProgramming.solve(problem);
+    const bound = lowerBoundOf(problem);
+    const seen = new Set<string>();
+    const walk = (state: DecisionState): void => {
+      if (seen.has(state.key)) return;
+      seen.add(state.key);
+      places += 1;
+      const optimum = costOfPolicy(problem, exact.policy, { from: state });
+      const lower = bound(state);
+      if (lower > optimum + TOLERANCE * (1 + optimum)) {
+        throw new Error(
+          `problem ${at} of seed ${SEED + 5} at ${state.key}: ${lower} <= ${optimum} is false: ${JSON.stringify(tables)}`,
+        );
+      }
+      const perfect = repairOrder.solve({ ...problem, start: state }).progress.lowerBound;
+      expect(lower).toBeGreaterThan(perfect - TOLERANCE * (1 + perfect));
+      if (lower > perfect * 1.001) higher += 1;
+      for (const action of allowedActions(problem, state)) {
+        for (const { state: then } of takeAction(problem, state, action).branches) if (then !== undefined) walk(then);
+      }
+    };
+    walk(problem.start);
+  }
+  expect(places).toBeGreaterThan(10_000);
+  expect(higher).toBeGreaterThan(places / 20);
 });
 
 test('given enough steps the search meets the optimum, and following its policy costs exactly that', () => {

@@ -1,4 +1,4 @@
-import { affinityBound } from './affinityBound.ts';
+import { confusionBound } from './confusionBound.ts';
 import type { DecisionProblem, DecisionState } from './decisionProblem.ts';
 
 /** A cost below which no policy can fall from a place on. */
@@ -6,5 +6,5 @@ export type LowerBound = (state: DecisionState) => number;
 
 /** The strongest lower bound known for a problem. */
 export function lowerBoundOf(problem: DecisionProblem): LowerBound {
-  return affinityBound(problem);
+  return confusionBound(problem);
 }

@@ -1,23 +1,26 @@
-import { affinityPrices, type AffinityPrices } from './affinityPrices.ts';
+import { confusionPrices, type ConfusionPrices } from './confusionPrices.ts';
 import type { DecisionProblem, DecisionState, EvidenceSet } from './decisionProblem.ts';
 import type { LowerBound } from './lowerBoundOf.ts';
 import { costOfKnowing, perfectInformation } from './perfectInformation.ts';
 
 /** A lower bound that charges for telling causes apart: the cost of perfect information, plus for pairs of configurations of different
- * causes a price times the root of both probabilities (their affinity), less surcharges.
+ * causes a price times their affinity (the root of the product of both probabilities) and a price times their overlap (the lesser of
+ * them), less surcharges.
  *
- * Why it is admissible: a result multiplies every affinity by the Bhattacharyya coefficient of the pair's likelihoods, so a test takes
- * away at most sum worth (1 - coefficient) affinity. That is a quadratic form in the roots of the probabilities; where its matrix lies
- * below the diagonal of the test's price (plus a surcharge that the test, done once at most, gives back), the bound falls by no more than
- * is paid. A matrix M of non-negative entries lies below diag((M y) / y) for every positive y, so the surcharges need no eigenvalues. The
- * same holds for a repair, after which the affinities of the causes it cures are given up, and for the referral. Hence the bound is a
- * sub-solution of the optimality equation and stays below the optimum everywhere (as in approximate linear programming: de Farias & Van
- * Roy 2003, Operations Research 51:850-865; affinity: Bhattacharyya 1943). The construction is ours.
- * An access is opened once for all tests behind it, so its price is shared among them; while it stands open, the shares of the tests not
- * done yet are paid back. */
-export function affinityBound(
+ * Why it is admissible. A result multiplies an affinity by the Bhattacharyya coefficient of the pair's likelihoods and leaves of an
+ * overlap at least one minus their total variation. So a test lowers the affinities by a quadratic form in the roots of the probabilities,
+ * which lies below the diagonal form (M y) / y for every positive y, and the overlaps by a form that lies below any split of each pair
+ * between its two members. Where what a configuration bears exceeds the price of the test, a surcharge that the test gives back (it can
+ * be done once at most) makes up for it; hence doing the test never lowers the bound by more than it costs. The same holds for a repair,
+ * after which the confusions of the causes it cures are given up, and for the referral: the bound is a sub-solution of the optimality
+ * equation and stays below the optimum everywhere, whatever the prices. An access is opened once for all tests behind it, so its price
+ * is shared among them; while it stands open, the shares of the tests not done yet are paid back.
+ *
+ * Source of the principle: approximate linear programming, de Farias & Van Roy 2003, Operations Research 51:850-865; affinity:
+ * Bhattacharyya 1943. The construction is ours; see decisions/ of this package. */
+export function confusionBound(
   problem: DecisionProblem,
-  prices: AffinityPrices = affinityPrices(problem).prices,
+  prices: ConfusionPrices = confusionPrices(problem),
 ): LowerBound {
   const knowing = perfectInformation(problem);
   const { cause, weight, outcomeGiven } = problem.configurations();
@@ -36,7 +39,8 @@ export function affinityBound(
     roots.set(evidence, answer);
     return answer;
   };
-  const { first, second, worth, testSurcharge, repairSurcharge, surcharge, openSurcharge } = prices;
+  const { first, second, affinityWorth, overlapWorth, testSurcharge, repairSurcharge, surcharge, openSurcharge } =
+    prices;
   const touched = new Map<string, Uint8Array>();
   const touchedBy = (tried: readonly number[]): Uint8Array => {
     const key = tried.join('.');
@@ -54,9 +58,12 @@ export function affinityBound(
     const x = rootsOf(state);
     const gone = touchedBy(state.tried);
     let extra = 0;
-    for (let p = 0; p < worth.length; p += 1) {
+    for (let p = 0; p < first.length; p += 1) {
       const [a, b] = [first[p]!, second[p]!];
-      if (gone[a] === 0 && gone[b] === 0) extra += worth[p]! * x[a]! * x[b]!;
+      if (gone[a] === 0 && gone[b] === 0) {
+        const least = Math.min(x[a]!, x[b]!);
+        extra += affinityWorth[p]! * x[a]! * x[b]! + overlapWorth[p]! * least * least;
+      }
     }
     const payBack = (of: Float64Array): void => {
       for (let h = 0; h < of.length; h += 1) if (of[h]! > 0 && gone[h] === 0) extra -= of[h]! * x[h]! * x[h]!;
