@@ -1,20 +1,24 @@
 import {
   allowedActions,
   boundedSearch,
+  compileModel,
   costOfPolicy,
   exactDynamicProgramming,
   expectimax,
   informationPerCost,
   lowerBoundOf,
   oneStep,
+  problemOfCase,
   repairOrder,
   tableProblem,
   takeAction,
+  updateBelief,
   type DecisionState,
   type Solver,
 } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { seededRandom } from '../bench/seeded.mjs';
+import { randomModel } from './core/randomModel.ts';
 import { randomTables } from './decisionRandomTables.mjs';
 
 // Source of every check: the definition of an optimum, computed by walking every place a plan can reach (exact dynamic programming) on
@@ -135,4 +139,38 @@ test('a limit on money is kept on every way through the plan', () => {
       });
     }
   }
+});
+
+test('with tests that depend on each other through mechanisms the bound holds at every reachable place too', () => {
+  let places = 0;
+  for (let seed = 1; seed <= 20; seed += 1) {
+    const model = randomModel(seed);
+    const compiled = compileModel(model);
+    const { tests } = problemOfCase(compiled, updateBelief(compiled, { context: {}, observations: [] }));
+    // few enough tests and repairs to walk everything
+    const kept = new Set(tests.slice(0, 3).map(({ id }) => id));
+    const small = compileModel({
+      ...model,
+      tests: model.tests.filter(({ id }) => kept.has(id)),
+      repairs: model.repairs.filter(({ referral }, at) => referral === true || at < 3),
+    });
+    const problem = problemOfCase(small, updateBelief(small, { context: {}, observations: [] }));
+    const exact = exactDynamicProgramming.solve(problem);
+    const bound = lowerBoundOf(problem);
+    const seen = new Set<string>();
+    const walk = (state: DecisionState): void => {
+      if (seen.has(state.key)) return;
+      seen.add(state.key);
+      const optimum = costOfPolicy(problem, exact.policy, { from: state });
+      expect(bound(state), `model ${seed} at ${state.key}`).toBeLessThan(optimum + TOLERANCE * (1 + optimum));
+      for (const action of allowedActions(problem, state)) {
+        for (const { state: then } of takeAction(problem, state, action).branches) if (then !== undefined) walk(then);
+      }
+    };
+    walk(problem.start);
+    places += seen.size;
+    const searched = boundedSearch.solve(problem, { steps: 100_000 }).progress;
+    expect(searched.upperBound).toBeCloseTo(exact.progress.upperBound, 6);
+  }
+  expect(places).toBeGreaterThan(500);
 });
