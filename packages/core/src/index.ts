@@ -2,7 +2,6 @@
 export type {
   Access,
   Cause,
-  ConditionalRow,
   ContextFeature,
   ContextValue,
   DependentPair,
@@ -11,12 +10,12 @@ export type {
   Quantity,
   Repair,
   Requirement,
-  Row,
   Source,
   Test,
   VerificationCheck,
   VerificationFacts,
 } from './model/model.ts';
+export type { ConditionalRow, Row } from './model/row.ts';
 export type {
   Comparison,
   CountsReading,

@@ -2,7 +2,8 @@ import { drawBeta } from '../distributions/drawBeta.ts';
 import { drawDirichlet } from '../distributions/drawDirichlet.ts';
 import { drawLogNormal } from '../distributions/drawLogNormal.ts';
 import type { Random } from '../distributions/random.ts';
-import type { Model, Quantity, Row } from '../model/model.ts';
+import type { Model, Quantity } from '../model/model.ts';
+import type { Row } from '../model/row.ts';
 import type { ReadingModel } from '../model/readingModel.ts';
 
 /** What a draw may leave at its best estimate because the question does not depend on it. */

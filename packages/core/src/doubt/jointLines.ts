@@ -6,7 +6,8 @@ import type { Observation } from '../belief/observation.ts';
 import { testAsked } from '../belief/testAsked.ts';
 import { rangeOfProbability } from '../distributions/rangeOfProbability.ts';
 import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';
-import type { Quantity, Row } from '../model/model.ts';
+import type { Quantity } from '../model/model.ts';
+import type { Row } from '../model/row.ts';
 
 /** constant + slope x. */
 export interface Line {

@@ -9,7 +9,8 @@ import { ModelError } from '../errors/modelError.ts';
 import type { CompiledModel, CompiledTest } from './compiledModel.ts';
 import { fillTable, firstMatches, type FirstMatches, type Parents } from './firstMatches.ts';
 import { hypothesesOf, type Hypothesis } from './hypotheses.ts';
-import type { Mechanism, Model, Row, Test } from './model.ts';
+import type { Mechanism, Model, Test } from './model.ts';
+import type { Row } from './row.ts';
 import { noisyMax } from './noisyMax.ts';
 import { persistingMatches } from './persistingMatches.ts';
 

@@ -1,6 +1,7 @@
 import { nearestId } from '../errors/nearestId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
-import type { ConditionalRow, Model, Requirement } from './model.ts';
+import type { Model, Requirement } from './model.ts';
+import type { ConditionalRow } from './row.ts';
 
 type Named = readonly { readonly id: string }[];
 

@@ -1,5 +1,6 @@
 import type { Problem } from '../errors/faultoddsError.ts';
-import type { ConditionalRow, Model, Row } from './model.ts';
+import type { Model } from './model.ts';
+import type { ConditionalRow, Row } from './row.ts';
 
 /** Tables that are not distributions: rows that do not sum to 1, states that are missing or unknown, 0 or 1, no default row. */
 export function findRowProblems(model: Model): Problem[] {

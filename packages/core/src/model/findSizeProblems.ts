@@ -1,5 +1,6 @@
 import type { Problem } from '../errors/faultoddsError.ts';
-import type { ConditionalRow, Model } from './model.ts';
+import type { Model } from './model.ts';
+import type { ConditionalRow } from './row.ts';
 
 // A table is stored in full, so its size is the product of the states it depends on. The misfire model's largest has a few thousand entries.
 const LARGEST_TABLE = 1_000_000;

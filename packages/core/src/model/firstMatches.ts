@@ -1,4 +1,4 @@
-import type { ConditionalRow, Row } from './model.ts';
+import type { ConditionalRow, Row } from './row.ts';
 
 /** Which row applies in every configuration of the parents: the structure of a table, without its numbers. */
 export interface FirstMatches {

@@ -1,4 +1,5 @@
 import type { ReadingModel } from './readingModel.ts';
+import type { ConditionalRow, Row } from './row.ts';
 
 /** A number of the model with its provenance: best estimate, 5-95 % range, equivalent sample size (in cases) and the id of its source. */
 export interface Quantity {
@@ -18,18 +19,6 @@ export interface Source {
   readonly text: string;
   /** What of it was read, and what stands from memory. */
   readonly checked?: string;
-}
-
-/** A row of a table: probabilities that sum to 1, worth `ess` cases. The 5-95 % range of each follows from the Beta of that size. */
-export interface Row {
-  readonly p: Readonly<Record<string, number>>;
-  readonly ess: number;
-  readonly source: string;
-}
-
-/** A row that applies when every named parent is in one of the named states; `{}` is the default and stands last. First match wins. */
-export interface ConditionalRow extends Row {
-  readonly when: Readonly<Record<string, readonly string[]>>;
 }
 
 /** Something known at intake: one value of one feature, e.g. `injection-type: direct`. */

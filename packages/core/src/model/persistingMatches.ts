@@ -1,5 +1,5 @@
 import { firstMatches, type FirstMatches, type Parents } from './firstMatches.ts';
-import type { ConditionalRow } from './model.ts';
+import type { ConditionalRow } from './row.ts';
 
 /** First matches of a test that asks whether the fault is still there (`persists` names that outcome). Two causes at once: of the two
  * rows that would apply to either alone, the one under which it is likelier still there. */

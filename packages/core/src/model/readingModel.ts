@@ -1,4 +1,4 @@
-import type { ConditionalRow } from './model.ts';
+import type { ConditionalRow } from './row.ts';
 
 /** A numeric reading a test can be entered as. */
 export type ReadingModel = MeasuredReading | CountsReading | PartCountsReading;

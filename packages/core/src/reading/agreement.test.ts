@@ -5,7 +5,8 @@ import { describe, expect, test } from 'vitest';
 import { misfire } from '@faultodds/misfire';
 import { distributionFunction, type Distribution } from '../distributions/logDensity.ts';
 import { parseModel } from '../model/parseModel.ts';
-import type { ConditionalRow, Test } from '../model/model.ts';
+import type { Test } from '../model/model.ts';
+import type { ConditionalRow } from '../model/row.ts';
 import type { MeasuredReading } from '../model/readingModel.ts';
 
 const WITHIN = 0.15;
