@@ -1,5 +1,6 @@
 import { addAlong } from './addAlong.ts';
 import type { CompiledNetwork } from './compileNetwork.ts';
+import { factorOfFinding } from './eliminateTo.ts';
 import { readEvidence, type Evidence } from './evidence.ts';
 import type { Factor } from './factor.ts';
 import { impossibleEvidence } from './impossibleEvidenceError.ts';
@@ -28,10 +29,9 @@ export function derivatives(compiled: CompiledNetwork, evidence: Evidence): Deri
     return c;
   });
   let given = 0;
-  for (const { variable, state, weights, logScale } of findings) {
-    given += logScale;
-    const values = weights ?? Float64Array.from({ length: cardinalities[variable]! }, (_, s) => Number(s === state));
-    own[tree.home[variable]!]!.push({ variables: [variable], values });
+  for (const finding of findings) {
+    given += finding.logScale;
+    own[tree.home[finding.variable]!]!.push(factorOfFinding(finding, cardinalities));
   }
   const separators = Array.from({ length: tree.count }, (_, c) => [
     ...tree.members.subarray(tree.start[c]! + tree.residuals[c]!, tree.start[c + 1]!),

@@ -1,7 +1,6 @@
 import type { CompiledNetwork } from './compileNetwork.ts';
-import { eliminateInLogs } from './eliminateInLogs.ts';
-import { readEvidence, type Evidence, type Finding } from './evidence.ts';
-import { impossibleEvidence } from './impossibleEvidenceError.ts';
+import { eliminateTo } from './eliminateTo.ts';
+import { readEvidence, type Evidence } from './evidence.ts';
 import { relevantFactors } from './relevantFactors.ts';
 import { variablePositions } from './variablePositions.ts';
 
@@ -26,30 +25,16 @@ export function jointPosterior(
 ): JointPosterior {
   const asked = variablePositions(compiled.network, names);
   const findings = readEvidence(compiled.network, evidence);
-  const { values, logProbability } = eliminateTo(compiled, findings, asked);
+  const { values, logProbability } = eliminateTo(
+    relevantFactors(compiled, findings, asked),
+    findings,
+    asked,
+    compiled.cardinalities,
+  );
   return {
     variables: [...names],
     shape: asked.map((at) => compiled.cardinalities[at]!),
     probabilities: values,
     logProbabilityOfEvidence: logProbability,
   };
-}
-
-/** P(asked | findings) and log P(findings) by elimination, in logarithms: no evidence is too faint.
- * @throws ImpossibleEvidenceError */
-export function eliminateTo(
-  compiled: CompiledNetwork,
-  findings: readonly Finding[],
-  asked: readonly number[],
-): { values: Float64Array; logProbability: number } {
-  const values = eliminateInLogs(relevantFactors(compiled, findings, asked), asked, compiled.cardinalities);
-  let top = -Infinity;
-  for (const log of values) if (log > top) top = log;
-  let logProbability = top;
-  for (const finding of findings) logProbability += finding.logScale;
-  if (logProbability === -Infinity) throw impossibleEvidence();
-  let sum = 0;
-  for (let at = 0; at < values.length; at += 1) sum += values[at] = Math.exp(values[at]! - top);
-  for (let at = 0; at < values.length; at += 1) values[at]! /= sum;
-  return { values, logProbability: logProbability + Math.log(sum) };
 }

@@ -1,7 +1,7 @@
 import type { CompiledNetwork } from './compileNetwork.ts';
 import { readEvidence, type Evidence } from './evidence.ts';
 import { impossibleEvidence } from './impossibleEvidenceError.ts';
-import { eliminateTo } from './jointPosterior.ts';
+import { allFactors, eliminateTo } from './eliminateTo.ts';
 import { propagate } from './propagate.ts';
 import { createPropagation, type Propagation } from './propagation.ts';
 import { setEvidence } from './setEvidence.ts';
@@ -32,8 +32,10 @@ export function posterior(compiled: CompiledNetwork, evidence: Evidence): Poster
 
 function posteriorInLogs(compiled: CompiledNetwork, evidence: Evidence): Posterior {
   const findings = readEvidence(compiled.network, evidence);
-  const { logProbability } = eliminateTo(compiled, findings, []);
-  const all = compiled.network.variables.map(({ index }) => eliminateTo(compiled, findings, [index]).values);
+  const ask = (asked: readonly number[]): ReturnType<typeof eliminateTo> =>
+    eliminateTo(allFactors(compiled, findings), findings, asked, compiled.cardinalities);
+  const { logProbability } = ask([]);
+  const all = compiled.network.variables.map(({ index }) => ask([index]).values);
   return {
     logProbabilityOfEvidence: logProbability,
     marginals: named(compiled, (variable, state) => all[variable]![state]!),

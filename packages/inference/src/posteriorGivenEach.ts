@@ -5,7 +5,7 @@ import { distributeEvidence } from './distributeEvidence.ts';
 import { readEvidence, type Evidence } from './evidence.ts';
 import { impossibleEvidence } from './impossibleEvidenceError.ts';
 import type { Network } from './network.ts';
-import { eliminateTo } from './jointPosterior.ts';
+import { allFactors, eliminateTo } from './eliminateTo.ts';
 import { createPropagation, type Propagation } from './propagation.ts';
 import { setEvidence } from './setEvidence.ts';
 import { sliceNest } from './slicedLoops.ts';
@@ -50,10 +50,10 @@ export function posteriorGivenEach(compiled: CompiledEach, evidence: Evidence): 
   const possible = propagateEach(compiled, propagation, pairs);
   if (propagation.now.doubtful) {
     // beyond the range of doubles: pair by pair, in logarithms
-    const { logProbability } = eliminateTo(inner, findings, []);
-    propagation.logEvidence[0] = logProbability;
-    for (let v = 0; v < cardinalities.length; v += 1)
-      pairs.set(eliminateTo(inner, findings, v === each ? [each] : [v, each]).values, pairAt[v]);
+    const ask = (asked: readonly number[]): ReturnType<typeof eliminateTo> =>
+      eliminateTo(allFactors(inner, findings), findings, asked, cardinalities);
+    propagation.logEvidence[0] = ask([]).logProbability;
+    for (let v = 0; v < cardinalities.length; v += 1) pairs.set(ask(v === each ? [each] : [v, each]).values, pairAt[v]);
   } else if (!possible) throw impossibleEvidence();
   const states = cardinalities[each]!;
   const { loops, sliced, separatorAt } = inner;

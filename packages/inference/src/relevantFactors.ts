@@ -1,6 +1,7 @@
 import { addAlong } from './addAlong.ts';
 import { ancestorsOf } from './ancestorsOf.ts';
 import type { CompiledNetwork } from './compileNetwork.ts';
+import { factorOfFinding } from './eliminateTo.ts';
 import type { Finding } from './evidence.ts';
 import type { Factor } from './factor.ts';
 import { nestOf } from './loopNest.ts';
@@ -16,22 +17,15 @@ export function relevantFactors(
   const relevant = ancestorsOf(network, [...asked, ...findings.map((finding) => finding.variable)]);
   const states = new Int32Array(cardinalities.length).fill(-1);
   const factors: Factor[] = [];
-  for (const { variable, state, weights } of findings) {
-    if (weights !== null) factors.push({ variables: [variable], values: weights });
-    else if (asked.includes(variable))
-      factors.push({ variables: [variable], values: oneHot(cardinalities[variable]!, state) });
-    else states[variable] = state;
+  for (const finding of findings) {
+    if (finding.weights !== null || asked.includes(finding.variable))
+      factors.push(factorOfFinding(finding, cardinalities));
+    else states[finding.variable] = finding.state;
   }
   families.forEach((family, position) => {
     if (relevant[position] === 1) factors.push(sliceFactor(family, states, cardinalities));
   });
   return factors;
-}
-
-function oneHot(length: number, state: number): Float64Array {
-  const values = new Float64Array(length);
-  values[state] = 1;
-  return values;
 }
 
 function sliceFactor(factor: Factor, states: Int32Array, cardinalities: Int32Array): Factor {
