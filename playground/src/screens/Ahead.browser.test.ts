@@ -1,0 +1,83 @@
+import { recordEvent, repairOrTest, startCase } from '@faultodds/core';
+import { formatMoney } from '@faultodds/core/words/en';
+import { misfire } from '@faultodds/misfire';
+import { expect, test } from 'vitest';
+import { render } from 'vitest-browser-svelte';
+import { createCaseStore } from '../state/caseStore.svelte.ts';
+import { loadKnowledge } from '../state/knowledge.ts';
+import Ahead from './Ahead.svelte';
+import PlanTree from './PlanTree.svelte';
+
+const knowledge = loadKnowledge(misfire, []);
+
+function setup(opened = '') {
+  let session = startCase({ id: 'invented', title: 'Invented' });
+  for (const id of ['coil-replaced', 'plug-replaced', 'injector-replaced'])
+    session = recordEvent(knowledge.compiled, session, {
+      kind: 'result-recorded',
+      id,
+      test: id,
+      outcome: knowledge.model.tests.find((one) => one.id === id)!.persistsAs ?? 'misfire-stays',
+    });
+  if (opened !== '') session = recordEvent(knowledge.compiled, session, { kind: 'access-opened', access: opened });
+  const store = createCaseStore(knowledge, session, () => {});
+  return { store, screen: render(Ahead, { knowledge, store }) };
+}
+
+test('repairing now and testing first stand beside each other with the figures core gives', async () => {
+  const { store, screen: pending } = setup();
+  const screen = await pending;
+  const { repairNow, testFirst } = repairOrTest(knowledge.compiled, store.now.belief, store.now.circumstances);
+  await expect.element(screen.getByText(formatMoney(repairNow.expectedCost)).first()).toBeVisible();
+  await expect.element(screen.getByText(formatMoney(testFirst!.expectedCost)).first()).toBeVisible();
+});
+
+test('what is open shows what is worth a look behind it, cheaper than on another visit', async () => {
+  const screen = await setup('valve-cover-off').screen;
+  await expect.element(screen.getByText(/on another visit$/).first()).toBeInTheDocument();
+  const [line] = screen.getByText(/on another visit$/).elements();
+  const [now = 0, later = 0] = [...line!.textContent!.matchAll(/\d[\d,.]*/g)].map(([text]) =>
+    Number(text.replace(',', '')),
+  );
+  expect(now).toBeLessThan(later);
+});
+
+test('two causes at once are worked out on request', async () => {
+  const screen = await setup().screen;
+  await screen.getByRole('button', { name: 'Consider pairs of causes' }).click();
+  await expect.element(screen.getByText(/^Most likely: /), { timeout: 30_000 }).toBeVisible();
+  await expect.element(screen.getByRole('table', { name: /pairs of causes/ })).toBeVisible();
+}, 40_000);
+
+test('a plan unfolds branch by branch and says how it ends', async () => {
+  const money = (amount: number) => ({ amount, currency: 'unit' });
+  const end = { kind: 'repair', id: 'mend', minutes: 5, reached: 0.2, folded: 3 } as const;
+  const step = {
+    kind: 'test',
+    id: 'look',
+    price: money(10),
+    minutes: 3,
+    reached: 1,
+    expectedCost: money(90),
+    folded: 0,
+    branches: [
+      {
+        outcome: 'bad',
+        probability: 0.2,
+        then: { ...end, price: money(50), expectedCost: money(60), branches: [{ outcome: 'cured', probability: 0.9 }] },
+      },
+      { outcome: 'good', probability: 0.8 },
+    ],
+  } as const;
+  const labels = {
+    step: ({ id }: { id: string }) => `step ${id}`,
+    outcome: (_: unknown, outcome: string) => `seen ${outcome}`,
+  };
+  const screen = await render(PlanTree, { step, labels, depth: 0 });
+  await expect.element(screen.getByText('seen good')).toBeVisible();
+  await expect.element(screen.getByText('step mend')).not.toBeVisible();
+  await screen.getByText('seen bad').click();
+  await expect.element(screen.getByText('step mend')).toBeVisible();
+  await expect.element(screen.getByText('cured: done')).toBeVisible();
+  await expect.element(screen.getByText('3 more steps')).toBeVisible();
+});

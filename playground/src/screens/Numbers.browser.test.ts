@@ -1,0 +1,69 @@
+import { startCase } from '@faultodds/core';
+import { misfire } from '@faultodds/misfire';
+import { expect, test } from 'vitest';
+import { render } from 'vitest-browser-svelte';
+import { createCaseStore } from '../state/caseStore.svelte.ts';
+import { loadKnowledge } from '../state/knowledge.ts';
+import { modelNumbers } from '../state/modelNumbers.ts';
+import { createTrial } from '../state/trial.svelte.ts';
+import Numbers from './Numbers.svelte';
+
+const knowledge = loadKnowledge(misfire, []);
+
+function setup() {
+  const store = createCaseStore(knowledge, startCase({ id: 'invented', title: 'Invented' }), () => {});
+  const trial = createTrial(
+    () => knowledge,
+    () => store,
+  );
+  return { store, trial, screen: render(Numbers, { knowledge, store, trial }) };
+}
+
+test('every number has a name of its own, a range and a source', () => {
+  const numbers = modelNumbers(knowledge);
+  expect(new Set(numbers.map(({ path }) => path)).size).toBe(numbers.length);
+  for (const { label, value, low, high, source } of numbers) {
+    expect(label).not.toMatch(/undefined|\[object/);
+    expect(value).toBeGreaterThan(0);
+    // of a rare thing worth few cases even the 95 % point may lie below the mean
+    expect(low).toBeLessThanOrEqual(high);
+    expect(knowledge.model.sources.map(({ id }) => id)).toContain(source);
+  }
+});
+
+test('the numbers that matter most come with what they would do, each one in the list of all numbers', async () => {
+  const screen = await setup().screen;
+  await expect.element(screen.getByRole('slider').first()).toBeVisible();
+  expect(screen.getByRole('slider').elements().length).toBeGreaterThan(3);
+  await expect.element(screen.getByText(/at the low end of its range/).first()).toBeVisible();
+});
+
+test('a changed number moves the ranking at once, is listed, and goes back to its own', async () => {
+  const { trial, store, screen: pending } = setup();
+  const screen = await pending;
+  const cause = store.now.belief.ranking[3]!.cause;
+  const at = knowledge.model.causes.findIndex(({ id }) => id === cause);
+  const path = `/causes/${at}/weight/best`;
+  const own = knowledge.model.causes[at]!.weight.best;
+  await screen.getByLabelText(/^Find a number/).fill(`how common ${knowledge.causeLabel(cause)}`);
+  const slider = screen.getByRole('slider', { name: `Value of: How common: ${knowledge.causeLabel(cause)}` }).last();
+  const before = trial.ranking.find((one) => one.cause === cause)!.probability;
+  const input = slider.element() as HTMLInputElement;
+  input.value = '1';
+  input.dispatchEvent(new Event('input', { bubbles: true }));
+  expect(trial.valueAt(path)).toBeGreaterThan(2 * own);
+  expect(trial.ranking.find((one) => one.cause === cause)!.probability).toBeGreaterThan(before);
+  expect(store.now.belief.ranking[3]!.probability).toBe(before);
+  await screen.getByRole('button', { name: /^Back to its own/ }).click();
+  expect(trial.valueAt(path)).toBe(own);
+  expect(trial.changes).toEqual([]);
+});
+
+test('numbers of one row move together, so that it still sums to one', async () => {
+  const { trial } = setup();
+  const row = modelNumbers(knowledge).filter(({ path }) => path.startsWith('/tests/0/rows/0/p/'));
+  expect(row.length).toBeGreaterThan(1);
+  trial.set(row[0]!.path, 0.5);
+  const sum = row.reduce((all, { path }) => all + trial.valueAt(path)!, 0);
+  expect(sum).toBeCloseTo(1, 10);
+});
