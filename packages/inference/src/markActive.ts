@@ -5,8 +5,8 @@ import type { Propagation } from './propagation.ts';
  * Source: Geiger, Verma & Pearl 1990, Networks 20:507-534. */
 export function markActive(propagation: Propagation): void {
   const { compiled, states, soft, active, now } = propagation;
-  if (now.activeIn === now.round) return;
-  now.activeIn = now.round;
+  if (now.activeIn === now.pattern) return;
+  now.activeIn = now.pattern;
   const { order, parents, parentStart } = compiled;
   const count = order.length;
   for (let v = 0; v < count; v += 1) active[v] = states[v]! >= 0 || soft[v] === 1 ? 1 : 0;

@@ -49,7 +49,8 @@ export interface Propagation {
   readonly path: Int32Array;
   /** Round in which a clique's belief was last made. */
   readonly madeIn: Float64Array;
-  /** `round` changes with every change of evidence; `collectedIn` and `activeIn` say in which round that was last done; `summed`:
+  /** `round` changes with every change of evidence, `pattern` when other variables are observed than before; `collectedIn` and `activeIn`
+   * say in which of them that was last done; `summed`:
    * the child of the root whose separator's belief was made when collecting; `doubtful`:
    * numbers became so small when collecting that some may have been lost. */
   readonly now: {
@@ -57,6 +58,7 @@ export interface Propagation {
     findings: number;
     round: number;
     collectedIn: number;
+    pattern: number;
     activeIn: number;
     summed: number;
   };
@@ -102,6 +104,6 @@ export function createPropagation(compiled: CompiledNetwork): Propagation {
     outdated: new Uint8Array(loops.start.length - 1),
     path: new Int32Array(tree.count),
     madeIn: new Float64Array(tree.count),
-    now: { doubtful: false, findings: 0, round: 1, collectedIn: 0, activeIn: 0, summed: -1 },
+    now: { doubtful: false, findings: 0, round: 1, collectedIn: 0, pattern: 1, activeIn: 0, summed: -1 },
   };
 }

@@ -6,6 +6,7 @@ export function setFinding(propagation: Propagation, variable: number, state: nu
   const { states, soft } = propagation;
   if (states[variable] === state && soft[variable] === 0) return;
   const before = states[variable]! >= 0 || soft[variable] === 1 ? 1 : 0;
+  if (states[variable]! < 0 || state < 0) propagation.now.pattern += 1;
   states[variable] = state;
   soft[variable] = 0;
   touch(propagation, variable, (state >= 0 ? 1 : 0) - before);
@@ -26,6 +27,7 @@ export function setLikelihood(
     for (let k = 0; k < weights.length; k += 1) if (propagation.weights[at + k] !== weights[k]) same = false;
     if (same) return;
   }
+  if (soft[variable] === 0) propagation.now.pattern += 1;
   states[variable] = -1;
   soft[variable] = 1;
   softLogs[variable] = logScale;
