@@ -3,11 +3,14 @@ import { allowedActions } from '../allowedActions.ts';
 import type { DecisionProblem, DecisionState } from '../decisionProblem.ts';
 import { feasiblePlan, firstOf } from '../feasiblePlan.ts';
 import { lowerBoundOf, type LowerBound } from '../lowerBoundOf.ts';
+import { costOfKnowing, perfectInformation } from '../perfectInformation.ts';
 import { takeAction } from '../takeAction.ts';
 import { isOption, type SearchNode, type SearchOption } from './searchNode.ts';
 import { certifiedGap, type Policy, type Solver, type SolverOptions, type SolverProgress } from './solver.ts';
 
 const DEFAULT_STEPS = 300;
+// Before the stronger bound is made.
+const QUICK_STEPS = 6;
 // Two costs closer than this share are the same to a person who pays them.
 const SAME = 1e-9;
 // By turns: along the least lower bounds (to raise the bound), and along good plans, with this much curiosity for neglected ones. The
@@ -25,16 +28,19 @@ type Turn = (typeof TURNS)[number];
  * Smith & Simmons 2004, UAI 20:520-527 (heuristic search value iteration). Turns that refine plans are ours. */
 export const boundedSearch: Solver = {
   id: 'bounded-search',
-  solve: (problem, options = {}) => search(problem, lowerBoundOf(problem), options),
+  solve: (problem, options = {}) => search(problem, options, () => lowerBoundOf(problem)),
 };
 
-/** The same search with another lower bound (admissible, or the gap certifies nothing). */
+/** The same search with another lower bound (admissible, or the gap certifies nothing): perfect information serves for the first few
+ * steps, so that a plan is there at once; then `strongerBound` is made, when given. */
 export function search(
   problem: DecisionProblem,
-  lowerBound: LowerBound,
   options: SolverOptions,
+  strongerBound?: () => LowerBound,
 ): ReturnType<Solver['solve']> {
   const { steps = DEFAULT_STEPS, signal, onImprove } = options;
+  const knowing = perfectInformation(problem);
+  let lowerBound: LowerBound = (state) => costOfKnowing(knowing(state.open, state.tried), state);
   const nodes = new Map<string, SearchNode>();
   const upperPlan = feasiblePlan(problem);
 
@@ -58,7 +64,17 @@ export function search(
     steps: walked,
   });
   let told = Infinity;
+  let isStronger = false;
   while (walked < steps && signal?.aborted !== true && root.upper - root.lower > SAME * root.upper) {
+    if (walked === QUICK_STEPS && strongerBound !== undefined && !isStronger) {
+      lowerBound = strongerBound();
+      isStronger = true;
+      // what was reached first stands first: from the ends back to the start
+      for (const node of [...nodes.values()].reverse()) {
+        node.lower = Math.min(Math.max(node.lower, lowerBound(node.state)), node.upper);
+        if (node.options !== undefined) update(node);
+      }
+    }
     let path = descend(root, TURNS[walked % TURNS.length]!);
     // a way without doubt teaches nothing; the way of the least lower bound has some, or bounds that another way made better
     if (path.at(-1)!.options !== undefined) path = descend(root, 'bound');
@@ -87,7 +103,8 @@ function descend(root: SearchNode, turn: Turn): SearchNode[] {
   const path = [root];
   for (;;) {
     const node = path.at(-1)!;
-    if (node.options === undefined) return path;
+    // no option is left where the plan without any is as cheap as can be
+    if (node.options === undefined || node.options.length === 0) return path;
     const option = turn === 'bound' ? leastLower(node.options) : mostCurious(node, node.options, turn);
     option.visits += 1;
     const next = widest(option);

@@ -1,4 +1,3 @@
-import { costOfKnowing, perfectInformation } from '../perfectInformation.ts';
 import { search } from './boundedSearch.ts';
 import type { Policy, Solver } from './solver.ts';
 
@@ -8,10 +7,8 @@ import type { Policy, Solver } from './solver.ts';
 export const replanning: Solver = {
   id: 'replanning',
   solve: (problem, { steps = 12, signal } = {}) => {
-    const knowing = perfectInformation(problem);
-    const bound = (state: Parameters<Policy>[0]): number => costOfKnowing(knowing(state.open, state.tried), state);
     const options = signal === undefined ? { steps } : { steps, signal };
-    const at = (start: Parameters<Policy>[0]) => search({ ...problem, start }, bound, options).progress;
+    const at = (start: Parameters<Policy>[0]) => search({ ...problem, start }, options).progress;
     return { solver: 'replanning', policy: (state) => at(state).best, progress: at(problem.start) };
   },
 };
