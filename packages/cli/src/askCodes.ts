@@ -35,14 +35,15 @@ export async function askCodes(
     desk.typed.set(DRAFT, text);
     const { codes, malformed } = parseTroubleCodes(text);
     if (codes.some(namesBank)) desk.bank ??= await askBank(prompter);
-    const complete = await prompter.confirm(
-      'Is that every code the modules hold? (then what is missing says something too)',
-    );
+    const complete = await prompter.choose('Is that every code the modules hold?', [
+      { value: 'some', label: 'No, or not known' },
+      { value: 'all', label: 'Yes', hint: 'a code that is missing then says something too' },
+    ]);
     if (complete === undefined) continue;
     const read = observationsFromCodes(compiled, codes, {
       suspectCylinder: suspect.cylinder,
       cylinders: suspect.of,
-      listIsComplete: complete,
+      listIsComplete: complete === 'all',
       ...(desk.bank === undefined ? {} : { bank: desk.bank }),
     });
     terminal.write('\n');

@@ -12,8 +12,15 @@ export const clackPrompter: Prompter = {
     ),
   type: async (message, suggestion, refuse) =>
     answered(await text({ message, initialValue: suggestion, validate: (given) => refuse?.(given ?? '') })),
+  // an empty line is part of what is pasted: only the button ends it
   paste: async (message, suggestion) =>
-    answered(await multiline({ message: `${message} (an empty line ends it)`, initialValue: suggestion })),
+    answered(
+      await multiline({
+        message: `${message} (Tab, then Enter, when it is all)`,
+        initialValue: suggestion,
+        showSubmit: true,
+      }),
+    ),
   confirm: async (message) => answered(await confirm({ message })),
 };
 

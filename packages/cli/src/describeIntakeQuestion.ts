@@ -8,7 +8,8 @@ export function describeIntakeQuestion(model: Model, { couldMove, bringsIn, enab
     ...bringsIn.map((cause) => `“${labelOf(model.causes, cause)}”`),
     ...enables.map((test) => `“${labelOf(model.tests, test)}”`),
   ];
-  const moves = couldMove > 0 ? `could move ${formatProbability(couldMove)} of the chances` : 'moves no chances';
+  const moves =
+    couldMove > 0 ? `could move ${formatProbability(couldMove)} of the probability` : 'moves nothing by itself';
   return waiting.length === 0
     ? moves
     : `${moves}; ${waiting.join(', ')} ${waiting.length === 1 ? 'waits' : 'wait'} for it`;

@@ -18,16 +18,21 @@ export function conflictSentences(model: Model, { totalBits, pairs, helpsMost }:
   if (totalBits <= WORTH_SAYING_BITS) return [];
   const [pair] = pairs;
   return [
-    `The results do not fit together (${bits(totalBits)} of conflict): one may be mistaken, or it is a rare fault, or one that is not listed.`,
+    `The results do not fit together (${bits(totalBits)} of conflict): one may be mistaken, or it is a rare fault, one that is not listed, or two at once.`,
     ...(pair === undefined
       ? []
       : [`Worst pair: “${describeObservation(model, pair.a)}” and “${describeObservation(model, pair.b)}”.`]),
     ...(helpsMost === undefined
       ? []
       : [
-          `Look first at “${describeObservation(model, helpsMost.observation)}”: without it ${bits(helpsMost.totalBitsWithout)} are left.`,
+          `Look first at “${describeObservation(model, helpsMost.observation)}”: ${without(helpsMost.totalBitsWithout)}.`,
         ]),
   ];
+}
+
+/** Below zero the rest speaks for itself. */
+function without(left: number): string {
+  return left > 0 ? `without it ${bits(left)} are left` : 'without it the others fit together';
 }
 
 function bits(amount: number): string {

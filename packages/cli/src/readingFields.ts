@@ -78,7 +78,7 @@ export function readingFields(
       return (['before', 'after'] as const).flatMap((when) => [
         field(
           `${when}-run`,
-          `${titled(when)}: how much was run while counting (3000 revolutions, 1500 firings)`,
+          `${titled(when)}: how much was run while counting? (3000 revolutions, 1500 firings)`,
           (text) => {
             const found = exposure(text, false);
             return typeof found === 'string' ? found : { [when]: found };
@@ -103,7 +103,7 @@ export function readingFields(
   }
 }
 
-const run = (what: string): string => `${what} (3000 revolutions, 1500 firings); empty: not known`;
+const run = (what: string): string => `${what}? (3000 revolutions, 1500 firings; empty: not known)`;
 const titled = (when: 'before' | 'after'): string => (when === 'before' ? 'Before' : 'After');
 
 function field(id: string, question: string, read: ReadingField['read'], owns = /^/): ReadingField {

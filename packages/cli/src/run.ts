@@ -136,6 +136,7 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
 const examples = `
 Begin with:
   faultodds replay demo-07
+  faultodds plan demo-03
   faultodds ask
   faultodds list cases
 `;
