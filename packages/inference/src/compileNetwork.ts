@@ -1,6 +1,7 @@
 import { calibratePrior } from './calibratePrior.ts';
 import { cliqueTree, type CliqueTree } from './cliqueTree.ts';
 import { distributeEvidence } from './distributeEvidence.ts';
+import { evidenceReach } from './evidenceReach.ts';
 import type { Factor } from './factor.ts';
 import { moralGraph } from './moralGraph.ts';
 import type { Network } from './network.ts';
@@ -19,10 +20,8 @@ export interface CompiledNetwork {
   readonly cardinalities: Int32Array;
   /** P(variable | parents) by position. */
   readonly families: readonly Factor[];
-  /** Parents of variable v: `parents[parentStart[v]] ...`; all variables, parents before children. */
-  readonly parentStart: Int32Array;
-  readonly parents: Int32Array;
-  readonly order: Int32Array;
+  /** See `evidenceReach`. */
+  readonly reach: Int32Array;
   /** Variable that is in every clique because answers are kept apart by its states; -1 for none. */
   readonly each: number;
   readonly tree: CliqueTree;
@@ -91,8 +90,6 @@ export function compileTree(network: Network, options: CompileOptions, each: num
   separatorAt[0] = tableAt[count]!;
   for (let c = 0; c < count; c += 1) separatorAt[c + 1] = separatorAt[c]! + separatorSizes[c]!;
   for (let v = 0; v < n; v += 1) marginAt[v + 1] = marginAt[v]! + cardinalities[v]!;
-  const parentStart = new Int32Array(n + 1);
-  for (let v = 0; v < n; v += 1) parentStart[v + 1] = parentStart[v]! + network.variables[v]!.parents.length;
   const sliced = createSlicedLoops(loops);
   const unobserved = new Int32Array(n).fill(-1);
   const outdated = new Uint8Array(2 * count + n);
@@ -111,9 +108,7 @@ export function compileTree(network: Network, options: CompileOptions, each: num
     separatorAt,
     summaryAt,
     marginAt,
-    parentStart,
-    parents: Int32Array.from(network.variables.flatMap(({ parents }) => parents)),
-    order: Int32Array.from(network.topologicalOrder),
+    reach: evidenceReach(network),
     prior: new Float64Array(separatorAt[count]!),
     inverse: new Float64Array(separatorAt[count]! - separatorAt[0]!),
     priorMarginals: new Float64Array(marginAt[n]!),

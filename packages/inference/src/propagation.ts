@@ -42,6 +42,8 @@ export interface Propagation {
   readonly separatorFrom: Uint8Array;
   /** 1 for variables that are unobserved and that the findings can change. */
   readonly active: Uint8Array;
+  /** The same as a bit set, observed ones included. */
+  readonly reached: Int32Array;
   readonly sliced: SlicedLoops;
   /** 1 for nests to be sliced anew before they are run. */
   readonly outdated: Uint8Array;
@@ -92,6 +94,7 @@ export function createPropagation(compiled: CompiledNetwork): Propagation {
     beliefFrom: new Uint8Array(tree.count),
     separatorFrom: new Uint8Array(tree.count),
     active: new Uint8Array(n),
+    reached: new Int32Array((n + 31) >>> 5),
     sliced: {
       n: sliced.n.slice(),
       a: sliced.a.slice(),
