@@ -1,9 +1,10 @@
 import casesAddress from '../../priors/dist/cases.json?url';
 import modelAddress from '../../priors/dist/model.json?url';
-import { mount } from 'svelte';
+import { mount, unmount } from 'svelte';
 import App from './App.svelte';
 import { openDevice } from './state/device.ts';
 import { loadKnowledge } from './state/knowledge.ts';
+import { createLanguage } from './state/language.svelte.ts';
 import { keepOffline } from './state/offline.svelte.ts';
 import { createPreferences } from './state/preferences.svelte.ts';
 import { shareMark } from './state/shareMark.ts';
@@ -13,7 +14,11 @@ import './styles/tokens.css';
 import './styles/base.css';
 
 // files of their own: the knowledge changes more often than the page, and as data it is read faster than as script
-const [misfire, demoCases] = await Promise.all([read(modelAddress), read(casesAddress)]);
+const [misfire, demoCases, language] = await Promise.all([
+  read(modelAddress),
+  read(casesAddress),
+  createLanguage(navigator.languages, () => void drawAnew()),
+]);
 const knowledge = loadKnowledge(misfire, demoCases as readonly unknown[]);
 const preferences = createPreferences();
 const workbench = createWorkbench(knowledge, openDevice(), preferences, newId);
@@ -21,10 +26,19 @@ const theme = createTheme(document.documentElement);
 await workbench.restore();
 await openSharedCase();
 addEventListener('hashchange', () => void openSharedCase());
-mount(App, {
-  target: document.getElementById('app')!,
-  props: { knowledge, workbench, theme, preferences, offline: keepOffline() },
-});
+const offline = keepOffline();
+let app = draw();
+
+function draw(): ReturnType<typeof mount> {
+  const props = { knowledge, workbench, theme, preferences, offline, language };
+  return mount(App, { target: document.getElementById('app')!, props });
+}
+
+/** The case stays open; only its words are others. */
+async function drawAnew(): Promise<void> {
+  await unmount(app);
+  app = draw();
+}
 
 /** A case in the fragment is opened once; then the address is the page's own again, so that a reload does not open it anew. */
 async function openSharedCase(): Promise<void> {

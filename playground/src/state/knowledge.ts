@@ -12,7 +12,7 @@ import {
   type TestResult,
   updateBelief,
 } from '@faultodds/core';
-import { describeReading } from '@faultodds/core/words/en';
+import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
 
 /** An invented case that can be replayed: unparsed document with what the list shows of it. */
@@ -69,7 +69,7 @@ export function loadKnowledge(misfire: unknown, demoCases: readonly unknown[]): 
 
   const seen = ({ test, outcome, likelihood, reading }: TestResult): string => {
     const label = outcome === undefined ? '' : outcomeLabel(test, outcome);
-    if (reading !== undefined) return [describeReading(reading), label].filter(Boolean).join(', ');
+    if (reading !== undefined) return [say.describeReading(reading), label].filter(Boolean).join(', ');
     if (label !== '') return label;
     const shares = Object.entries(likelihood ?? {}).sort(([, a], [, b]) => b - a);
     return shares.length > 0

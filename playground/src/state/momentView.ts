@@ -1,10 +1,5 @@
 import type { Explanation, ObservationExplanation } from '@faultodds/core';
-import {
-  describeObservation,
-  formatProbability,
-  sentenceForObservation,
-  sentenceWithoutObservation,
-} from '@faultodds/core/words/en';
+import { say } from '../words/say.ts';
 import type { FigureTable } from '../figures/figureTable.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
@@ -50,17 +45,17 @@ export function momentView(knowledge: Knowledge, explanation: Explanation, colum
   }
   const byDegree = step.observation.kind === 'result' && step.observation.outcome === undefined;
   return {
-    heading: t.moment.result(at + 1, describeObservation(knowledge.model, step.observation)),
+    heading: t.moment.result(at + 1, say.describeObservation(knowledge.model, step.observation)),
     sentences: [
-      sentenceForObservation(knowledge.model, step),
-      sentenceWithoutObservation(knowledge.model, explanation, at),
+      say.sentenceForObservation(knowledge.model, step),
+      say.sentenceWithoutObservation(knowledge.model, explanation, at),
     ],
     rows: step.movers.map(({ cause, before, after, weightDecibans }) => ({
       label: knowledge.causeLabel(cause),
       before: shortChance(before),
       after: shortChance(after),
       weight: weightInWords(weightDecibans),
-      seen: byDegree ? '' : formatProbability(step.likelihoodByCause[cause] ?? 0),
+      seen: byDegree ? '' : say.formatProbability(step.likelihoodByCause[cause] ?? 0),
     })),
     engines: enginesView(knowledge, step),
     observation: column,

@@ -1,5 +1,5 @@
 import type { Advice, RepairStep, TestAdvice } from '@faultodds/core';
-import { formatMinutes, formatMoney } from '@faultodds/core/words/en';
+import { say } from '../words/say.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
@@ -55,8 +55,8 @@ export function testView(knowledge: Knowledge, advice: TestAdvice): TestView {
     how: test?.how ?? '',
     note: test?.note ?? '',
     category: test?.category ?? '',
-    price: formatMoney(advice.price.total),
-    minutes: formatMinutes(advice.price.minutes),
+    price: say.formatMoney(advice.price.total),
+    minutes: say.formatMinutes(advice.price.minutes),
     opens: advice.accessToOpen.map(knowledge.accessLabel),
     cautions: advice.cautions.map(knowledge.cautionText),
     equipment: (test?.equipment ?? []).map((id) => ({ id, label: knowledge.equipmentLabel(id) })),
@@ -70,14 +70,14 @@ export function testView(knowledge: Knowledge, advice: TestAdvice): TestView {
       ranking: outcome.ranking
         .slice(0, 3)
         .map(({ cause, probability }) => ({ label: knowledge.causeLabel(cause), chance: shortChance(probability) })),
-      cost: formatMoney(outcome.expectedCost),
+      cost: say.formatMoney(outcome.expectedCost),
     })),
   };
 }
 
 function valueInWords({ netValue, grossValue }: TestAdvice): string {
-  if (netValue.amount > 0) return t.next.saves(formatMoney(netValue));
-  return grossValue.amount > LEAST_SAVING ? t.next.savesLess(formatMoney(grossValue)) : t.next.noSaving;
+  if (netValue.amount > 0) return t.next.saves(say.formatMoney(netValue));
+  return grossValue.amount > LEAST_SAVING ? t.next.savesLess(say.formatMoney(grossValue)) : t.next.noSaving;
 }
 
 /** A step of the repair plan, in words. */
@@ -85,8 +85,8 @@ export function repairView(knowledge: Knowledge, step: RepairStep): RepairView {
   return {
     id: step.repair,
     label: knowledge.repairLabel(step.repair),
-    price: formatMoney(step.price.total),
-    minutes: formatMinutes(step.price.minutes),
+    price: say.formatMoney(step.price.total),
+    minutes: say.formatMinutes(step.price.minutes),
     opens: step.accessToOpen.map(knowledge.accessLabel),
     cautions: step.cautions.map(knowledge.cautionText),
     chance: shortChance(step.cures),

@@ -1,5 +1,5 @@
 import type { CaseState } from '@faultodds/core';
-import { formatMinutes } from '@faultodds/core/words/en';
+import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
 
@@ -23,7 +23,7 @@ export function provingView(knowledge: Knowledge, { context, observations }: Cas
   return {
     repair: knowledge.repairLabel(last.repair),
     exposure: check
-      ? t.proving.exposure(check.exposure, formatMinutes(check.minutes.best), check.distanceKm, check.days ?? 0)
+      ? t.proving.exposure(check.exposure, say.formatMinutes(check.minutes.best), check.distanceKm, check.days ?? 0)
       : '',
     accept: accept.monitorRun,
     order,

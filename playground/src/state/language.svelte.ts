@@ -1,0 +1,66 @@
+import { say, saySo } from '../words/say.ts';
+import { speak, t } from '../words/t.ts';
+
+/** The languages of the page, each named in itself. */
+export const languages = { en: 'English', de: 'Deutsch' } as const;
+
+/** Code of one of the languages. */
+export type LanguageCode = keyof typeof languages;
+
+/** The language spoken; `choose` keeps the choice on this device. */
+export interface LanguageChoice {
+  readonly code: LanguageCode;
+  choose(code: LanguageCode): Promise<void>;
+}
+
+const key = 'faultodds-language';
+/** As both doors stand when the page opens. */
+const english = { t, say };
+
+/** Takes up the language chosen on this device, else the first of the reader's own that the page has, else English.
+ * @param preferred codes of the reader's languages, best first. @param onchange called after every later change: draw anew. */
+export async function createLanguage(preferred: readonly string[], onchange: () => void): Promise<LanguageChoice> {
+  let code = $state<LanguageCode>(kept() ?? preferred.map(known).find((one) => one !== undefined) ?? 'en');
+  await takeUp(code);
+  return {
+    get code() {
+      return code;
+    },
+    async choose(next) {
+      await takeUp(next);
+      code = next;
+      try {
+        localStorage.setItem(key, next);
+      } catch {
+        // storage is refused: the choice lasts as long as the page
+      }
+      onchange();
+    },
+  };
+}
+
+/** English is at hand from the start; another language is loaded when it is wanted. */
+async function takeUp(code: LanguageCode): Promise<void> {
+  if (code === 'en') {
+    speak(english.t);
+    saySo(english.say);
+  } else {
+    const [{ german }, sentences] = await Promise.all([import('../words/de.ts'), import('@faultodds/core/words/de')]);
+    speak(german);
+    saySo(sentences);
+  }
+  document.documentElement.lang = code;
+}
+
+function known(tag: string): LanguageCode | undefined {
+  const [code = ''] = tag.toLowerCase().split('-');
+  return Object.hasOwn(languages, code) ? (code as LanguageCode) : undefined;
+}
+
+function kept(): LanguageCode | undefined {
+  try {
+    return known(localStorage.getItem(key) ?? '');
+  } catch {
+    return undefined;
+  }
+}

@@ -1,0 +1,168 @@
+import { aheadWords } from './de/ahead.ts';
+import { cases } from './de/cases.ts';
+import { doubtWords } from './de/doubt.ts';
+import { entryWords } from './de/entry.ts';
+import { help } from './de/help.ts';
+import { intakeWords } from './de/intake.ts';
+import { link } from './de/link.ts';
+import { numberWords } from './de/numbers.ts';
+import { offline } from './de/offline.ts';
+import { report } from './de/report.ts';
+import { shiftWords } from './de/shift.ts';
+import { stepsWords } from './de/steps.ts';
+import type { Words } from './t.ts';
+
+/** Words of the screen in German. What is missing here does not compile. The names of causes, tests and repairs and the cautions belong to
+ * the knowledge and stay in its language; the page says so. */
+export const german: Words = {
+  code: 'de',
+  rare: '< 0,1 %',
+  nearlySure: '> 99,9 %',
+  name: 'faultodds',
+  tagline: 'Ein Aussetzer an einem Zylinder: woher er am wahrscheinlichsten kommt und was als Nächstes zu tun ist.',
+
+  nav: {
+    label: 'Teile dieser Seite',
+    now: 'Jetzt',
+    next: 'Weiter',
+    shift: 'Verlauf',
+    notes: 'Notizen',
+    car: 'Auto',
+  },
+
+  bar: {
+    undo: 'Zurück',
+    redo: 'Wieder',
+    cases: 'Fälle',
+    setup: 'Einrichten',
+    theme: (now) => `Hell oder dunkel: ${now}`,
+    themes: { auto: 'wie das Gerät', light: 'hell', dark: 'dunkel' },
+    title: 'Name dieses Falls',
+    newCase: 'Neuer Fall',
+  },
+
+  now: {
+    heading: 'Jetzt am wahrscheinlichsten',
+    was: (chance) => `bei Annahme ${chance}`,
+    next: 'Bester nächster Schritt',
+    reason: 'Warum es sich zuletzt bewegte',
+    show: 'Zeigen, wie',
+    describe: 'Das Fahrzeug beschreiben: jede Antwort zählt',
+  },
+
+  entry: entryWords,
+
+  ...stepsWords,
+
+  doubt: doubtWords,
+
+  numbers: numberWords,
+
+  ahead: aheadWords,
+
+  notes: {
+    heading: 'Eingetragen',
+    none: 'Noch nichts. Eintragen, was schon getan wurde: Auch ersetzte Teile zählen als Hinweis.',
+    retract: 'Zurücknehmen',
+    retractWhat: (what, outcome) => `Zurücknehmen: ${what}, ${outcome}`,
+    active: { yes: '', no: 'Aussetzer nicht da', unknown: 'nicht sicher, ob der Aussetzer da war' },
+    unclear: 'nicht eindeutig',
+    cured: 'Aussetzer weg',
+    stayed: 'Aussetzer bleibt',
+    open: 'Jetzt offen',
+    openHint: 'Was offen ist, kostet nichts mehr: Nachsehen, was dabei wenig kostet.',
+    noneOpen: 'Nichts ist offen.',
+    close: 'Wieder zu',
+    closeWhat: (what) => `Wieder zu: ${what}`,
+    add: 'Etwas anderes ist offen',
+    choose: 'Auswählen …',
+    note: 'Notiz',
+    notePlaceholder: 'Alles, was zu merken lohnt',
+    addNote: 'Notiz hinzufügen',
+    warnings: 'Zu diesen Ergebnissen gut zu wissen',
+  },
+
+  car: intakeWords,
+
+  ...shiftWords,
+
+  cases,
+
+  link,
+
+  help,
+
+  offline,
+
+  report,
+
+  replay: {
+    label: 'Ablauf eines erfundenen Falls',
+    invented: 'Erfundener Fall',
+    step: (step, all) => `${step} von ${all} eingetragen`,
+    start: 'Bei der Annahme',
+    back: 'Zurück',
+    forward: 'Nächstes Ergebnis',
+    all: 'Ende',
+    leave: 'Allein weitermachen',
+    next: (test) => `Als Nächstes: ${test}`,
+    cause: (label) => `Die Ursache war: ${label}`,
+  },
+
+  setup: {
+    heading: 'Einrichten',
+    prices: 'Preise hier',
+    looks: 'Aussehen',
+    language: 'Sprache',
+    knowledgeNote:
+      'Das Wissen selbst (Namen von Ursachen, Prüfungen und Reparaturen, Anleitungen, Vorsichtshinweise) ist auf Englisch verfasst und bleibt so.',
+    currency: 'Währung',
+    currencyHint: 'Ein Kürzel wie EUR oder CHF',
+    labour: 'Arbeit je Stunde',
+    parts: 'Teilefaktor',
+    partsHint: 'Wie viel in Ihrer Währung eine Einheit Teile kostet',
+    apply: 'Diese Preise verwenden',
+    equipment: 'Ausrüstung zur Hand',
+    equipmentHint: 'Was nicht angehakt ist, lässt Prüfungen zurücktreten, die es brauchen.',
+    all: 'Alles zur Hand',
+    common: 'Nur das Übliche',
+    numberWrong: (label) => `${label}: bitte eine Zahl über null`,
+  },
+
+  dialog: {
+    close: 'Schließen',
+  },
+
+  engines: {
+    show: 'Als 1000 Motoren gezeichnet',
+    title: (cause, before, after) => `„${cause}“: vorher ${before} von 1000, nachher ${after}`,
+    summary: 'Jeder Punkt ist ein Motor wie dieser. Gefüllte Punkte haben die Ursache.',
+    before: (count) => `vorher: ${count} von 1000`,
+    after: (count) => `nachher: ${count} von 1000`,
+    none: 'weniger als 1',
+    all: 'mehr als 999',
+    tableCaption: 'Von 1000 solchen Motoren: wie viele welche Ursache haben',
+    heads: ['Ursache', 'vorher', 'nachher'],
+  },
+
+  figure: {
+    asTable: 'Dasselbe als Tabelle',
+  },
+
+  problem: {
+    import: (file) => `„${file}“ lässt sich nicht öffnen. Hier wurde nichts geändert.`,
+    notJson: 'Es ist keine JSON-Datei: abgeschnitten oder eine andere Art von Datei.',
+    refused: 'Das ließ sich nicht eintragen. Nichts wurde geändert.',
+    kept: 'Ein auf diesem Gerät gesicherter Fall ist beschädigt und wurde beiseitegelassen.',
+    store: 'Dieser Browser lässt die Seite keine Fälle behalten: den Fall vor dem Verlassen als Datei sichern.',
+    close: 'Diese Meldung schließen',
+    more: (count) => `und ${count} weitere`,
+  },
+
+  said: {
+    recorded: (what, leader, chance) => `Eingetragen: ${what}. Jetzt vorn: ${leader}, ${chance}`,
+    undone: (leader, chance) => `Zurückgenommen. Jetzt vorn: ${leader}, ${chance}`,
+    redone: (leader, chance) => `Wiederhergestellt. Jetzt vorn: ${leader}, ${chance}`,
+    opened: (title) => `Geöffnet: ${title}`,
+  },
+};

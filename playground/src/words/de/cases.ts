@@ -1,0 +1,42 @@
+import type { Words } from '../t.ts';
+
+/** The list of cases, files and links. */
+export const cases: Words['cases'] = {
+  heading: 'Fälle',
+  kept: 'Auf diesem Gerät',
+  noneKept: 'Bisher nur dieser.',
+  find: 'Fall suchen',
+  notFound: (words) => `Kein Fall hier heißt „${words}“.`,
+  remove: 'Löschen',
+  removeWhat: (title) => `Löschen: ${title}`,
+  removed: (title) => `Gelöscht: „${title}“.`,
+  putBack: 'Rückgängig',
+  duplicate: 'Kopieren',
+  duplicateWhat: (title) => `Kopieren: ${title}`,
+  copyOf: (title) => `Kopie von ${title}`,
+  rename: 'Umbenennen',
+  renameWhat: (title) => `Umbenennen: ${title}`,
+  newName: (title) => `Neuer Name für ${title}`,
+  renameDone: 'Namen übernehmen',
+  more: 'Mehr',
+  moreWhat: (title) => `Umbenennen, kopieren oder löschen: ${title}`,
+  current: 'jetzt offen',
+  standing: (results, cause, chance) =>
+    results === 0
+      ? `noch kein Ergebnis; vorn: ${cause}, ${chance}`
+      : `${results === 1 ? '1 Ergebnis' : `${results} Ergebnisse`}; vorn: ${cause}, ${chance}`,
+  changed: (when) => `geändert ${when}`,
+  demo: 'Erfundene Fälle zum Nachspielen',
+  demoHint: 'Zum Üben ausgedacht: kein wirkliches Fahrzeug. Jeder läuft Ergebnis für Ergebnis ab.',
+  file: 'Als Datei',
+  export: 'Diesen Fall als Datei sichern',
+  import: 'Falldatei öffnen',
+  importHint: 'Eine Datei, die nicht lesbar ist, ändert hier nichts.',
+  untitled: 'Fall ohne Namen',
+  fileName: (id) => `${id}.faultodds.json`,
+  private: 'Fälle bleiben auf diesem Gerät. Nichts wird irgendwohin gesendet.',
+  elsewhere: 'In einem anderen Fenster dieser Seite geändert: hier nun auf demselben Stand.',
+  clash: (title) =>
+    `Dieser Fall wurde im selben Augenblick in einem anderen Fenster geändert. Beide bleiben: Ihrer geht hier weiter als „${title}“.`,
+  besides: (title) => `${title} (zweites Fenster)`,
+};

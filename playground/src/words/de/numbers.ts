@@ -1,0 +1,54 @@
+import type { Words } from '../t.ts';
+
+/** The numbers of the knowledge and questioning them. */
+export const numberWords: Words['numbers'] = {
+  open: 'Die Zahlen hinterfragen',
+  heading: 'Die Zahlen dahinter',
+  intro:
+    'Jede Zahl hat eine Quelle und eine Spanne. Verschieben Sie eine und sehen Sie, was sich ändern würde: nur zur Probe, der Fall bleibt, wie er ist.',
+  effect: 'Mit diesen Änderungen',
+  effectNone: 'Noch ist nichts geändert: So steht es.',
+  advice: 'Bester nächster Schritt',
+  adviceSame: (step) => `${step}, wie zuvor`,
+  adviceOther: (step, before) => `${step} statt ${before}`,
+  from: (before, now) => `${before} → ${now}`,
+  changed: (count) => (count === 1 ? 'Eine Zahl geändert' : `${count} Zahlen geändert`),
+  reset: 'Zurück zum eigenen Wert',
+  resetWhat: (what) => `Zurück zum eigenen Wert: ${what}`,
+  resetAll: 'Alle zurück zum eigenen Wert',
+  own: (value) => `eigener Wert ${value}`,
+
+  matter: 'Welche Zahlen jetzt am meisten zählen',
+  matterIntro: (cause) =>
+    `Wie weit „${cause}“ ausschlägt, während eine Zahl ihre Spanne durchläuft und alle anderen bleiben.`,
+  swing: (low, high) => `„${low}“ am unteren Ende der Spanne, „${high}“ am oberen`,
+  flip: (at, cause) => `Bei ${at} läge „${cause}“ vorn.`,
+  flipNever: 'Kein Wert von ihr ändert, wer vorn liegt.',
+  flipOutside: (at, cause) => `Erst bei ${at}, außerhalb der Spanne, läge „${cause}“ vorn.`,
+  working: 'Wird gerechnet …',
+  more: (count) => `${count} weitere`,
+
+  all: 'Alle Zahlen',
+  find: 'Eine Zahl nach Ursache, Prüfung oder Reparatur suchen',
+  found: (shown, all) => (shown === all ? `${all} gefunden` : `${shown} von ${all} gefunden: noch ein Wort dazu`),
+  notFound: 'Keine Zahl heißt so.',
+  range: (low, high) => `${low} bis ${high} in neun von zehn`,
+  worth: (cases) => `so viel wert wie ${cases} Fälle`,
+  slider: (what) => `Wert von: ${what}`,
+
+  weight: (cause) => `Wie häufig: ${cause}`,
+  active: (cause) => `Zeigt sich beim Besuch: ${cause}`,
+  state: (cause, mechanism, state) => `${cause}: ${mechanism}: ${state}`,
+  background: (mechanism, state) => `Alle anderen Ursachen: ${mechanism}: ${state}`,
+  mechanism: (mechanism, state, when) => `${mechanism}: ${state}, ${when}`,
+  outcome: (test, outcome, when) => `${test}: ${outcome}, ${when}`,
+  repeats: (test) => `Ihr Irrtum wiederholt sich: ${test}`,
+  answer: (question, value, cause) => `${question} ${value}: Chancen von ${cause}`,
+  cures: (repair, cause) => `${repair} behebt: ${cause}`,
+  when: (conditions) => `wenn ${conditions}`,
+  condition: (what, states) => `${what}: ${states}`,
+  or: ' oder ',
+  and: ' und ',
+  otherwise: 'sonst',
+  theCause: 'Ursache',
+};

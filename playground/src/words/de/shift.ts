@@ -1,0 +1,83 @@
+import type { Words } from '../t.ts';
+
+/** The picture of how the ranking moved, and why. */
+export const shiftWords: Pick<Words, 'shift' | 'rankShift' | 'moment' | 'why'> = {
+  shift: {
+    heading: 'Wie sich die Rangfolge bewegte',
+    even: 'Gleichmäßige Skala',
+    stretched: 'Seltene Ursachen vergrößert',
+    scale: 'Höhe im Bild',
+    scrub: 'Zu jedem Augenblick zurück',
+    scrubbed: (moment) => `Wie es damals stand: ${moment}`,
+    latest: 'Zurück zu jetzt',
+    without: 'Vergleichen: ohne dieses Ergebnis',
+    withoutMark: 'Hohle Marken rechts: wo jede Ursache ohne es stünde.',
+    save: 'Das Bild sichern als',
+    saveAs: (kind) => `Das Bild sichern als ${kind}`,
+    fileName: (id) => `${id}-verlauf`,
+    legendLead: 'Jede Spalte ist eine Erkenntnis, jede Linie eine Ursache, die Höhe ist die Wahrscheinlichkeit.',
+    tableCaption: 'Wahrscheinlichkeit jeder Ursache nach jeder Beobachtung',
+    tableCause: 'Ursache',
+  },
+
+  rankShift: {
+    columns:
+      'Augenblicke dieses Falls: Pfeile nach links und rechts wechseln zwischen ihnen, nach oben und unten zwischen Ursachen',
+    point: (cause, chance, moment) => `${cause}: ${chance}, ${moment}`,
+    earlier: (count) => `◂ ${count} frühere`,
+    later: (count) => `${count} spätere ▸`,
+    anyMark: 'alle',
+    any: 'irgendein solcher Motor',
+    carMark: 'Auto',
+    car: 'dieses Fahrzeug bei der Annahme',
+    result: (number, test, outcome) => `${number}: ${test}: ${outcome}`,
+    short: (test, outcome) => `${test}: ${outcome}`,
+    spoken: (moment, leader, chance) => `${moment}. Vorn: ${leader}, ${chance}`,
+    others: (count, ceiling) =>
+      count === 1
+        ? `Grau: eine weitere Ursache, bei ${ceiling}`
+        : `Grau: ${count} weitere Ursachen, keine über ${ceiling}`,
+    leads: (cause, chance) => `„${cause}“ liegt mit ${chance} vorn`,
+    ledBefore: (cause, chance, before, beforeChance) =>
+      `„${cause}“ liegt mit ${chance} vorn; bei der Annahme war es „${before}“ mit ${beforeChance}`,
+    rose: (cause, chance, before) => `„${cause}“ liegt mit ${chance} vorn, bei der Annahme ${before}`,
+  },
+
+  moment: {
+    result: (number, what) => `${number}. ${what}`,
+    any: 'Irgendein solcher Motor',
+    anyText:
+      'Bevor etwas über dieses Fahrzeug bekannt ist: wie oft jede Ursache hinter einem bleibenden Aussetzer an einem Zylinder steckt.',
+    car: 'Dieses Fahrzeug bei der Annahme',
+    carText: 'Nach den Antworten unter „Das Fahrzeug“, vor jeder Prüfung.',
+    cause: 'Ursache',
+    before: 'vorher',
+    after: 'nachher',
+    weight: 'Gewicht',
+    seen: 'würde es zeigen',
+    seenHint:
+      'Gewicht in Deziban: zehn verzehnfachen die Chancen. „Würde es zeigen“: wie oft ein Motor mit dieser Ursache dieses Ergebnis liefert.',
+    retract: 'Dieses Ergebnis zurücknehmen',
+  },
+
+  why: {
+    heading: 'Warum diese Ursache?',
+    title: (cause, chance) => `Was für und gegen „${cause}“ spricht (${chance})`,
+    choose: 'Ursache',
+    summary:
+      'Jeder Balken ist ein Ergebnis: nach rechts spricht es für diese Ursache, nach links dagegen. Zehn Deziban verzehnfachen die Chancen.',
+    nothing: 'Noch ist nichts eingetragen, was dafür oder dagegen sprechen könnte.',
+    tableCaption: 'Gewicht jedes Ergebnisses für diese Ursache',
+    heads: ['Ergebnis', 'Gewicht', 'Vorher', 'Nachher'],
+    intake: 'Bei der Annahme',
+    nowRow: 'Jetzt',
+    speaksFor: (weight) => `${weight} dafür`,
+    speaksAgainst: (weight) => `${weight} dagegen`,
+    saysNothing: 'sagt nichts',
+    excludes: 'schließt sie aus',
+    onlyThis: 'lässt nur diese übrig',
+    row: (mark, label) => `${mark}. ${label}`,
+    feels: 'Am Steuer zu bemerken',
+    drivenOn: 'Wenn weitergefahren wird',
+  },
+};

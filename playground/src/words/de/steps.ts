@@ -1,0 +1,61 @@
+import type { Words } from '../t.ts';
+
+/** The next steps, repairs and what proves them. */
+export const stepsWords: Pick<Words, 'next' | 'repair' | 'proving'> = {
+  next: {
+    heading: 'Nächste Schritte, beste zuerst',
+    more: (count, hidden) =>
+      count === hidden ? `${count} weitere Prüfungen` : `${count} weitere Prüfungen von ${hidden}`,
+    fewer: 'Weniger Prüfungen',
+    done: 'Etwas schon Getanes eintragen',
+    find: 'Prüfung oder Reparatur suchen',
+    notFound: (words) => `Nichts heißt „${words}“. Ein anderes Fachwort versuchen.`,
+    opens: 'Öffnet',
+    opensNothing: 'nichts weiter zu öffnen',
+    needs: 'Braucht',
+    saves: (amount) => `spart im Mittel ${amount}`,
+    savesLess: (amount) => `spart ${amount}, weniger als es kostet`,
+    noSaving: 'würde am Vorgehen nichts ändern',
+    how: 'Wie',
+    caution: 'Vorsicht',
+    futures: 'Was zu sehen sein kann, und wohin es führt',
+    futuresHint: 'Wählen, was zu sehen war, um es einzutragen.',
+    thenCost: (amount) => `von dort ${amount} bis zur bestätigten Reparatur`,
+    recordBefore: 'Eintragen: ',
+    active: 'War der Aussetzer während der Prüfung da?',
+    activeWhy: 'Diese Prüfung zählt nur voll, solange der Aussetzer da ist.',
+    activeYes: 'Ja',
+    activeNo: 'Nein',
+    activeUnknown: 'Nicht sicher',
+    cannot: 'Geht hier nicht',
+    cannotWhich: 'Was fehlt? Es bleibt von der Liste, bis es unter Einrichten wieder angehakt ist.',
+    missing: (tool) => `Fehlt: ${tool}`,
+    notHere: 'Braucht Ausrüstung, die nicht zur Hand ist',
+    notHereItem: (test, tools) => `${test}: ${tools}`,
+    minutesLabel: 'Zeit',
+    priceLabel: 'Preis',
+  },
+
+  repair: {
+    heading: 'Nicht weiter prüfen, sondern reparieren?',
+    chance: (chance) => `hilft in ${chance}`,
+    expected: (amount) =>
+      `${amount} insgesamt zu erwarten, wenn ohne weitere Prüfung in dieser Reihenfolge repariert würde`,
+    order: 'Die ganze Reihenfolge der Reparaturen',
+    referred: (chance, fee) => `In ${chance} hilft nichts davon und der Fall geht an Spezialisten (${fee}).`,
+    cured: 'Getan: Aussetzer weg',
+    stayed: 'Getan: Aussetzer bleibt',
+    curedWhat: (repair) => `Getan: Aussetzer weg nach „${repair}“`,
+    stayedWhat: (repair) => `Getan: Aussetzer bleibt nach „${repair}“`,
+  },
+
+  proving: {
+    heading: 'Die Reparatur beweisen',
+    done: (repair) => `Aussetzer weg nach „${repair}“`,
+    exposure: (exposure, minutes, km, days) =>
+      days > 0 ? `${exposure}: ${minutes}, ${km} km, an ${days} Tagen.` : `${exposure}: ${minutes}, ${km} km.`,
+    accept: (limit) => `Bewiesen, wenn: ${limit}.`,
+    order: 'In dieser Reihenfolge',
+    step: (number, step) => `${number}. ${step}`,
+  },
+};
