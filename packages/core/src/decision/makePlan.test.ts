@@ -32,7 +32,7 @@ const solution = exactDynamicProgramming.solve(problem);
 const plan = makePlan(problem, solution);
 
 function stepsOf(step: PlanStep): PlanStep[] {
-  return [step, ...step.branches.flatMap(({ then }) => (then === undefined ? [] : stepsOf(then)))];
+  return [step, ...step.branches.flatMap(({ next }) => (next === undefined ? [] : stepsOf(next)))];
 }
 
 describe('a plan', () => {
@@ -58,7 +58,7 @@ describe('a plan', () => {
 
   test('is folded below the depth asked for, and counts what it folds', () => {
     const short = makePlan(problem, solution, { depth: 1 });
-    expect(short.root.branches.every(({ then }) => then === undefined)).toBe(true);
+    expect(short.root.branches.every(({ next }) => next === undefined)).toBe(true);
     expect(short.root.folded).toBe(3);
     expect(short.cost).toEqual(plan.cost);
   });

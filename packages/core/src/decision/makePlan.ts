@@ -36,7 +36,7 @@ export function makePlan(problem: DecisionProblem, solution: Solution, options: 
       const { below: deeper, ...step } = walk(then, reached * probability, deep + 1);
       expected += probability * step.expectedCost.amount;
       below += 1 + deeper;
-      return deep + 1 < depth ? { outcome, probability, then: step } : { outcome, probability };
+      return deep + 1 < depth ? { outcome, probability, next: step } : { outcome, probability };
     });
     return {
       kind: action.kind,

@@ -72,12 +72,12 @@ export function planRepairs(
   const count = orderByChanceOverCost(work, posterior, tried);
   const first = firstCosts(work, open);
   let least = evaluate(work, posterior, first, -1, count);
-  let repairs = [...sequence.slice(0, least.length)];
+  let repairs = Array.from(sequence.subarray(0, least.length));
   for (let at = 1; at < count; at += 1) {
     const index = order[at]!;
     if (first[index]! >= closedCost[index]!) continue; // what is open does not help it: its place is where p/C puts it
     const tried = evaluate(work, posterior, first, index, count);
-    if (tried.cost < least.cost) [least, repairs] = [tried, [...sequence.slice(0, tried.length)]];
+    if (tried.cost < least.cost) [least, repairs] = [tried, Array.from(sequence.subarray(0, tried.length))];
   }
   return { repairs, expectedCost: least.cost };
 }
