@@ -1,7 +1,7 @@
 import type { CompiledNetwork } from './compileNetwork.ts';
 import { readEvidence, type Evidence } from './evidence.ts';
 import { impossibleEvidence } from './impossibleEvidenceError.ts';
-import { allFactors, eliminateTo } from './eliminateTo.ts';
+import { allFactors, eliminateTo, factorOfFinding } from './eliminateTo.ts';
 import { propagate } from './propagate.ts';
 import { createPropagation, type Propagation } from './propagation.ts';
 import { setEvidence } from './setEvidence.ts';
@@ -35,7 +35,11 @@ function posteriorInLogs(compiled: CompiledNetwork, evidence: Evidence): Posteri
   const ask = (asked: readonly number[]): ReturnType<typeof eliminateTo> =>
     eliminateTo(allFactors(compiled, findings), findings, asked, compiled.cardinalities);
   const { logProbability } = ask([]);
-  const all = compiled.network.variables.map(({ index }) => ask([index]).values);
+  const seen = new Map(findings.map((finding) => [finding.variable, finding]));
+  const all = compiled.network.variables.map(({ index }) => {
+    const finding = seen.get(index);
+    return finding?.weights === null ? factorOfFinding(finding, compiled.cardinalities).values : ask([index]).values;
+  });
   return {
     logProbabilityOfEvidence: logProbability,
     marginals: named(compiled, (variable, state) => all[variable]![state]!),
@@ -56,7 +60,7 @@ function named(
 }
 
 /** The compiled network's own workspace with exactly this evidence. @throws EvidenceInputError */
-export function withEvidence(compiled: CompiledNetwork, evidence: Evidence): Propagation {
+function withEvidence(compiled: CompiledNetwork, evidence: Evidence): Propagation {
   const findings = readEvidence(compiled.network, evidence);
   const propagation = (compiled.shared.propagation ??= createPropagation(compiled));
   setEvidence(propagation, findings);

@@ -53,7 +53,14 @@ export function posteriorGivenEach(compiled: CompiledEach, evidence: Evidence): 
     const ask = (asked: readonly number[]): ReturnType<typeof eliminateTo> =>
       eliminateTo(allFactors(inner, findings), findings, asked, cardinalities);
     propagation.logEvidence[0] = ask([]).logProbability;
-    for (let v = 0; v < cardinalities.length; v += 1) pairs.set(ask(v === each ? [each] : [v, each]).values, pairAt[v]);
+    const own = ask([each]).values;
+    const width = cardinalities[each]!;
+    for (let v = 0; v < cardinalities.length; v += 1) {
+      const state = propagation.states[v]!;
+      if (v === each) pairs.set(own, pairAt[v]);
+      else if (state >= 0) pairs.fill(0, pairAt[v], pairAt[v + 1]).set(own, pairAt[v]! + state * width);
+      else pairs.set(ask([v, each]).values, pairAt[v]);
+    }
   } else if (!possible) throw impossibleEvidence();
   const states = cardinalities[each]!;
   const { loops, sliced, separatorAt } = inner;
