@@ -78,7 +78,7 @@ export { informationPerCost } from './decision/solvers/informationPerCost.ts';
 export { oneStep } from './decision/solvers/oneStep.ts';
 export { expectimax, type ExpectimaxOptions } from './decision/solvers/expectimax.ts';
 export { lowerBoundOf, type LowerBound } from './decision/lowerBoundOf.ts';
-export { boundedSearch } from './decision/solvers/boundedSearch.ts';
+export { boundedSearch, growingPlan } from './decision/solvers/boundedSearch.ts';
 export { replanning } from './decision/solvers/replanning.ts';
 export { exactDynamicProgramming } from './decision/solvers/exactDynamicProgramming.ts';
 

@@ -6,6 +6,7 @@ import { planAsMermaid } from './planAsMermaid.ts';
 import { planAsSvg } from './planAsSvg.ts';
 import { planAsText } from './planAsText.ts';
 import { planLabels } from './planLabels.ts';
+import { growingPlan } from './solvers/boundedSearch.ts';
 import { exactDynamicProgramming } from './solvers/exactDynamicProgramming.ts';
 import { tableProblem } from './tableProblem.ts';
 
@@ -32,7 +33,7 @@ const solution = exactDynamicProgramming.solve(problem);
 const plan = makePlan(problem, solution);
 
 function stepsOf(step: PlanStep): PlanStep[] {
-  return [step, ...step.branches.flatMap(({ next }) => (next === undefined ? [] : stepsOf(next)))];
+  return [step, ...step.branches.flatMap(({ then }) => (then === undefined ? [] : stepsOf(then)))];
 }
 
 describe('a plan', () => {
@@ -58,7 +59,7 @@ describe('a plan', () => {
 
   test('is folded below the depth asked for, and counts what it folds', () => {
     const short = makePlan(problem, solution, { depth: 1 });
-    expect(short.root.branches.every(({ next }) => next === undefined)).toBe(true);
+    expect(short.root.branches.every(({ then }) => then === undefined)).toBe(true);
     expect(short.root.folded).toBe(3);
     expect(short.cost).toEqual(plan.cost);
   });
@@ -71,6 +72,17 @@ describe('a plan', () => {
     const rough = makePlan(problem, solution, { leastProbability: 0.3 });
     expect(rough.cost.expected.amount).toBeCloseTo(10 + 0.75 * 100 + 0.25 * 1000, 9);
   });
+});
+
+test('a growing plan gets no worse, and ends where the search ends', () => {
+  const seen = [...growingPlan(problem)].map(({ progress }) => progress);
+  expect(seen.length).toBeGreaterThan(1);
+  seen.forEach(({ upperBound, lowerBound }, at) => {
+    if (at === 0) return;
+    expect(upperBound).toBeLessThanOrEqual(seen[at - 1]!.upperBound);
+    expect(lowerBound).toBeGreaterThanOrEqual(seen[at - 1]!.lowerBound);
+  });
+  expect(seen.at(-1)!.upperBound).toBeCloseTo(plan.cost.expected.amount, 9);
 });
 
 describe('a plan drawn', () => {

@@ -36,7 +36,8 @@ export function makePlan(problem: DecisionProblem, solution: Solution, options: 
       const { below: deeper, ...step } = walk(then, reached * probability, deep + 1);
       expected += probability * step.expectedCost.amount;
       below += 1 + deeper;
-      return deep + 1 < depth ? { outcome, probability, next: step } : { outcome, probability };
+      // oxlint-disable-next-line unicorn/no-thenable -- a step, not a function: awaiting a branch does nothing to it
+      return deep + 1 < depth ? { outcome, probability, then: step } : { outcome, probability };
     });
     return {
       kind: action.kind,

@@ -7,7 +7,7 @@ export interface PlanBranch {
   /** Given that the step is reached. */
   readonly probability: number;
   /** What is done then; left out where the plan ends or is folded. */
-  readonly next?: PlanStep;
+  readonly then?: PlanStep;
 }
 
 /** One step of a plan. */

@@ -12,10 +12,10 @@ export function planAsMermaid(plan: Plan, labels: PlanLabels): string {
     count += 1;
     const folded = step.folded > 0 ? `<br/>… ${step.folded} more steps` : '';
     lines.push(`  ${name}["${escape(labels.step(step))}<br/>${formatMoney(step.price)}${folded}"]`);
-    for (const { outcome, probability, next } of step.branches) {
-      if (next === undefined) continue;
+    for (const { outcome, probability, then } of step.branches) {
+      if (then === undefined) continue;
       const arrow = `${escape(labels.outcome(step, outcome))}, ${formatProbability(probability)}`;
-      lines.push(`  ${name} -->|"${arrow}"| ${write(next)}`);
+      lines.push(`  ${name} -->|"${arrow}"| ${write(then)}`);
     }
     const cured = step.branches.find(({ outcome }) => outcome === 'cured');
     if (cured !== undefined) {

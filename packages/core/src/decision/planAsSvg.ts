@@ -22,8 +22,8 @@ export function planAsSvg(plan: Plan, labels: PlanLabels, title = 'Plan of the n
   const place = (step: PlanStep, level: number): Placed => {
     columns = Math.max(columns, level + 1);
     const x = MARGIN + level * COLUMN;
-    const children = step.branches.flatMap(({ outcome, probability, next }) =>
-      next === undefined ? [] : [{ outcome, probability, at: place(next, level + 1) }],
+    const children = step.branches.flatMap(({ outcome, probability, then }) =>
+      then === undefined ? [] : [{ outcome, probability, at: place(then, level + 1) }],
     );
     const y = children.length > 0 ? (children[0]!.at.y + children.at(-1)!.at.y) / 2 : MARGIN + ROW * (0.5 + row++);
     const lines = children.map(({ outcome, probability, at }) => {

@@ -22,9 +22,9 @@ function stepLines(step: PlanStep, labels: PlanLabels, level: number): string[] 
   if (step.kind === 'refer') return [head];
   const branches = step.branches.flatMap((branch) => {
     const outcome = `${indent}  ${labels.outcome(step, branch.outcome)}, ${formatProbability(branch.probability)}`;
-    return branch.next === undefined
+    return branch.then === undefined
       ? [branch.outcome === 'cured' || step.folded === 0 ? outcome : `${outcome} …`]
-      : [`${outcome}:`, ...stepLines(branch.next, labels, level + 2)];
+      : [`${outcome}:`, ...stepLines(branch.then, labels, level + 2)];
   });
   return [head, ...branches, ...(step.folded > 0 ? [`${indent}  … ${step.folded} more steps`] : [])];
 }

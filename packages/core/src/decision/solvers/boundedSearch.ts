@@ -6,7 +6,14 @@ import { lowerBoundOf, type LowerBound } from '../lowerBoundOf.ts';
 import { costOfKnowing, perfectInformation } from '../perfectInformation.ts';
 import { takeAction } from '../takeAction.ts';
 import { isOption, type SearchNode, type SearchOption } from './searchNode.ts';
-import { certifiedGap, type Policy, type Solver, type SolverOptions, type SolverProgress } from './solver.ts';
+import {
+  certifiedGap,
+  type Policy,
+  type Solution,
+  type Solver,
+  type SolverOptions,
+  type SolverProgress,
+} from './solver.ts';
 
 const DEFAULT_STEPS = 300;
 // Before the stronger bound is made.
@@ -31,13 +38,25 @@ export const boundedSearch: Solver = {
   solve: (problem, options = {}) => search(problem, options, () => lowerBoundOf(problem)),
 };
 
+/** The same search as it goes: a solution after 1, 2, 4, 8 ... steps and at the end. For a worker that shows plans while it thinks:
+ * each solution replaces the one before, whose policy has grown with it. */
+export function growingPlan(problem: DecisionProblem, options: SolverOptions = {}): Generator<Solution> {
+  return grow(problem, options, () => lowerBoundOf(problem));
+}
+
 /** The same search with another lower bound (admissible, or the gap certifies nothing): perfect information serves for the first few
  * steps, so that a plan is there at once; then `strongerBound` is made, when given. */
-export function search(
+export function search(problem: DecisionProblem, options: SolverOptions, strongerBound?: () => LowerBound): Solution {
+  let latest: Solution | undefined;
+  for (const solution of grow(problem, options, strongerBound)) latest = solution;
+  return latest!;
+}
+
+function* grow(
   problem: DecisionProblem,
   options: SolverOptions,
   strongerBound?: () => LowerBound,
-): ReturnType<Solver['solve']> {
+): Generator<Solution> {
   const { steps = DEFAULT_STEPS, signal, onImprove } = options;
   const knowing = perfectInformation(problem);
   let lowerBound: LowerBound = (state) => costOfKnowing(knowing(state.open, state.tried), state);
@@ -63,7 +82,10 @@ export function search(
     certifiedGap: certifiedGap(root.lower, root.upper),
     steps: walked,
   });
+  const policy: Policy = (state) => actionOf(nodes.get(state.key) ?? { plan: upperPlan(state) });
+  const solution = (): Solution => ({ solver: 'bounded-search', policy, progress: progress() });
   let told = Infinity;
+  let shown = 1;
   let isStronger = false;
   while (walked < steps && signal?.aborted !== true && root.upper - root.lower > SAME * root.upper) {
     if (walked === QUICK_STEPS && strongerBound !== undefined && !isStronger) {
@@ -88,10 +110,12 @@ export function search(
       told = certifiedGap(root.lower, root.upper);
       onImprove(progress());
     }
+    if (walked >= shown && walked < steps) {
+      yield solution();
+      shown = 2 * walked;
+    }
   }
-
-  const policy: Policy = (state) => actionOf(nodes.get(state.key) ?? { plan: upperPlan(state) });
-  return { solver: 'bounded-search', policy, progress: progress() };
+  yield solution();
 }
 
 function actionOf({ plan }: Pick<SearchNode, 'plan'>): Action {
