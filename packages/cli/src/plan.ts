@@ -106,6 +106,7 @@ export function plan(terminal: Terminal, name: string, options: PlanOptions): vo
   printCautions(terminal, model, cautionsOfPlan(model, found.root));
   terminal.write(`${paint(terminal, 'caution', foldText(usualCaution, terminal.width, '  '))}\n`);
   if (opening !== undefined) printOpening(terminal, model, opening);
+  else paragraph('With --open <access>: when to open something, and what to look at then.');
 }
 
 function openingOf(compiled: CompiledModel, belief: Belief, circumstances: Circumstances, access: string): Opening {

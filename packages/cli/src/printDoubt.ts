@@ -7,6 +7,8 @@ import { nameOfNumber } from './nameOfNumber.ts';
 import type { Terminal } from './terminal.ts';
 
 const FLIPS_SHOWN = 4;
+// what lies beyond plausible is there to show how far it is
+const UNLIKELY_SHOWN = 2;
 
 /** How sure the ranking and the advice are: the range of every cause over plausible models, the share of them that advise the same, and
  * the few numbers that would put another cause first. */
@@ -34,7 +36,9 @@ export function printDoubt(terminal: Terminal, model: Model, doubt: Doubt, { top
   else if (likely.length === 0)
     paragraph(`No single number would take the lead from “${leader}” within its plausible range. Beyond it:`);
   else paragraph(`“${leader}” would lose the lead, everything else as it is, with:`);
-  for (const { path, value, low, high, flip } of (likely.length > 0 ? likely : flips).slice(0, FLIPS_SHOWN)) {
+  for (const { path, value, low, high, flip } of likely.length > 0
+    ? likely.slice(0, FLIPS_SHOWN)
+    : flips.slice(0, UNLIKELY_SHOWN)) {
     if (flip === undefined) continue;
     const side = flip.at > value ? 'above' : 'below';
     const now = `now ${digits(value)}, plausible ${digits(low)} to ${digits(high)}`;
@@ -46,8 +50,7 @@ export function printDoubt(terminal: Terminal, model: Model, doubt: Doubt, { top
   paragraph(`Drawn with seed ${ranking.seed}; the same every time.`);
 }
 
-/** The best step of an advice, in words. */
-export function nameOfStep(model: Model, best: Advice['best']): string {
+function nameOfStep(model: Model, best: Advice['best']): string {
   switch (best.kind) {
     case 'test':
       return `test “${labelOf(model.tests, best.test)}”`;

@@ -27,9 +27,8 @@ export function printOpening(terminal: Terminal, model: Model, { access, takes, 
     paragraph(
       `${isLikely ? 'Cheapest way there' : 'No cheap way is likely to get there; furthest gets'}: ${named}, ${formatMoney(price)} in all. It gets there in ${formatProbability(reachedIfTrue)} if it is one of those causes, in ${formatProbability(reachedIfFalse)} if it is not.`,
     );
-    for (const test of tests) {
-      printCautions(terminal, model, model.tests.find(({ id }) => id === test)?.cautions ?? [], '     ');
-    }
+    const cautions = tests.flatMap((test) => model.tests.find(({ id }) => id === test)?.cautions ?? []);
+    printCautions(terminal, model, [...new Set(cautions)], '     ');
   }
   const worth = looks.filter(({ pays }) => pays);
   const others = looks.filter(({ pays }) => !pays);

@@ -29,15 +29,15 @@ export interface ReplayOptions extends PriceOptions {
   readonly top?: number;
   /** Tests and repairs shown. Default 3; with `json` all. */
   readonly steps?: number;
-  /** Plausible models to draw; `true`: 400. Default: none. */
+  /** Plausible models to draw; `true`: 200. Default: none. */
   readonly doubt?: number | true;
   /** Allow two causes at once. Default false. */
   readonly two?: boolean;
 }
 
-const DRAWS = 400;
+const DRAWS = 200;
 // pricing every test takes about a hundred times as long as ranking causes
-const ADVICE_DRAWS = 50;
+const ADVICE_DRAWS = 20;
 
 /** Prints how the ranking moved with every result of a case, then what to do next and why.
  * @throws CommandError the case or an option cannot be used */

@@ -85,7 +85,7 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
       .command('replay <case>')
       .description('how the ranking moved with every result of a case, and what next (- reads standard input)'),
   )
-    .addOption(wholeNumber('--doubt [draws]', 'how sure that is: over so many plausible models, 400 if not said'))
+    .addOption(wholeNumber('--doubt [draws]', 'how sure that is: over so many plausible models, 200 if not said'))
     .option('--two', 'allow for two causes at once')
     .option('--json', 'print data instead of text')
     .action(actions.replay);
