@@ -269,7 +269,7 @@ if (shared.length > 0) {
 }
 const folder = fileURLToPath(new URL('./results/', import.meta.url));
 mkdirSync(folder, { recursive: true });
-writeFileSync(join(folder, 'inference.json'), `${JSON.stringify(results, null, 1)}\n`);
+writeFileSync(join(folder, 'inference.json'), `${JSON.stringify(results, null, 2)}\n`);
 console.log(`written: tests/bench/results/inference.json (checksum of answers ${sink[0].toFixed(3)})`);
 
 function toPeer(network) {
