@@ -42,7 +42,9 @@ export function confusionBound(
   const { first, second, affinityWorth, overlapWorth, testSurcharge, repairSurcharge, surcharge, openSurcharge } =
     prices;
   const touched = new Map<string, Uint8Array>();
+  const none = new Uint8Array(weight.length);
   const touchedBy = (tried: readonly number[]): Uint8Array => {
+    if (tried.length === 0) return none;
     const key = tried.join('.');
     const known = touched.get(key);
     if (known !== undefined) return known;
@@ -59,11 +61,11 @@ export function confusionBound(
     const gone = touchedBy(state.tried);
     let extra = 0;
     for (let p = 0; p < first.length; p += 1) {
-      const [a, b] = [first[p]!, second[p]!];
-      if (gone[a] === 0 && gone[b] === 0) {
-        const least = Math.min(x[a]!, x[b]!);
-        extra += affinityWorth[p]! * x[a]! * x[b]! + overlapWorth[p]! * least * least;
-      }
+      const a = first[p]!;
+      const b = second[p]!;
+      if (gone[a] === 1 || gone[b] === 1) continue;
+      const least = x[a]! < x[b]! ? x[a]! : x[b]!;
+      extra += affinityWorth[p]! * x[a]! * x[b]! + overlapWorth[p]! * least * least;
     }
     const payBack = (of: Float64Array): void => {
       for (let h = 0; h < of.length; h += 1) if (of[h]! > 0 && gone[h] === 0) extra -= of[h]! * x[h]! * x[h]!;

@@ -25,6 +25,7 @@ const TILTING = 0.1;
 const LEAST = 1e-18;
 // Start from a share of what every pair could carry alone.
 const START_SHARE = 0.02;
+const KEPT_SHARE = 0.97;
 
 /** Chooses prices that make the bound large at the start of a problem, by multiplicative steps along the subgradient of the bound, which
  * is concave in them. Any prices are admissible; the best found are returned. */
@@ -41,6 +42,20 @@ export function confusionPrices(problem: DecisionProblem): ConfusionPrices {
     climb(flows.overlap, now.overlapGradient, step);
   }
   return pricesOf(confusion, best.flows);
+}
+
+/** Pairs that carry next to nothing cost time at every place the bound is asked: they are let go. */
+function thinOut(flow: Float64Array): Float64Array {
+  const sorted = flow.toSorted((a, b) => b - a);
+  const total = sorted.reduce((a, b) => a + b, 0);
+  let kept = 0;
+  let least = 0;
+  for (const x of sorted) {
+    if (kept >= KEPT_SHARE * total) break;
+    kept += x;
+    least = x;
+  }
+  return flow.map((x) => (x >= least ? x : 0));
 }
 
 function climb(flow: Float64Array, gradient: Float64Array, step: number): void {
@@ -106,17 +121,21 @@ function copyOf({ affinity, overlap, leans, tilts }: ConfusionFlows): ConfusionF
   };
 }
 
-function pricesOf(confusion: Confusion, flows: ConfusionFlows): ConfusionPrices {
+function pricesOf(confusion: Confusion, found: ConfusionFlows): ConfusionPrices {
+  const flows = { ...found, affinity: thinOut(found.affinity), overlap: thinOut(found.overlap) };
   const { first, second, weight, tests, repairs } = confusion;
   const { testOver, openOver, repairOver, over } = confusionValue(confusion, flows);
   const perWeight = (of: Float64Array): Float64Array => of.map((x, h) => (x > 0 ? x / weight[h]! : 0));
   const priced = (list: readonly Float64Array[], ids: readonly number[]): Map<number, Float64Array> =>
     new Map(list.flatMap((row, at) => (row.some((x) => x > 0) ? [[ids[at]!, perWeight(row)] as const] : [])));
+  const kept = Int32Array.from(first, (_, p) => p).filter((p) => flows.affinity[p]! > 0 || flows.overlap[p]! > 0);
+  const a = kept.map((p) => first[p]!);
+  const b = kept.map((p) => second[p]!);
   return {
-    first,
-    second,
-    affinityWorth: flows.affinity.map((x, p) => x / Math.sqrt(weight[first[p]!]! * weight[second[p]!]!)),
-    overlapWorth: flows.overlap.map((x, p) => x / Math.min(weight[first[p]!]!, weight[second[p]!]!)),
+    first: a,
+    second: b,
+    affinityWorth: Float64Array.from(kept, (p, k) => flows.affinity[p]! / Math.sqrt(weight[a[k]!]! * weight[b[k]!]!)),
+    overlapWorth: Float64Array.from(kept, (p, k) => flows.overlap[p]! / Math.min(weight[a[k]!]!, weight[b[k]!]!)),
     testSurcharge: priced(
       testOver,
       tests.map(({ test }) => test),
