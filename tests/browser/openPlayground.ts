@@ -16,8 +16,8 @@ export interface OpenPage {
 /** A running preview of the built playground and a browser. */
 export interface Playground {
   readonly address: string;
-  /** @param before runs in the page before anything of it. */
-  open(options?: BrowserContextOptions, before?: () => void): Promise<OpenPage>;
+  /** @param before runs in the page before anything of it. @param heading shown once the page can be used. */
+  open(options?: BrowserContextOptions, before?: () => void, heading?: string): Promise<OpenPage>;
   close(): Promise<void>;
 }
 
@@ -34,7 +34,7 @@ export async function servePlayground(): Promise<Playground> {
   const browser: Browser = await chromium.launch(launchOptions());
   return {
     address,
-    async open(options = {}, before) {
+    async open(options = {}, before = undefined, heading = 'Most likely now') {
       const context = await browser.newContext({ reducedMotion: 'reduce', viewport: DESK, ...options });
       const page = await context.newPage();
       if (before) await page.addInitScript(before);
@@ -53,7 +53,7 @@ export async function servePlayground(): Promise<Playground> {
         if (!url.startsWith(address) && !/^(data|blob):/.test(url)) strangers.push(url);
       });
       await page.goto(address);
-      await page.getByRole('heading', { name: 'Most likely now' }).waitFor();
+      await page.getByRole('heading', { name: heading }).waitFor();
       return { page, complaints, strangers };
     },
     async close() {

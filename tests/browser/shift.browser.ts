@@ -1,0 +1,71 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { DESK, PHONE, leaders, replay, servePlayground, type Playground } from './openPlayground.ts';
+
+let playground: Playground;
+beforeAll(async () => {
+  playground = await servePlayground();
+});
+afterAll(() => playground?.close());
+
+for (const [size, viewport] of [
+  ['a phone', PHONE],
+  ['a desk', DESK],
+] as const) {
+  test(`the picture is taken back to any moment and to now again (${size})`, async () => {
+    const { page, complaints } = await playground.open({ viewport });
+    await replay(page, 7, 6);
+    const slider = page.getByRole('slider', { name: 'Go back to any moment' });
+    const heading = (): Promise<string> => page.locator('.moment > h3').innerText();
+    const latest = await heading();
+    const now = await leaders(page);
+    await slider.focus();
+    for (let presses = 0; presses < 3; presses += 1) await page.keyboard.press('ArrowLeft');
+    await expect.poll(heading).toMatch(/^3\. /);
+    expect(await slider.getAttribute('aria-valuetext')).toMatch(/^3: .*Leading: /);
+    expect(await page.locator('#shift figure .title').first().innerText()).toMatch(/^As it stood then: 3/);
+    expect(await leaders(page)).toEqual(now);
+    await page.getByRole('button', { name: 'Back to now' }).click();
+    await expect.poll(heading).toBe(latest);
+    expect(complaints).toEqual([]);
+  });
+}
+
+test('a result is compared with the ranking as it would be without it', async () => {
+  const { page, complaints } = await playground.open();
+  await replay(page, 7, 8);
+  await page.getByLabel('Compare: without this result').check();
+  const marks = page.locator('.rank-shift path.without');
+  expect(await marks.count()).toBe(8);
+  const lastDots = await page.locator('.rank-shift circle.focused').last().getAttribute('cy');
+  const mark = await page.locator('.rank-shift path.without.focused').getAttribute('d');
+  // taking it back for good puts the line where the mark stood
+  const [, edge] = /^M[\d.]+ ([\d.]+)/.exec(mark!)!;
+  expect(Math.abs(Number(edge) + 7 - Number(lastDots))).toBeGreaterThan(5);
+  expect(complaints).toEqual([]);
+});
+
+test('lines move from state to state, and stand still for readers who ask for no motion', async () => {
+  const path = '.rank-shift path.line.focused';
+  for (const [reducedMotion, moves] of [
+    ['no-preference', true],
+    ['reduce', false],
+  ] as const) {
+    const { page } = await playground.open({ reducedMotion });
+    await replay(page, 7, 3);
+    await page.waitForTimeout(600);
+    await page.evaluate((selector) => {
+      const seen = ((globalThis as unknown as { seen: Set<string> }).seen = new Set<string>());
+      const look = (): void => {
+        seen.add(document.querySelector(selector)?.getAttribute('d') ?? '');
+        requestAnimationFrame(look);
+      };
+      look();
+    }, path);
+    await page.getByRole('slider', { name: 'Go back to any moment' }).focus();
+    await page.keyboard.press('ArrowLeft');
+    await page.waitForTimeout(700);
+    const states = await page.evaluate(() => (globalThis as unknown as { seen: Set<string> }).seen.size);
+    if (moves) expect(states).toBeGreaterThan(3);
+    else expect(states).toBeLessThanOrEqual(3);
+  }
+});
