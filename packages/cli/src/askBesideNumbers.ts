@@ -17,7 +17,7 @@ export async function askBesideNumbers(
     reading,
   }: { readonly compiled: CompiledModel; readonly test: Model['tests'][number]; readonly reading: Reading },
 ): Promise<Shown | undefined> {
-  printReading(terminal, compiled, test.id, reading);
+  printReading(terminal, compiled, { test: test.id, reading });
   const { outcomes } = readingLikelihood(compiled, test.id, reading);
   if (outcomes.length < 2) return { reading };
   const outcome = await prompter.choose('The numbers leave open which. What else was seen?', [

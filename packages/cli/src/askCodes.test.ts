@@ -27,6 +27,12 @@ test('pasted trouble codes: malformed ones are pointed out, silent ones named, t
     'P0303',
     'some',
     'leave',
+    'retract',
+    'r1',
+    'codes',
+    'P0303 pending',
+    'some',
+    'record',
     'save',
     path,
     'leave',
@@ -36,8 +42,10 @@ test('pasted trouble codes: malformed ones are pointed out, silent ones named, t
   expect(out).toContain('is on record already');
   expect(suggestions[3]).toBe(list);
   expect(saved(path)).toMatchObject([
-    { id: 'r1-read-misfire-codes', test: 'read-misfire-codes', outcome: 'one-cylinder-only', note: 'P0303' },
-    { test: 'read-circuit-codes', outcome: 'coil-circuit', note: 'P0353 pending' },
+    { id: 'r1', test: 'read-misfire-codes', outcome: 'one-cylinder-only', note: 'P0303' },
+    { id: 'r2', test: 'read-circuit-codes', outcome: 'coil-circuit', note: 'P0353 pending' },
+    { kind: 'observation-retracted', id: 'r1' },
+    { id: 'r3', test: 'read-misfire-codes', note: 'P0303 pending' },
   ]);
 });
 

@@ -7,6 +7,7 @@ import {
   type CaseEvent,
   type CompiledModel,
   type Session,
+  type TestResult,
   type TroubleCode,
 } from '@faultodds/core';
 import { askSuspect } from './askSuspect.ts';
@@ -72,13 +73,19 @@ export async function askCodes(
     if (wanted === 'correct') continue;
     if (wanted !== 'record') return undefined;
     desk.typed.delete(DRAFT);
-    const id = nextObservationId(session);
-    return fresh.map(({ kind: _kind, ...result }): CaseEvent => ({
-      kind: 'result-recorded',
-      ...result,
-      id: `${id}-${result.test}`,
-    }));
+    return fresh.reduce<CaseEvent[]>((events, result) => [...events, eventOf(session, events, result)], []);
   }
+}
+
+/** With an id that neither the case nor the events before it have. */
+function eventOf(
+  session: Session,
+  before: readonly CaseEvent[],
+  { kind: _kind, id: _id, ...result }: TestResult,
+): CaseEvent {
+  const events = [...session.content.events, ...before];
+  const id = nextObservationId({ ...session, content: { ...session.content, events } });
+  return { kind: 'result-recorded', id, ...result };
 }
 
 function namesBank({ code }: TroubleCode): boolean {

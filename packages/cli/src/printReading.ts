@@ -9,21 +9,28 @@ import { foldText } from './foldText.ts';
 import { labelOf } from './labelOf.ts';
 import type { Terminal } from './terminal.ts';
 
-/** What the numbers of a test come to: the compared value, what it would be called, and the rule of thumb of the trade beside it. */
-export function printReading(terminal: Terminal, compiled: CompiledModel, test: string, reading: Reading): void {
-  for (const line of readingLines(compiled, test, reading)) {
+/** A result that was read as numbers; with the outcome that was noted beside them, if one was. */
+export interface ReadResult {
+  readonly test: string;
+  readonly reading: Reading;
+  readonly outcome?: string;
+}
+
+/** What the numbers of a test come to: the compared value, what it would be called where nobody said, and the rule of thumb of the trade beside it. */
+export function printReading(terminal: Terminal, compiled: CompiledModel, result: ReadResult): void {
+  for (const line of readingLines(compiled, result)) {
     terminal.write(`${foldText(line, terminal.width, '  ')}\n`);
   }
 }
 
 /** The same as sentences, for data. */
-export function readingLines(compiled: CompiledModel, test: string, reading: Reading): readonly string[] {
+export function readingLines(compiled: CompiledModel, { test, reading, outcome }: ReadResult): readonly string[] {
   const said = readingLikelihood(compiled, test, reading);
   const outcomes = compiled.model.tests.find(({ id }) => id === test)?.outcomes ?? [];
   const called = said.outcomes.map((outcome) => `“${labelOf(outcomes, outcome)}”`).join(' or ');
   return [
     ...(said.compared === undefined ? [] : [`Compared value: ${withUnit(said.compared.value, said.compared.unit)}`]),
-    ...(called === '' ? [] : [`Would be called ${called}`]),
+    ...(called === '' || outcome !== undefined ? [] : [`Would be called ${called}`]),
     ...(said.saysLittle ? ['Too little to tell one thing from another'] : []),
     ruleLine(said),
     ...said.remarks.map((remark) => describeRemark(remark, outcomes)),

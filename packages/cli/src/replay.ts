@@ -81,7 +81,7 @@ export function replay(terminal: Terminal, name: string, options: ReplayOptions)
     if (after !== undefined) printRanking(terminal, model, after, before === undefined ? { top } : { top, before });
     const { observation } = step;
     if (observation.kind === 'result' && observation.reading !== undefined) {
-      printReading(terminal, compiled, observation.test, observation.reading);
+      printReading(terminal, compiled, { ...observation, reading: observation.reading });
     }
     paragraph(sentenceForObservation(model, step));
     paragraph(sentenceWithoutObservation(model, explanation, at));

@@ -138,8 +138,8 @@ function readingOf(
   observation: Observation,
 ): { reading?: Reading; readingSays?: readonly string[] } {
   if (observation.kind !== 'result' || observation.reading === undefined) return {};
-  const { test, reading } = observation;
-  return { reading, readingSays: readingLines(compiled, test, reading) };
+  const { reading } = observation;
+  return { reading, readingSays: readingLines(compiled, { ...observation, reading }) };
 }
 
 function doubtDocument({ model }: CompiledModel, { ranking, advice, leading, flips }: Doubt): DoubtDocument {
