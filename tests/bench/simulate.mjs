@@ -178,5 +178,5 @@ function plot(rows, note) {
     ].join('');
   });
   const height = 70 + rows.length * 34;
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 720 ${height}" role="img" font-family="sans-serif" font-size="12" fill="currentColor"><title>Cost to a confirmed repair under each policy</title><text x="170" y="20">Cost to a confirmed repair: dot mean (ring: on drawn models), line from median to nine in ten</text>${lines.join('')}<text x="16" y="${height - 10}" font-size="9">${note}</text></svg>\n`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 720 ${height}" role="img" font-family="sans-serif" font-size="12" fill="currentColor"><title>Cost to a confirmed repair under each policy</title><text x="16" y="20" font-size="11">Cost to a confirmed repair: dot mean (ring: on drawn models), line from median to nine in ten</text>${lines.join('')}<text x="16" y="${height - 10}" font-size="9">${note}</text></svg>\n`;
 }

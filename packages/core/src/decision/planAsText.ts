@@ -26,5 +26,9 @@ function stepLines(step: PlanStep, labels: PlanLabels, level: number): string[] 
       ? [branch.outcome === 'cured' || step.folded === 0 ? outcome : `${outcome} …`]
       : [`${outcome}:`, ...stepLines(branch.then, labels, level + 2)];
   });
-  return [head, ...branches, ...(step.folded > 0 ? [`${indent}  … ${step.folded} more steps`] : [])];
+  return [
+    head,
+    ...branches,
+    ...(step.folded > 0 ? [`${indent}  … ${step.folded} more ${step.folded === 1 ? 'step' : 'steps'}`] : []),
+  ];
 }
