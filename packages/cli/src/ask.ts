@@ -63,7 +63,7 @@ export async function ask(
     standingOf(compiled, session, circumstancesWith(compiled, caseState(session), options));
   let now = standing();
   let saved = session.content;
-  const desk: Desk = { suspect: suspectOf(session), bank: undefined, typed: new Map() };
+  const desk: Desk = { suspect: undefined, guess: suspectOf(session), bank: undefined, typed: new Map() };
 
   /** Takes over a session if it can be computed; a mistake is told and changes nothing. */
   const move = (next: () => Session): void => {

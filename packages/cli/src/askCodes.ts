@@ -27,12 +27,15 @@ export async function askCodes(
   prompter: Prompter,
   { compiled, session, desk }: { readonly compiled: CompiledModel; readonly session: Session; readonly desk: Desk },
 ): Promise<CaseEvent[] | undefined> {
-  desk.suspect ??= await askSuspect(prompter);
+  desk.suspect ??= await askSuspect(prompter, desk.guess);
   const { suspect } = desk;
   if (suspect === undefined) return undefined;
   for (;;) {
     const text = await prompter.paste('Trouble codes, as the scan tool shows them', desk.typed.get(DRAFT) ?? '');
-    if (text === undefined) return undefined;
+    if (text === undefined) {
+      [desk.guess, desk.suspect] = [suspect, undefined];
+      return undefined;
+    }
     desk.typed.set(DRAFT, text);
     const { codes, malformed } = parseTroubleCodes(text);
     if (codes.some(namesBank)) desk.bank ??= await askBank(prompter);

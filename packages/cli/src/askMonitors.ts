@@ -31,7 +31,7 @@ export async function askMonitors(
 ): Promise<CaseEvent[] | undefined> {
   const test = compiled.model.tests.find(({ readings = [] }) => readings.some(({ kind }) => kind === 'counts'));
   const measure = test?.readings?.find(({ kind }) => kind === 'counts');
-  desk.suspect ??= await askSuspect(prompter);
+  desk.suspect ??= await askSuspect(prompter, desk.guess);
   const { suspect } = desk;
   if (test === undefined || measure === undefined || suspect === undefined) return undefined;
   const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
@@ -40,7 +40,10 @@ export async function askMonitors(
       'Response to service $06, in hexadecimal (46 A2 0C 24 …)',
       desk.typed.get(DRAFT) ?? '',
     );
-    if (hex === undefined) return undefined;
+    if (hex === undefined) {
+      [desk.guess, desk.suspect] = [suspect, undefined];
+      return undefined;
+    }
     desk.typed.set(DRAFT, hex);
     const { counts, problems } = decodeMonitorResponse(hex);
     for (const { path, message, hint } of problems) paragraph(`Byte ${path.slice(1)}: ${message}; ${hint}.`);

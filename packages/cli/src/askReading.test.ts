@@ -154,3 +154,34 @@ test('lines that were left are there again', async () => {
   ]);
   expect(suggestions).toEqual(['', '', '3000 rev', '3000 rev']);
 });
+
+test('the suspect is asked once; after going back it is asked again, with what was said before', async () => {
+  const path = join(folder, 'suspect.json');
+  const compression = ['test', 'cranking-compression', '#numbers', 'per-cylinder'];
+  const { suggestions } = await work([
+    '#enough',
+    ...compression,
+    ...['4', '4'],
+    undefined,
+    ...compression,
+    ...['4', '3'],
+    '12 12 9 - bar',
+    'test',
+    'relative-compression',
+    '#numbers',
+    'per-cylinder',
+    '100 100 72 101',
+    'save',
+    path,
+    'leave',
+  ]);
+  expect(suggestions).toEqual(['', '', '', '4', '4', '', '', 'case-1.json']);
+  expect(saved(path).map(({ reading }) => reading)).toMatchObject([
+    { suspect: 3, values: { 1: 12, 2: 12, 3: 9 } },
+    { suspect: 3, values: { 1: 100, 2: 100, 3: 72, 4: 101 }, unit: 'ratio' },
+  ]);
+  const again = await work(['test', 'wet-compression', '#numbers', 'single', '1.02', 'leave', true], path);
+  expect(again.out).toContain('Compared value: 1.02.');
+  const { suggestions: offered } = await work(['codes', '4', '3', undefined, 'leave'], path);
+  expect(offered.slice(0, 2)).toEqual(['4', '3']);
+});

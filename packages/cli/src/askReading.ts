@@ -54,7 +54,7 @@ export async function askReading(
   const kind = kinds.find((one) => one === chosen);
   if (kind === undefined) return undefined;
   if (kind === 'per-cylinder' || kind === 'counts') {
-    desk.suspect ??= await askSuspect(prompter);
+    desk.suspect ??= await askSuspect(prompter, desk.guess);
     if (desk.suspect === undefined) return undefined;
   }
   return askLines(terminal, prompter, { compiled, test: test.id, model, kind, desk });
@@ -91,7 +91,11 @@ async function askLines(
   let at = 0;
   for (;;) {
     const field = fields[at];
-    if (field === undefined) return undefined;
+    if (field === undefined) {
+      // asked again next time, in case it was that
+      [desk.guess, desk.suspect] = [desk.suspect ?? desk.guess, undefined];
+      return undefined;
+    }
     const draft = `${test} ${model.id} ${kind} ${field.id}`;
     const text = await prompter.type(field.question, desk.typed.get(draft) ?? '', (typed) => {
       desk.typed.set(draft, typed);
