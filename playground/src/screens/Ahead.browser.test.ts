@@ -52,6 +52,14 @@ test('two causes at once are worked out on request', async () => {
 test('a plan unfolds branch by branch and says how it ends', async () => {
   const money = (amount: number) => ({ amount, currency: 'unit' });
   const end = { kind: 'repair', id: 'mend', minutes: 5, reached: 0.2, folded: 3 } as const;
+  const mend = {
+    ...end,
+    price: money(50),
+    expectedCost: money(60),
+    branches: [{ outcome: 'cured', probability: 0.9 }],
+  };
+  // oxlint-disable-next-line unicorn/no-thenable -- the plan's own word for what follows
+  const followedBy = { then: mend };
   const step = {
     kind: 'test',
     id: 'look',
@@ -61,11 +69,7 @@ test('a plan unfolds branch by branch and says how it ends', async () => {
     expectedCost: money(90),
     folded: 0,
     branches: [
-      {
-        outcome: 'bad',
-        probability: 0.2,
-        then: { ...end, price: money(50), expectedCost: money(60), branches: [{ outcome: 'cured', probability: 0.9 }] },
-      },
+      { outcome: 'bad', probability: 0.2, ...followedBy },
       { outcome: 'good', probability: 0.8 },
     ],
   } as const;
@@ -73,7 +77,7 @@ test('a plan unfolds branch by branch and says how it ends', async () => {
     step: ({ id }: { id: string }) => `step ${id}`,
     outcome: (_: unknown, outcome: string) => `seen ${outcome}`,
   };
-  const screen = await render(PlanTree, { step, labels, depth: 0 });
+  const screen = await render(PlanTree, { step, labels });
   await expect.element(screen.getByText('seen good')).toBeVisible();
   await expect.element(screen.getByText('step mend')).not.toBeVisible();
   await screen.getByText('seen bad').click();

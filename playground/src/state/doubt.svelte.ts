@@ -1,6 +1,7 @@
 import { factsOf, type Session } from '@faultodds/core';
+import { untrack } from 'svelte';
 import { createAsker } from '../worker/asker.ts';
-import type { Answer, Answers, ChangedNumber, Question } from '../worker/question.ts';
+import type { Answer, Answers, Question } from '../worker/question.ts';
 import type { CaseStore } from './caseStore.svelte.ts';
 import type { Knowledge } from './knowledge.ts';
 
@@ -15,17 +16,13 @@ const PAUSE = 350;
 /** Draws of each round, for the ranking and for the dearer advice: rough figures soon, better ones after them. */
 const ROUNDS = [
   [40, 10],
-  [160, 40],
+  [120, 30],
   [400, 100],
 ] as const;
 
 /** Follows the open case: asks anew whenever it changes. Called while a component is being made.
- * @param changes numbers set to other values, read reactively. */
-export function createDoubt(
-  knowledge: () => Knowledge,
-  store: () => CaseStore,
-  changes: () => readonly ChangedNumber[] = () => [],
-): Doubt {
+ * @param resting whether something dearer is asked elsewhere: then this one waits, and goes on afterwards. Read reactively. */
+export function createDoubt(knowledge: () => Knowledge, store: () => CaseStore, resting: () => boolean): Doubt {
   const asker = createAsker(knowledge().model);
   let answers = $state.raw<Doubt['answers']>({});
   let settled = $state(false);
@@ -33,32 +30,27 @@ export function createDoubt(
 
   $effect(() => {
     const { session, state, circumstances } = store().now;
-    const changed = changes();
-    answers = {};
-    settled = false;
-    of = session;
+    const rests = resting();
+    if (of !== session) {
+      answers = {};
+      settled = false;
+      of = session;
+    }
     asker.cancel();
+    if (rests || untrack(() => settled)) return;
     const facts = factsOf(state);
     const take = (answer: Answer): void => {
       if (of === session) answers = { ...answers, [answer.kind]: answer.answer };
     };
-    const timer = setTimeout(
-      () =>
-        asker.ask(
-          [
-            { kind: 'conflict', facts },
-            { kind: 'toAsk', facts },
-            ...ROUNDS.flatMap(([ranking, advice]): Question[] => [
-              { kind: 'ranking', facts, draws: ranking },
-              { kind: 'advice', facts, circumstances, draws: advice },
-            ]),
-          ],
-          changed,
-          take,
-          () => (settled = of === session),
-        ),
-      PAUSE,
-    );
+    const questions: readonly Question[] = [
+      { kind: 'conflict', facts },
+      { kind: 'toAsk', facts },
+      ...ROUNDS.flatMap(([ranking, advice]): Question[] => [
+        { kind: 'ranking', facts, draws: ranking },
+        { kind: 'advice', facts, circumstances, draws: advice },
+      ]),
+    ];
+    const timer = setTimeout(() => asker.ask(questions, [], take, () => (settled = of === session)), PAUSE);
     return () => clearTimeout(timer);
   });
   $effect(() => () => asker.cancel());

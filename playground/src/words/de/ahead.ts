@@ -26,7 +26,7 @@ export const aheadWords: Words['ahead'] = {
       treating: 'ab hier reparieren',
       single: 'ab hier reparieren, ohne die Prüfung',
     },
-    tableHeads: ['', 'Wahrscheinlichkeit'],
+    tableHeads: ['Wahl', 'Wahrscheinlichkeit'],
     noThresholds: 'Keine Wahrscheinlichkeit der führenden Ursache würde ändern, was zuerst getan wird.',
   },
 

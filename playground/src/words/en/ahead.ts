@@ -24,7 +24,7 @@ export const aheadWords = {
       treating: 'repair from here',
       single: 'repair from here, without the test',
     },
-    tableHeads: ['', 'Probability'],
+    tableHeads: ['Choice', 'Probability'],
     noThresholds: 'No probability of the leading cause would change what is done first.',
   },
 

@@ -1,0 +1,137 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { DESK, leaders, PHONE, replay, servePlayground, type Playground } from './openPlayground.ts';
+
+let playground: Playground;
+beforeAll(async () => {
+  playground = await servePlayground();
+});
+afterAll(() => playground?.close());
+
+/** Opens the form of a test in the search for something already done. */
+async function openTest(page: Page, words: string): Promise<void> {
+  await page.getByText('Record something already done').first().click();
+  await page.getByLabel('Find a test or repair').fill(words);
+  await page.locator('#next li button.name').first().click();
+}
+
+async function overhang(page: Page): Promise<string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll('dialog[open] *, #next *')]
+      .filter((one) => !one.closest('.scroll, svg, .unseen') && one.getClientRects().length > 0)
+      .filter((one) => one.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5)
+      .map((one) => `${one.tagName}.${one.className}`),
+  );
+}
+
+for (const [size, viewport] of [
+  ['360 px', PHONE],
+  ['a desk', DESK],
+] as const) {
+  test(`numbers are entered in place, judged, recorded, shown and taken back at ${size}`, async () => {
+    const { page, complaints, strangers } = await playground.open({ viewport });
+    const before = await leaders(page);
+    await openTest(page, 'cranking compression');
+    const form = page.locator('#next details[open]');
+    await form.getByRole('button', { name: 'Enter the numbers' }).click();
+    await form.getByLabel('Misfires on').selectOption({ label: 'Cylinder 3' });
+    for (const [cylinder, text] of ['12,4', '12.1', '125', '12.5'].entries())
+      await form.getByLabel(`Cyl. ${cylinder + 1}`).fill(text);
+    expect(await form.innerText()).toMatch(/psi instead of bar/);
+    await form.getByRole('button', { name: 'Record these numbers' }).click();
+    expect(await leaders(page)).toEqual(before);
+
+    await form.getByLabel('Cyl. 3').fill('4');
+    expect(await form.locator('.says').innerText()).toMatch(/Compared value: 0\.32[\s\S]*Rule of thumb\s*broken/);
+    expect(await overhang(page)).toEqual([]);
+    await form.getByRole('button', { name: 'Record these numbers' }).click();
+    await expect.poll(() => leaders(page)).not.toEqual(before);
+    expect(await page.locator('#notes').innerText()).toMatch(/4 bar on cylinder 3, 12\.1 to 12\.5 bar on the others/);
+    await page
+      .locator('#notes')
+      .getByRole('button', { name: /^Take back/ })
+      .click();
+    await expect.poll(() => leaders(page)).toEqual(before);
+    expect(complaints).toEqual([]);
+    expect(strangers).toEqual([]);
+  });
+}
+
+test('pasted codes become results, and the undo key stays with the text while it is typed', async () => {
+  const { page, complaints } = await playground.open({ viewport: PHONE });
+  await page.locator('#next summary', { hasText: 'Paste trouble codes' }).click();
+  const form = page.locator('#next details[open]');
+  await form.getByLabel('Misfires on').selectOption({ label: 'Cylinder 2' });
+  await form.getByLabel(/^Trouble codes/).fill('P0302 P0352 pending, P0420 PO301');
+  expect(await form.innerText()).toMatch(/did you mean P0301[\s\S]*Will be recorded[\s\S]*P0420 \(/);
+  await page.keyboard.press('Control+z');
+  await form.getByLabel(/^Trouble codes/).fill('P0302 P0352 pending, P0420');
+  await form.getByRole('button', { name: 'Record these 2 results' }).click();
+  await expect.poll(() => page.locator('#notes ol li').count()).toBe(2);
+  expect(complaints).toEqual([]);
+});
+
+test('how sure it is appears beside the page, which goes on answering meanwhile', async () => {
+  const { page, complaints, strangers } = await playground.open();
+  await replay(page, 7, 5);
+  await page.getByLabel('Name of this case').fill('Typed while it works');
+  expect(await page.getByLabel('Name of this case').inputValue()).toBe('Typed while it works');
+  const sure = page.locator('#shift');
+  await sure.getByText(/^Same advice in/).waitFor({ timeout: 50_000 });
+  expect(await sure.locator('.range').first().innerText()).toMatch(/\d+%? to \d/);
+  expect(await sure.getByText(/plausible models/).count()).toBeGreaterThan(0);
+  expect(complaints).toEqual([]);
+  expect(strangers).toEqual([]);
+});
+
+test('numbers are questioned with the keyboard; the case stays as it is', async () => {
+  const { page, complaints } = await playground.open();
+  await replay(page, 7, 5);
+  const before = await leaders(page);
+  await page.getByRole('button', { name: 'Question the numbers' }).click();
+  const sheet = page.getByRole('dialog');
+  const slider = sheet.getByRole('slider').first();
+  await slider.waitFor({ timeout: 50_000 });
+  await slider.focus();
+  for (let press = 0; press < 60; press += 1) await page.keyboard.press('ArrowRight');
+  await expect.poll(() => sheet.getByRole('region', { name: 'With these changes' }).innerText()).toMatch(/→/);
+  await sheet.getByRole('button', { name: 'All back to their own' }).click();
+  await expect.poll(() => sheet.innerText()).toMatch(/Nothing is changed yet/);
+  await page.keyboard.press('Escape');
+  expect(await leaders(page)).toEqual(before);
+  expect(complaints).toEqual([]);
+});
+
+for (const [colorScheme, viewport] of [
+  ['light', PHONE],
+  ['dark', DESK],
+] as const) {
+  test(`further ahead and the numbers: nothing for axe, nothing over the edge, no 0% or 100%, ${colorScheme}, ${viewport.width} px`, async () => {
+    const { page, complaints } = await playground.open({ viewport, colorScheme });
+    await replay(page, 7, 8);
+    await page.getByRole('button', { name: 'Look further ahead' }).click();
+    const sheet = page.getByRole('dialog');
+    await sheet.getByRole('button', { name: 'Work out the whole plan' }).click();
+    await sheet.getByText(/^Costs .* on average/).waitFor({ timeout: 50_000 });
+    await sheet.getByLabel('To open').selectOption({ label: 'Valve cover off' });
+    await sheet.getByText(/together; from/).waitFor({ timeout: 50_000 });
+    await page.evaluate(() => {
+      for (const one of document.querySelectorAll('dialog[open] details')) (one as HTMLDetailsElement).open = true;
+    });
+    const check = async (): Promise<void> => {
+      const { violations } = await new AxeBuilder({ page }).include('dialog[open]').analyze();
+      expect(
+        violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
+      ).toEqual([]);
+      expect(await overhang(page)).toEqual([]);
+      expect((await sheet.innerText()).match(/(?<![\d.])(0|100)\s?%/g)).toBeNull();
+    };
+    await check();
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: 'Question the numbers' }).click();
+    await sheet.getByRole('slider').first().waitFor({ timeout: 50_000 });
+    await check();
+    expect(complaints).toEqual([]);
+  }, 120_000);
+}
