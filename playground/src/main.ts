@@ -1,5 +1,5 @@
-import casesAddress from '../../priors/dist/cases.json?url';
-import modelAddress from '../../priors/dist/model.json?url';
+import casesAddress from '@faultodds/misfire/cases.json?url';
+import modelAddress from '@faultodds/misfire/model.json?url';
 import { mount, unmount } from 'svelte';
 import App from './App.svelte';
 import { openDevice } from './state/device.ts';
