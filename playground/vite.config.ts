@@ -88,5 +88,10 @@ export default defineConfig({
   define: { __VERSION__: JSON.stringify(version) },
   worker: { format: 'es' },
   resolve: { conditions: ['source', 'module', 'browser', 'development|production'] },
-  build: { target: 'es2022', sourcemap: true, assetsInlineLimit: 0 },
+  build: {
+    target: 'es2022',
+    sourcemap: true,
+    assetsInlineLimit: 0,
+    rolldownOptions: { input: { index: 'index.html', examples: 'examples.html' } },
+  },
 });
