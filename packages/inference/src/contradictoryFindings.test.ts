@@ -89,15 +89,19 @@ test('a sweep over a component too large to multiply out, by factors far apart, 
   for (const extreme of [1, 1e-120]) {
     const likelihoods = [...chain, aboutV0(1, extreme), aboutV0(extreme, 1), aboutV0(1, extreme), aboutV0(extreme, 1)];
     const posteriorsOf = definition.variables.slice(1).map(({ name }) => name);
+    const target = { id: 'all', parents: posteriorsOf, states: 2, table: randomRows(random, 6 ** 6, 2) };
     const result = sweepRoot(compileSweep(defineNetwork(definition), { root: 'root' }), {
       likelihoods,
-      targets: [],
+      targets: [target],
       posteriorsOf,
     });
     const joint = enumerateNetwork(definition, likelihoods);
     const given = sumTo(definition, joint, ['root']);
     for (const r of [0, 1]) {
       expect(result.logEvidenceGivenRoot[r]).toBeCloseTo(Math.log(given[r]! / 0.5), 10);
+      const rows = sumTo(definition, joint, ['root', ...posteriorsOf]).subarray(r * 6 ** 6, (r + 1) * 6 ** 6);
+      const first = rows.reduce((sum, value, u) => sum + value * target.table[2 * u]!, 0);
+      expect(result.targets.get('all')![2 * r]).toBeCloseTo(first / given[r]!, 11);
       for (const name of posteriorsOf) {
         const table = sumTo(definition, joint, ['root', name]);
         six.forEach((_, s) =>

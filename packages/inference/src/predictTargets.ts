@@ -1,11 +1,16 @@
 import { addAlong } from './addAlong.ts';
 import { composeTarget } from './composeTarget.ts';
+import { eliminateClasses } from './eliminateClasses.ts';
 import { nestOf } from './loopNest.ts';
 import { refineClasses, type RootClasses } from './rootClasses.ts';
 import { shareDistributions } from './shareDistributions.ts';
+import { factorsOf, solveComponent } from './solveComponent.ts';
 import type { CompiledSweep, TargetRecord } from './sweep.ts';
 import { distributionOf, type SweepComponent } from './sweepComponent.ts';
 import { takeFamilies, type SweepState } from './sweepState.ts';
+
+/** Distributions of more numbers than this, all classes together, are not made by elimination for one target. */
+const widestDistribution = 1 << 15;
 
 interface Pending {
   readonly target: TargetRecord;
@@ -38,6 +43,7 @@ export function predictTargets(
       target.variables.filter((variable) => ready.componentOf[variable] === component),
     );
     components.forEach((component, k) => {
+      if (isWide(component, groups[k]!, sweep.cardinalities)) return;
       const list = wanted.get(component);
       if (list === undefined) wanted.set(component, [groups[k]!]);
       else list.push(groups[k]!);
@@ -86,6 +92,8 @@ function sortForContraction(sweep: CompiledSweep, target: TargetRecord, componen
 function contract(sweep: CompiledSweep, { target, components, groups }: Pending): Float64Array {
   const { cardinalities } = sweep;
   const { states } = target;
+  if (components.some((component, k) => isWide(component, groups[k]!, cardinalities)))
+    return eliminateToChild(sweep, target, components);
   let table = arranged(target, groups.flat(), cardinalities);
   let rest = target.size;
   let classes: RootClasses = target;
@@ -117,6 +125,35 @@ function contract(sweep: CompiledSweep, { target, components, groups }: Pending)
   classes.classOf.forEach((c, r) => {
     for (let s = 0; s < states; s += 1) answer[r * states + s] = table[c * states + s]!;
   });
+  return answer;
+}
+
+/** Whether a distribution over part of a component would be a large table that has to be made by elimination. */
+function isWide(component: SweepComponent, group: readonly number[], cardinalities: Int32Array): boolean {
+  const size = group.reduce((product, variable) => product * cardinalities[variable]!, component.firstOf.length);
+  return size > widestDistribution && solveComponent(component, cardinalities).joint === null;
+}
+
+/** The predictive by elimination of everything but the child, its table one factor among the others: the parents' joint distribution is
+ * never made. */
+function eliminateToChild(
+  sweep: CompiledSweep,
+  target: TargetRecord,
+  components: readonly SweepComponent[],
+): Float64Array {
+  const roots = sweep.cardinalities[sweep.root]!;
+  const { states, classOf, firstOf, blocks, size } = target;
+  const child = sweep.cardinalities.length;
+  const own = { variables: [...target.variables, child], classOf, firstOf, blocks, size, logs: null };
+  const factors = [...components.flatMap((component) => factorsOf(component, sweep.cardinalities)), own];
+  const found = eliminateClasses(factors, [child], roots, [...sweep.cardinalities, states]);
+  const answer = new Float64Array(roots * states);
+  for (let r = 0; r < roots; r += 1) {
+    const from = found.classOf[r]! * states;
+    let sum = 0;
+    for (let s = 0; s < states; s += 1) sum += found.blocks[from + s]!;
+    for (let s = 0; s < states && sum > 0; s += 1) answer[r * states + s] = found.blocks[from + s]! / sum;
+  }
   return answer;
 }
 

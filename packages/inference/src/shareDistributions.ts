@@ -1,6 +1,9 @@
 import { solveComponent } from './solveComponent.ts';
 import { distributionOf, type SweepComponent } from './sweepComponent.ts';
 
+/** Largest union that a component is eliminated to when it is not multiplied out. */
+const unionLimit = 1024;
+
 /** Derives distributions over unions of what is wanted from a component, where the union is much smaller than the component itself:
  * the wanted ones are then summed from the unions, and the large tables are walked once per union instead of once per question. */
 export function shareDistributions(
@@ -10,16 +13,14 @@ export function shareDistributions(
 ): void {
   if (component.variables.length < 3 || wanted.length < 2) return;
   const { joint } = solveComponent(component, cardinalities);
-  // without a joint every question is an elimination of its own: a union can be dearer than its parts
-  if (joint === null) return;
-  const whole = joint.length / component.firstOf.length;
   const sizeOf = (variables: readonly number[]): number =>
     variables.reduce((size, variable) => size * cardinalities[variable]!, 1);
+  const limit = Math.min(sizeOf(component.variables) / 8, joint === null ? unionLimit : Infinity);
   const missing = wanted.filter(
     (group) => !component.derived.some(({ variables }) => group.every((variable) => variables.includes(variable))),
   );
   missing.sort((a, b) => sizeOf(b) - sizeOf(a));
-  const fits = (group: readonly number[]): boolean => sizeOf(group) * 8 <= whole;
+  const fits = (group: readonly number[]): boolean => sizeOf(group) <= limit;
   const unions: number[][] = [];
   for (const group of missing) {
     if (!fits(group)) continue;

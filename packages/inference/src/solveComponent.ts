@@ -59,8 +59,8 @@ export function eliminateComponent(
   return eliminateClasses(factorsOf(component, cardinalities), keep, classOf.length, cardinalities);
 }
 
-/** The joints of the small components it was made of, and what joined them. */
-function factorsOf(component: SweepComponent, cardinalities: Int32Array): ClassFactor[] {
+/** The joints of the small components it was made of, and what joined them: their product is the component's. */
+export function factorsOf(component: SweepComponent, cardinalities: Int32Array): ClassFactor[] {
   const { variables, classOf, firstOf, from, by } = component;
   const size = variables.reduce((product, variable) => product * cardinalities[variable]!, 1);
   if (size * firstOf.length <= largestJoint) {
