@@ -6,8 +6,6 @@ export interface Preferences {
   readonly prices?: Prices;
   /** Ids at hand; absent: everything. */
   readonly equipment?: readonly string[];
-  /** What is measured (`pressure`) -> the unit last used for it (`bar`). */
-  readonly units: Readonly<Record<string, string>>;
 }
 
 /** The choices kept on this device. */
@@ -45,8 +43,8 @@ export function createPreferences(): PreferenceStore {
 function kept(): Preferences {
   try {
     const found: unknown = JSON.parse(localStorage.getItem(key) ?? '{}');
-    return typeof found === 'object' && found !== null ? { units: {}, ...found } : { units: {} };
+    return typeof found === 'object' && found !== null ? found : {};
   } catch {
-    return { units: {} };
+    return {};
   }
 }

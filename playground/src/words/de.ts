@@ -112,6 +112,10 @@ export const german: Words = {
   setup: {
     heading: 'Einrichten',
     prices: 'Preise hier',
+    units: 'Einheiten',
+    pressure: 'Druck in',
+    unitsHint: 'Wird angeboten, wo ein Druck einzugeben ist; jede Eingabe kann eine andere nehmen.',
+    chosenOnce: 'Preise und Ausrüstung gelten für diesen Fall und für jeden neuen.',
     looks: 'Aussehen',
     language: 'Sprache',
     knowledgeNote:

@@ -114,6 +114,10 @@ export const t = {
   setup: {
     heading: 'Set-up',
     prices: 'Prices here',
+    units: 'Units',
+    pressure: 'Pressure in',
+    unitsHint: 'Offered first wherever a pressure is typed in; every entry can still use another.',
+    chosenOnce: 'Prices and equipment hold for this case and for every new one.',
     looks: 'Looks',
     language: 'Language',
     /** Said where this language is not that of the knowledge; empty in English. */
