@@ -49,6 +49,9 @@ export function contractFactors(
       count += 1;
     }
   }
+  // any order of loops gives the same sums; the longest inside costs least
+  const longest = n.indexOf(Math.max(...n));
+  for (const steps of [n, stepD, stepA, stepB]) [steps[0], steps[longest]] = [steps[longest]!, steps[0]!];
   const { classOf, firstOf } = refineClasses(left, right);
   const blocks = new Float64Array(firstOf.length * size);
   let logs: Float64Array | null = null;
