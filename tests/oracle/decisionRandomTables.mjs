@@ -9,10 +9,13 @@ export function randomTables(random) {
     return weights.map((weight) => weight / sum);
   };
   const causes = whole(2, 5);
+  const prior = row(causes, 3);
+  // now and then a cause is ruled out
+  if (random() < 0.1) prior.splice(0, prior.length, 0, ...row(causes - 1, 3));
   const openings = whole(0, 2);
   const somewhere = () => (openings > 0 && random() < 0.6 ? { access: whole(0, openings - 1) } : {});
   return {
-    prior: row(causes, 3),
+    prior,
     access: Array.from({ length: openings }, (_, at) => ({
       cost: 1 + 30 * random(),
       ...(at > 0 && random() < 0.5 ? { requires: [0] } : {}),

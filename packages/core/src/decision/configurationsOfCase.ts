@@ -1,4 +1,4 @@
-import { sweepRoot, type LikelihoodFactor, type TargetTable } from '@faultodds/inference';
+import { sweepRoot, type LikelihoodFactor, type TargetTable } from '@faultodds/inference/sweeps';
 import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';
 import type { Configurations } from './decisionProblem.ts';
 

@@ -25,11 +25,14 @@ export interface Confusion {
 
 const EVERYTHING_OPEN = -1;
 const PARTNERS = 16;
+// Prices are relative to the weights: any positive ones are admissible, and what is ruled out must not divide by zero.
+const LEAST_WEIGHT = 1e-12;
 
 /** The pairs whose confusion is dearest at the start of a problem: for every configuration up to sixteen partners. */
 export function confusionOf(problem: DecisionProblem): Confusion {
   const { repairFacts, start } = problem;
-  const { cause, weight, outcomeGiven } = problem.configurations();
+  const { cause, weight: believed, outcomeGiven } = problem.configurations();
+  const weight = believed.map((w) => Math.max(w, LEAST_WEIGHT));
   const asked = problem.tests.flatMap(({ outcomes }, test) => {
     if (start.closedTests[test] === 1) return [];
     const rows = outcomeGiven(test);

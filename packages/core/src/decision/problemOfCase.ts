@@ -1,4 +1,4 @@
-import { sweepRoot, type LikelihoodFactor } from '@faultodds/inference';
+import { sweepRoot, type LikelihoodFactor } from '@faultodds/inference/sweeps';
 import type { Belief } from '../belief/belief.ts';
 import { evidenceOf } from '../belief/evidenceOf.ts';
 import { likelihoodOfRuns } from '../belief/likelihoodOfRuns.ts';
