@@ -12,19 +12,17 @@ import { fileURLToPath } from 'node:url';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import bayesjs from 'bayesjs';
+import { compileEach, propagateEach } from '@faultodds/inference/each';
 import {
-  compileEach,
   compileNetwork,
-  compileSweep,
   createPropagation,
   defineNetwork,
-  parseBif,
   propagate,
-  propagateEach,
   propagateTo,
   setFinding,
-  sweepRoot,
 } from '@faultodds/inference';
+import { compileSweep, sweepRoot } from '@faultodds/inference/sweeps';
+import { parseBif } from '@faultodds/inference/reading';
 import { allPosteriors } from '../oracle/bucketElimination.mjs';
 import { hubNetwork } from './hubNetwork.mjs';
 

@@ -4,6 +4,11 @@ import * as core from '@faultodds/core';
 import * as words from '@faultodds/core/words/en';
 import * as schema from '@faultodds/core/schema';
 import * as inference from '@faultodds/inference';
+import * as analysis from '@faultodds/inference/analysis';
+import * as each from '@faultodds/inference/each';
+import * as networkText from '@faultodds/inference/reading';
+import * as sampling from '@faultodds/inference/sampling';
+import * as sweeps from '@faultodds/inference/sweeps';
 import * as knowledge from '@faultodds/misfire';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
@@ -16,6 +21,11 @@ const modules: Readonly<Record<string, unknown>> = {
   '@faultodds/core/schema': schema,
   '@faultodds/core/words/en': words,
   '@faultodds/inference': inference,
+  '@faultodds/inference/analysis': analysis,
+  '@faultodds/inference/each': each,
+  '@faultodds/inference/reading': networkText,
+  '@faultodds/inference/sampling': sampling,
+  '@faultodds/inference/sweeps': sweeps,
   '@faultodds/misfire': knowledge,
 };
 const compilerOptions: ts.CompilerOptions = {

@@ -41,13 +41,12 @@ const dependencies = ['@faultodds/inference', 'zod', 'zod/mini', 'immer', 'jstat
 
 describe('bytes a consumer ships', () => {
   test.each([
-    ['@faultodds/inference, all of it', `export * from '@faultodds/inference'`, [], 25],
-    [
-      '@faultodds/inference, posteriors and sweeps',
-      `export { defineNetwork, compileNetwork, posterior, compileSweep, sweepRoot } from '@faultodds/inference'`,
-      [],
-      12,
-    ],
+    ['@faultodds/inference', `export * from '@faultodds/inference'`, [], 13],
+    ['@faultodds/inference/sweeps', `export * from '@faultodds/inference/sweeps'`, [], 9],
+    ['@faultodds/inference/each', `export * from '@faultodds/inference/each'`, [], 12],
+    ['@faultodds/inference/analysis', `export * from '@faultodds/inference/analysis'`, [], 9],
+    ['@faultodds/inference/sampling', `export * from '@faultodds/inference/sampling'`, [], 6],
+    ['@faultodds/inference/reading', `export * from '@faultodds/inference/reading'`, [], 5],
     ['@faultodds/core without dependencies', `export * from '@faultodds/core'`, dependencies, 60],
     ['@faultodds/core with dependencies', `export * from '@faultodds/core'`, [], 100],
     ['@faultodds/misfire', `export * from '@faultodds/misfire'`, [], 60],

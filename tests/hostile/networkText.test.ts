@@ -1,13 +1,6 @@
-import {
-  compileEach,
-  compileNetwork,
-  defineNetwork,
-  InferenceError,
-  parseBif,
-  parseNetworkJson,
-  posterior,
-  posteriorGivenEach,
-} from '@faultodds/inference';
+import { compileEach, posteriorGivenEach } from '@faultodds/inference/each';
+import { compileNetwork, defineNetwork, InferenceError, posterior } from '@faultodds/inference';
+import { parseBif, parseNetworkJson } from '@faultodds/inference/reading';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 

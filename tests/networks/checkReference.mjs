@@ -4,14 +4,8 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import {
-  compileNetwork,
-  createPropagation,
-  defineNetwork,
-  parseBif,
-  propagate,
-  setFinding,
-} from '@faultodds/inference';
+import { compileNetwork, createPropagation, defineNetwork, propagate, setFinding } from '@faultodds/inference';
+import { parseBif } from '@faultodds/inference/reading';
 
 const reference =
   process.env.FAULTODDS_REFERENCE ?? fileURLToPath(new URL('../../../shared/reference', import.meta.url));

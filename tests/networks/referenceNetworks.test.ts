@@ -4,13 +4,13 @@ import {
   compileNetwork,
   createPropagation,
   defineNetwork,
-  parseBif,
   posterior,
   propagate,
-  relevantNetwork,
   setFinding,
   TreeWidthError,
 } from '@faultodds/inference';
+import { parseBif } from '@faultodds/inference/reading';
+import { relevantNetwork } from '@faultodds/inference/analysis';
 import { describe, expect, test } from 'vitest';
 import { allPosteriors } from '../oracle/bucketElimination.mjs';
 

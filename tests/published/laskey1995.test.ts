@@ -1,4 +1,4 @@
-import { sensitivity } from '@faultodds/inference';
+import { sensitivity } from '@faultodds/inference/analysis';
 import { describe, expect, test } from 'vitest';
 import { chanceOf, chanceOfEvidence, yesNoNetwork } from './yesNo.ts';
 

@@ -1,4 +1,5 @@
-import { jointPosterior, mostProbableExplanation, type Evidence } from '@faultodds/inference';
+import { type Evidence } from '@faultodds/inference';
+import { jointPosterior, mostProbableExplanation } from '@faultodds/inference/analysis';
 import { describe, expect, test } from 'vitest';
 import { chanceOf, chanceOfEvidence, yesNoNetwork } from './yesNo.ts';
 

@@ -1,14 +1,8 @@
 import { expect, test } from 'vitest';
 import { randomNetwork } from '../../../tests/oracle/randomNetwork.ts';
-import {
-  compileNetwork,
-  defineNetwork,
-  posterior,
-  QueryError,
-  relevantNetwork,
-  seededRandom,
-  TreeWidthError,
-} from './index.ts';
+import { compileNetwork, defineNetwork, posterior, QueryError, TreeWidthError } from './index.ts';
+import { relevantNetwork } from './entries/analysis.ts';
+import { seededRandom } from './entries/sampling.ts';
 
 test('a tree beyond the memory limit is refused before it is allocated, with its width and size', () => {
   const parents = Array.from({ length: 20 }, (_, k) => ({ name: `p${k}`, states: ['a', 'b'], table: [0.5, 0.5] }));

@@ -1,20 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import { enumerateNetwork, sumTo } from '../../../tests/oracle/enumerateNetwork.ts';
 import { randomRows } from '../../../tests/oracle/randomNetwork.ts';
+import { compileEach, posteriorGivenEach } from './entries/each.ts';
 import {
-  compileEach,
   compileNetwork,
-  compileSweep,
   createPropagation,
   defineNetwork,
   posterior,
-  posteriorGivenEach,
   propagate,
-  seededRandom,
   setFinding,
-  sweepRoot,
   type VariableDefinition,
 } from './index.ts';
+import { compileSweep, sweepRoot } from './entries/sweeps.ts';
+import { seededRandom } from './entries/sampling.ts';
 
 // 150 findings speak for one state by four orders of magnitude each, 150 for the other: every half alone is beyond the range of doubles
 const states = ['yes', 'no'];

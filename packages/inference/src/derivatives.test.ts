@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { enumerateNetwork } from '../../../tests/oracle/enumerateNetwork.ts';
 import { randomNetwork, seededRandom } from '../../../tests/oracle/randomNetwork.ts';
-import { compileNetwork, defineNetwork, derivatives, ImpossibleEvidenceError } from './index.ts';
+import { compileNetwork, defineNetwork, ImpossibleEvidenceError } from './index.ts';
+import { derivatives } from './entries/analysis.ts';
 
 describe('derivatives of P(evidence)', () => {
   test('equal differences of the enumerated sum, which is linear in every number, zeros included', () => {

@@ -1,13 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { enumerateNetwork } from '../../../tests/oracle/enumerateNetwork.ts';
 import { randomNetwork, seededRandom } from '../../../tests/oracle/randomNetwork.ts';
-import {
-  compileNetwork,
-  defineNetwork,
-  ImpossibleEvidenceError,
-  mostProbableExplanation,
-  mostProbableExplanations,
-} from './index.ts';
+import { compileNetwork, defineNetwork, ImpossibleEvidenceError } from './index.ts';
+import { mostProbableExplanation, mostProbableExplanations } from './entries/analysis.ts';
 
 describe('most probable explanations', () => {
   test('are the largest entries of the joint, in order, on random networks', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { defineNetwork, FormatError, parseBif, parseNetworkJson } from './index.ts';
+import { defineNetwork } from './index.ts';
+import { FormatError, parseBif, parseNetworkJson } from './entries/reading.ts';
 
 const rain = `// an example
 network weather { property author nobody ; }

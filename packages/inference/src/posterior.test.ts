@@ -6,13 +6,13 @@ import {
   defineNetwork,
   EvidenceInputError,
   ImpossibleEvidenceError,
-  jointPosterior,
   posterior,
   type CompiledNetwork,
   type Posterior,
   QueryError,
   type Evidence,
 } from './index.ts';
+import { jointPosterior } from './entries/analysis.ts';
 
 const alarm = defineNetwork({
   variables: [

@@ -1,14 +1,8 @@
 import { expect, test } from 'vitest';
 import { randomNetwork } from '../../../tests/oracle/randomNetwork.ts';
-import {
-  compileEach,
-  compileNetwork,
-  defineNetwork,
-  ImpossibleEvidenceError,
-  posterior,
-  posteriorGivenEach,
-  seededRandom,
-} from './index.ts';
+import { compileEach, posteriorGivenEach } from './entries/each.ts';
+import { compileNetwork, defineNetwork, ImpossibleEvidenceError, posterior } from './index.ts';
+import { seededRandom } from './entries/sampling.ts';
 
 test('one propagation given each state equals asking with every state in turn, on random networks', () => {
   for (let seed = 1; seed <= 40; seed += 1) {

@@ -1,14 +1,7 @@
 import { expect, test } from 'vitest';
 import { randomNetwork } from '../../../tests/oracle/randomNetwork.ts';
-import {
-  compileNetwork,
-  defineNetwork,
-  ImpossibleEvidenceError,
-  posterior,
-  posteriorSampler,
-  sampleNetwork,
-  seededRandom,
-} from './index.ts';
+import { compileNetwork, defineNetwork, ImpossibleEvidenceError, posterior } from './index.ts';
+import { posteriorSampler, sampleNetwork, seededRandom } from './entries/sampling.ts';
 
 const definition = randomNetwork(seededRandom(3), 9, 3, 0.1);
 const network = defineNetwork(definition);

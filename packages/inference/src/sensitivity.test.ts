@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { compileNetwork, defineNetwork, QueryError, sensitivity } from './index.ts';
+import { compileNetwork, defineNetwork, QueryError } from './index.ts';
+import { sensitivity } from './entries/analysis.ts';
 
 // Russell & Norvig, Artificial Intelligence: the burglary network
 const compiled = compileNetwork(

@@ -1,15 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { enumerateNetwork, sumTo } from '../../../tests/oracle/enumerateNetwork.ts';
 import { randomNetwork, randomRows, seededRandom } from '../../../tests/oracle/randomNetwork.ts';
-import {
-  compileSweep,
-  defineNetwork,
-  QueryError,
-  sweepRoot,
-  type LikelihoodFactor,
-  type TargetTable,
-  type VariableDefinition,
-} from './index.ts';
+import { compileSweep, sweepRoot, type LikelihoodFactor, type TargetTable } from './entries/sweeps.ts';
+import { defineNetwork, QueryError, type VariableDefinition } from './index.ts';
 
 function draw<T>(random: () => number, items: readonly T[], count: number): T[] {
   const rest = [...items];

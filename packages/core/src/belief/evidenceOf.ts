@@ -1,4 +1,4 @@
-import type { LikelihoodFactor } from '@faultodds/inference';
+import type { LikelihoodFactor } from '@faultodds/inference/sweeps';
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
 import type { Problem } from '../errors/faultoddsError.ts';

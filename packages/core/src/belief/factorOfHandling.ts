@@ -1,4 +1,4 @@
-import type { LikelihoodFactor } from '@faultodds/inference';
+import type { LikelihoodFactor } from '@faultodds/inference/sweeps';
 import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';
 
 /** Odds of the causes that doing a test may itself have brought about (a connector not latched, a seal pinched), as a factor over the

@@ -1,4 +1,4 @@
-import type { LikelihoodFactor } from '@faultodds/inference';
+import type { LikelihoodFactor } from '@faultodds/inference/sweeps';
 import type { CompiledModel } from '../model/compiledModel.ts';
 
 // Chance that a misfire goes away after a repair that did not cure its cause (disturbed connector, chance, a fault asleep).

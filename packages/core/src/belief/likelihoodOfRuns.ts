@@ -1,4 +1,4 @@
-import type { LikelihoodFactor } from '@faultodds/inference';
+import type { LikelihoodFactor } from '@faultodds/inference/sweeps';
 import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';
 import type { FaultActive } from './observation.ts';
 

@@ -1,4 +1,4 @@
-import { sweepRoot } from '@faultodds/inference';
+import { sweepRoot } from '@faultodds/inference/sweeps';
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
 import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';

@@ -1,4 +1,4 @@
-import { sweepRoot, type TargetTable } from '@faultodds/inference';
+import { sweepRoot, type TargetTable } from '@faultodds/inference/sweeps';
 import { contextPrior } from '../belief/contextPrior.ts';
 import { evidenceOf } from '../belief/evidenceOf.ts';
 import type { Facts } from '../belief/facts.ts';

@@ -1,10 +1,5 @@
-import {
-  compileSweep,
-  defineNetwork,
-  type CompiledSweep,
-  type Network,
-  type VariableDefinition,
-} from '@faultodds/inference';
+import { compileSweep, type CompiledSweep } from '@faultodds/inference/sweeps';
+import { defineNetwork, type Network, type VariableDefinition } from '@faultodds/inference';
 import { ModelError } from '../errors/modelError.ts';
 import type { CompiledModel, CompiledTest } from './compiledModel.ts';
 import { fillTable, firstMatches, type FirstMatches, type Parents } from './firstMatches.ts';

@@ -1,4 +1,4 @@
-import type { CompiledSweep, LikelihoodFactor, TargetTable } from '@faultodds/inference';
+import type { CompiledSweep, LikelihoodFactor, TargetTable } from '@faultodds/inference/sweeps';
 import type { FirstMatches } from './firstMatches.ts';
 import type { Hypothesis } from './hypotheses.ts';
 import type { Model, Test } from './model.ts';

@@ -1,4 +1,4 @@
-import { sweepRoot } from '@faultodds/inference';
+import { sweepRoot } from '@faultodds/inference/sweeps';
 import type { CompiledModel } from './compiledModel.ts';
 
 /** How well each test tells pairs of causes apart before anything else is known. */

@@ -1,4 +1,4 @@
-import type { LikelihoodFactor } from '@faultodds/inference';
+import type { LikelihoodFactor } from '@faultodds/inference/sweeps';
 import { likelihoodOfRuns, type Run } from '../belief/likelihoodOfRuns.ts';
 import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';
 import { readingTest } from './readingTest.ts';

@@ -1,0 +1,8 @@
+// everything given each state of one variable
+export {
+  compileEach,
+  posteriorGivenEach,
+  propagateEach,
+  type CompiledEach,
+  type PosteriorGivenEach,
+} from '../posteriorGivenEach.ts';
