@@ -25,7 +25,7 @@ export const german: Words = {
     label: 'Teile dieser Seite',
     now: 'Jetzt',
     next: 'Weiter',
-    shift: 'Verlauf',
+    shift: 'Bild',
     notes: 'Notizen',
     car: 'Auto',
   },
