@@ -23,7 +23,8 @@ test('compression per cylinder becomes a reading in its unit, decimal comma or p
   ] as const)
     await screen.getByLabelText(cylinder).fill(text);
   await expect.element(screen.getByText(/^Compared value: 0\.32$/)).toBeVisible();
-  await expect.element(screen.getByText(/^broken\. Lowest at least 75 %/)).toBeVisible();
+  await expect.element(screen.getByText(/^leaking\s+fits well$/)).toBeVisible();
+  await expect.element(screen.getByText(/^Broken\. Lowest at least 75 %/)).toBeVisible();
   await screen.getByRole('button', { name: 'Record these numbers' }).click();
   expect(given.onrecord).toHaveBeenCalledWith({
     reading: expect.objectContaining({

@@ -1,4 +1,4 @@
-import { type ReadingLikelihood, readingLikelihood, type Reading } from '@faultodds/core';
+import { type Reading, readingLikelihood } from '@faultodds/core';
 import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
 
@@ -18,12 +18,13 @@ export interface ReadingView {
 export function readingView(knowledge: Knowledge, test: string, reading: Reading): ReadingView {
   const said = readingLikelihood(knowledge.compiled, test, reading);
   const { compared, support, ruleOfThumb, outcomes, saysLittle, remarks } = said;
+  const best = Math.max(...support.map(({ likelihood }) => likelihood));
   return {
     compared: compared === undefined ? '' : t.entry.compared(withUnit(compared.value, compared.unit)),
     littleSaid: saysLittle,
     states: support
       .toSorted((a, b) => b.likelihood - a.likelihood)
-      .map(({ label, likelihood }) => ({ label, fit: fitOf(said, likelihood), factor: factorOf(likelihood) })),
+      .map(({ label, likelihood }) => ({ label, fit: fitOf(likelihood, best), factor: factorOf(likelihood) })),
     rule: {
       verdict: t.entry.verdict[ruleOfThumb.verdict],
       text: ruleOfThumb.text,
@@ -43,15 +44,15 @@ export function readingView(knowledge: Knowledge, test: string, reading: Reading
 
 // below three to one a difference is not worth more than a bare mention: the same limit core uses for `saysLittle`
 const MENTION = 3;
-const STRONG = 10;
+const CLEAR = 10;
+const OVERWHELMING = 100;
 
-/** Gauges: 1 says nothing. Counts: relative to the best supported outcome, so that 1 is the best fit. */
-function fitOf({ compared }: ReadingLikelihood, likelihood: number): string {
+/** How well a state fits, beside the one that fits best. */
+function fitOf(likelihood: number, best: number): string {
   const words = t.entry.fits;
-  if (likelihood * STRONG < 1) return words.hardly;
-  if (likelihood * MENTION < 1) return words.badly;
-  if (compared === undefined) return likelihood === 1 ? words.well : words.open;
-  return likelihood > MENTION ? words.well : words.open;
+  if (likelihood * MENTION > best) return words.well;
+  if (likelihood * CLEAR > best) return words.open;
+  return likelihood * OVERWHELMING > best ? words.badly : words.hardly;
 }
 
 function factorOf(likelihood: number): string {
