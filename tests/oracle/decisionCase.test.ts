@@ -1,4 +1,6 @@
 import {
+  allowedActions,
+  boundedSearch,
   caseState,
   compileModel,
   factsOf,
@@ -129,6 +131,24 @@ describe('a case as a decision problem', () => {
     expect(without.tests.map(({ id }) => id)).not.toContain('in-cylinder-waveform');
   });
 
+  test('with an hour to spend only what fits into the rest of it is allowed, and handing on always', () => {
+    const short = problemOfCase(compiled, updateBelief(compiled, intake), {}, { minutes: 60 });
+    let state = short.start;
+    for (let left = 60; ;) {
+      const actions = allowedActions(short, state);
+      expect(actions.at(-1)).toEqual({ kind: 'refer' });
+      for (const action of actions) expect(takeAction(short, state, action).cost.minutes).toBeLessThanOrEqual(left);
+      const [first] = actions;
+      if (first!.kind === 'refer') break;
+      const { cost, branches } = takeAction(short, state, first!);
+      left -= cost.minutes;
+      state = branches.at(-1)!.state!;
+    }
+    const { policy, progress } = boundedSearch.solve(short, { steps: 4 });
+    expect(allowedActions(short, short.start)).toContainEqual(policy(short.start));
+    expect(progress.lowerBound).toBeLessThanOrEqual(progress.upperBound);
+  });
+
   test('one step ahead costs what the advice says, and repairs without tests cost what its sequence says', () => {
     const advice = nextActions(compiled, updateBelief(compiled, intake));
     expect(repairOrder.solve(problem).progress.upperBound).toBeCloseTo(advice.repairNow.expectedCost.amount, 6);
@@ -196,6 +216,24 @@ describe('what would it take', () => {
     expect(tests?.reachedIfTrue).toBeCloseTo(0.7, 9);
     expect(tests?.reachedIfFalse).toBeCloseTo(0.2, 9);
     expect(tests?.isLikely).toBe(true);
+  });
+
+  test('a step that cannot be best is never reached: handing on costs less', () => {
+    const small = modelAt(0.2);
+    const dear = compileModel({
+      ...small.model,
+      repairs: small.model.repairs.map((repair) =>
+        repair.id === 'renew-coil' || repair.referral === true
+          ? repair
+          : {
+              ...repair,
+              cures: Object.fromEntries(Object.entries(repair.cures).map(([c, q]) => [c, { ...q, best: 0.05 }])),
+            },
+      ),
+    });
+    const { status, threshold } = whatWouldItTake(dear, updateBelief(dear, nothing), {}, cover);
+    expect(status).toBe('never');
+    expect(threshold).toBeUndefined();
   });
 
   test('at the edges: already open, impossible', () => {
