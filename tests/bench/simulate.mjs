@@ -22,6 +22,7 @@ const policies = {
   'expectimax-2': core.expectimax({ depth: 2, width: 3 }),
   replanning: core.replanning,
 };
+const BASELINE = 'one-step';
 // policies that examine many places at every decision get a tenth of the cases
 const SLOW = ['expectimax-2', 'replanning'];
 
@@ -70,15 +71,16 @@ function work() {
     const own = run({ cases: half });
     const drawn = [];
     for (let index = 0; index < TRUTHS; index += 1) {
-      const first = half + Math.floor((index * (cases - half)) / TRUTHS);
-      const next = half + Math.floor(((index + 1) * (cases - half)) / TRUTHS);
-      drawn.push(...run({ first, cases: next - first, truth: truthOf(index) }));
+      // a policy with fewer cases has the first ones of every truth, so that policies can be compared case by case
+      const first = 1_000_000 * (index + 1);
+      drawn.push(...run({ first, cases: Math.ceil(half / TRUTHS), truth: truthOf(index) }));
     }
     parentPort.postMessage({
       kind: 'done',
       policy,
       own: core.summariseRuns(own)[0],
       drawn: core.summariseRuns(drawn)[0],
+      costs: [own, drawn].map((rows) => rows.map(({ number, cost }) => [number, cost])),
     });
   });
   parentPort.postMessage({ kind: 'ready' });
@@ -123,8 +125,13 @@ async function lead() {
   process.stderr.write('\n');
   const seconds = (Date.now() - started) / 1000;
   const rows = Object.keys(policies).map((policy) => {
-    const { own, drawn } = results.get(policy);
-    return { policy, fromTheModel: own, fromModelsAsPlausible: drawn };
+    const { own, drawn, costs } = results.get(policy);
+    const [ownDifference, drawnDifference] = costs.map((list, at) => difference(list, results.get(BASELINE).costs[at]));
+    return {
+      policy,
+      fromTheModel: { ...own, againstOneStep: ownDifference },
+      fromModelsAsPlausible: { ...drawn, againstOneStep: drawnDifference },
+    };
   });
   print(rows, seconds, cases, seed, name);
   const folder = new URL('./results/', import.meta.url);
@@ -134,6 +141,15 @@ async function lead() {
   const table = { note, intake: name, seed, drawnModels: TRUTHS, unit: misfire.currencyUnit, policies: rows };
   writeFileSync(new URL('simulation.json', folder), `${JSON.stringify(table, undefined, 2)}\n`);
   writeFileSync(new URL('simulation.svg', folder), plot(rows, note));
+}
+
+/** Mean difference of cost on the cases that both ran, with its standard error. */
+function difference(costs, baseline) {
+  const known = new Map(baseline);
+  const all = costs.flatMap(([number, cost]) => (known.has(number) ? [cost - known.get(number)] : []));
+  const mean = all.reduce((a, b) => a + b, 0) / all.length;
+  const variance = all.reduce((sum, x) => sum + (x - mean) ** 2, 0) / Math.max(1, all.length - 1);
+  return { cases: all.length, mean, standardError: Math.sqrt(variance / all.length) };
 }
 
 function bar(share) {
@@ -153,6 +169,7 @@ function print(rows, seconds, cases, seed, name) {
         truth,
         cases: one.cases,
         mean: `${one.meanCost.toFixed(0)} ± ${one.standardError.toFixed(0)}`,
+        'against one step, same cases': `${one.againstOneStep.mean.toFixed(0)} ± ${one.againstOneStep.standardError.toFixed(0)}`,
         median: one.medianCost.toFixed(0),
         'nine in ten': one.ninetiethPercentileCost.toFixed(0),
         'needless openings': one.needlessOpeningsPerCase.toFixed(3),
