@@ -60,7 +60,13 @@ test.each([
   [inGerman.formatTimes(8.42), '8,4-mal'],
   [inGerman.formatMinutes(90), '1 h 30 min'],
   [
-    inGerman.describeReading({ kind: 'per-cylinder', unit: 'bar', suspect: 3, values: { 1: 12.1, 2: 12.5, 3: 9.2 } }),
+    inGerman.describeReading({
+      kind: 'per-cylinder',
+      measure: 'm',
+      unit: 'bar',
+      suspect: 3,
+      values: { 1: 12.1, 2: 12.5, 3: 9.2 },
+    }),
     '9,2 bar an Zylinder 3, 12,1 bis 12,5 bar an den übrigen',
   ],
 ])('%s', (written, expected) => {
