@@ -70,10 +70,12 @@ test('at 360 px targets are 44 px and text is 16 px', async () => {
   const small = await page.evaluate(() => {
     const shown = (one: Element): boolean =>
       one.getClientRects().length > 0 && !one.closest('.unseen') && getComputedStyle(one).visibility === 'visible';
-    const targets = [...document.querySelectorAll('button, select, summary, input:not([type=radio], [type=file])')]
+    const targets = [...document.querySelectorAll('button, select, summary, input:not([type=file])')]
       .filter(shown)
       .filter((one) => {
-        const { width, height } = one.getBoundingClientRect();
+        // a box or a dot is hit through its label
+        const target = one.matches('[type=radio], [type=checkbox]') ? (one.closest('label') ?? one) : one;
+        const { width, height } = target.getBoundingClientRect();
         return width < 44 || height < 44;
       });
     const texts = [...document.querySelectorAll('body *')]
