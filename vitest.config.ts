@@ -41,8 +41,8 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.browser.ts'],
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 180_000,
+          hookTimeout: 120_000,
           fileParallelism: false,
         },
       },
