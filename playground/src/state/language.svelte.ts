@@ -20,8 +20,9 @@ const english = { t, say };
 /** Takes up the language chosen on this device, else the first of the reader's own that the page has, else English.
  * @param preferred codes of the reader's languages, best first. @param onchange called after every later change: draw anew. */
 export async function createLanguage(preferred: readonly string[], onchange: () => void): Promise<LanguageChoice> {
-  let code = $state<LanguageCode>(kept() ?? preferred.map(known).find((one) => one !== undefined) ?? 'en');
-  await takeUp(code);
+  const first = kept() ?? preferred.map(known).find((one) => one !== undefined) ?? 'en';
+  let code = $state<LanguageCode>(first);
+  await takeUp(first);
   return {
     get code() {
       return code;
