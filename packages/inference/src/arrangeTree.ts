@@ -1,6 +1,7 @@
 import type { MoralGraph } from './moralGraph.ts';
 
-/** Cliques as bit sets, with the sizes of their tables and the position of each one's parent (-1 for the root, which is first). */
+/** Cliques as bit sets, with the sizes of their tables and the position of each one's parent (-1 for the root, which is first, and for
+ * cliques that are no longer part of the tree). */
 export interface ArrangedTree {
   readonly sets: Int32Array;
   readonly sizes: Float64Array;
@@ -18,17 +19,36 @@ const overhead = 32;
  *   variables, so that the large table is walked once for all of them.
  * All keep the running intersection property: what a clique shares with any other part lies in its separator. */
 export function arrangeTree(graph: MoralGraph, given: ArrangedTree): ArrangedTree {
-  const tree = mergeSmall(graph, given);
   const { words, cardinalities } = graph;
-  const count = tree.parent.length;
+  const count = given.parent.length;
   const sets = new Int32Array(2 * count * words);
-  sets.set(tree.sets);
+  sets.set(given.sets);
   const sizes = new Float64Array(2 * count);
-  sizes.set(tree.sizes);
+  sizes.set(given.sizes);
   const parent = new Int32Array(2 * count).fill(-1);
-  parent.set(tree.parent);
+  parent.set(given.parent);
+  const unionSize = (of: Int32Array, a: number, b: number): number => {
+    let size = 1;
+    for (let w = 0; w < words; w += 1) {
+      for (let bits = of[a * words + w]! | of[b * words + w]!; bits !== 0; bits &= bits - 1)
+        size *= cardinalities[(w << 5) + 31 - Math.clz32(bits & -bits)]!;
+    }
+    return size;
+  };
+  // children come after their parents; a clique that was merged has infinite size
+  for (let c = count - 1; c > 0; c -= 1) {
+    const p = parent[c]!;
+    const size = unionSize(sets, c, p);
+    if (size > sizes[c]! + sizes[p]! + overhead) continue;
+    sizes[c] = Infinity;
+    sizes[p] = size;
+    for (let w = 0; w < words; w += 1) sets[p * words + w]! |= sets[c * words + w]!;
+  }
+  for (let c = 1; c < count; c += 1) if (sizes[parent[c]!] === Infinity) parent[c] = parent[parent[c]!]!;
+  for (let c = 1; c < count; c += 1) if (sizes[c] === Infinity) parent[c] = -1;
   const shared = new Int32Array(2 * count * words); // separator towards the parent
   for (let c = 1; c < count; c += 1) {
+    if (parent[c]! < 0) continue;
     const base = c * words;
     for (let w = 0; w < words; w += 1) shared[base + w] = sets[base + w]! & sets[parent[c]! * words + w]!;
     for (let x = 0; x < count; x += 1) {
@@ -42,14 +62,6 @@ export function arrangeTree(graph: MoralGraph, given: ArrangedTree): ArrangedTre
     }
   }
   let made = count;
-  const unionSize = (a: number, b: number): number => {
-    let size = 1;
-    for (let w = 0; w < words; w += 1) {
-      for (let bits = shared[a * words + w]! | shared[b * words + w]!; bits !== 0; bits &= bits - 1)
-        size *= cardinalities[(w << 5) + 31 - Math.clz32(bits & -bits)]!;
-    }
-    return size;
-  };
   for (let p = 0; p < count; p += 1) {
     if (sizes[p]! < 512) continue;
     const children: number[] = [];
@@ -58,7 +70,7 @@ export function arrangeTree(graph: MoralGraph, given: ArrangedTree): ArrangedTre
       let [first, second, least] = [-1, -1, sizes[p]! / 3];
       for (let i = 1; i < children.length; i += 1) {
         for (let j = 0; j < i; j += 1) {
-          const size = unionSize(children[i]!, children[j]!);
+          const size = unionSize(shared, children[i]!, children[j]!);
           if (size < least) [first, second, least] = [j, i, size];
         }
       }
@@ -76,43 +88,4 @@ export function arrangeTree(graph: MoralGraph, given: ArrangedTree): ArrangedTre
     }
   }
   return { sets: sets.subarray(0, made * words), sizes: sizes.subarray(0, made), parent: parent.subarray(0, made) };
-}
-
-function mergeSmall(graph: MoralGraph, tree: ArrangedTree): ArrangedTree {
-  const { words, cardinalities } = graph;
-  const { parent } = tree;
-  const count = parent.length;
-  const sets = tree.sets.slice();
-  const sizes = tree.sizes.slice();
-  const into = new Int32Array(count).fill(-1); // clique -> the one that took it up
-  const home = (c: number): number => {
-    let at = c;
-    while (into[at]! >= 0) at = into[at]!;
-    return at;
-  };
-  // children come after their parents
-  for (let c = count - 1; c > 0; c -= 1) {
-    const p = home(parent[c]!);
-    let size = 1;
-    for (let w = 0; w < words; w += 1) {
-      for (let bits = sets[c * words + w]! | sets[p * words + w]!; bits !== 0; bits &= bits - 1)
-        size *= cardinalities[(w << 5) + 31 - Math.clz32(bits & -bits)]!;
-    }
-    if (size > sizes[c]! + sizes[p]! + overhead) continue;
-    into[c] = p;
-    sizes[p] = size;
-    for (let w = 0; w < words; w += 1) sets[p * words + w]! |= sets[c * words + w]!;
-  }
-  const place = new Int32Array(count);
-  let kept = 0;
-  for (let c = 0; c < count; c += 1) {
-    if (into[c]! >= 0) continue;
-    place[c] = kept;
-    for (let w = 0; w < words; w += 1) sets[kept * words + w] = sets[c * words + w]!;
-    sizes[kept] = sizes[c]!;
-    kept += 1;
-  }
-  const above = new Int32Array(kept).fill(-1);
-  for (let c = 1; c < count; c += 1) if (into[c] === -1) above[place[c]!] = place[home(parent[c]!)]!;
-  return { sets: sets.subarray(0, kept * words), sizes: sizes.subarray(0, kept), parent: above };
 }

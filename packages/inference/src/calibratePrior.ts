@@ -7,7 +7,7 @@ import { multiplyAlong } from './multiplyAlong.ts';
  * Source: Jensen, Lauritzen & Olesen 1990, Computational Statistics Quarterly 4:269-282 (Hugin propagation). */
 export function calibratePrior(compiled: CompiledNetwork): void {
   const { tree, loops, sliced, prior, inverse, tableAt, separatorAt } = compiled;
-  const { count, parent, separatorSizes } = tree;
+  const { count, parent } = tree;
   const { n, a, b } = sliced;
   const speaks = multiplyFamilies(compiled);
   for (let c = count - 1; c > 0; c -= 1) {
@@ -18,26 +18,25 @@ export function calibratePrior(compiled: CompiledNetwork): void {
     addAlong(prior, tableAt[c]!, prior, up, n, a, b, loops.start[c]!, sliced.count[c]!);
     multiplyAlong(prior, table, prior, table, prior, up, n, a, b, loops.start[p]!, sliced.count[p]!);
   }
-  let widest = 1;
-  for (let c = 1; c < count; c += 1) if (separatorSizes[c]! > widest) widest = separatorSizes[c]!;
-  const ratio = new Float64Array(widest);
-  prior[separatorAt[0]!] = 1;
+  const shift = separatorAt[0]!;
+  prior[shift] = 1;
   for (let c = 1; c < count; c += 1) {
-    const size = separatorSizes[c]!;
     const at = separatorAt[c]!;
-    for (let k = 0; k < size; k += 1) {
-      ratio[k] = speaks[c] === 0 ? 1 : prior[at + k]!;
-      prior[at + k] = 0;
+    const end = separatorAt[c + 1]!;
+    // holds the message upwards, then what the downward one adds to it
+    const ratio = inverse;
+    for (let k = at; k < end; k += 1) {
+      ratio[k - shift] = speaks[c] === 0 ? 1 : prior[k]!;
+      prior[k] = 0;
     }
     const p = count + c;
     addAlong(prior, tableAt[parent[c]!]!, prior, at, n, a, b, loops.start[p]!, sliced.count[p]!);
     // an upward message of zero means that the whole column is zero
-    for (let k = 0; k < size; k += 1) ratio[k] = ratio[k] === 0 ? 0 : prior[at + k]! / ratio[k]!;
+    for (let k = at; k < end; k += 1) ratio[k - shift] = ratio[k - shift] === 0 ? 0 : prior[k]! / ratio[k - shift]!;
     const table = tableAt[c]!;
-    multiplyAlong(prior, table, prior, table, ratio, 0, n, a, b, loops.start[c]!, sliced.count[c]!);
+    multiplyAlong(prior, table, prior, table, ratio, at - shift, n, a, b, loops.start[c]!, sliced.count[c]!);
   }
-  for (let k = 0, at = separatorAt[0]!; k < inverse.length; k += 1, at += 1)
-    inverse[k] = prior[at] === 0 ? 0 : 1 / prior[at]!;
+  for (let k = 0; k < inverse.length; k += 1) inverse[k] = prior[shift + k] === 0 ? 0 : 1 / prior[shift + k]!;
 }
 
 /** Multiplies every family into the smallest clique that covers it. Returns 1 for cliques whose message to the root is not all ones:

@@ -1,25 +1,24 @@
-import type { Problem } from './inferenceError.ts';
 import type { VariableDefinition } from './network.ts';
 
 /** Checks P(variable | parents) and returns it as a copy whose rows sum to one (each divided by its left-to-right sum).
- * @param path JSON Pointer of the variable. @param problems faults are appended here, each naming the row by the parents' states. */
+ * @param path JSON Pointer of the variable. @param report is told of every fault (code, path, message, hint), each naming the row by the parents' states. */
 export function checkTable(
   variable: VariableDefinition,
   parents: readonly VariableDefinition[],
   path: string,
   rowTolerance: number,
-  problems: Problem[],
+  report: (code: string, path: string, message: string, hint: string) => void,
 ): Float64Array {
   const own = variable.states.length;
   const rows = parents.reduce((product, parent) => product * parent.states.length, 1);
   if (variable.table.length !== rows * own) {
     const shape = [...parents.map((parent) => parent.states.length), own].join(' x ');
-    problems.push({
-      code: 'table-length',
-      path: `${path}/table`,
-      message: `the table of '${variable.name}' has ${variable.table.length} entries, expected ${shape} = ${rows * own}`,
-      hint: 'parents in the order given, own state fastest',
-    });
+    report(
+      'table-length',
+      `${path}/table`,
+      `the table of '${variable.name}' has ${variable.table.length} entries, expected ${shape} = ${rows * own}`,
+      'parents in the order given, own state fastest',
+    );
     return new Float64Array(0);
   }
   const table = Float64Array.from(variable.table);
@@ -30,24 +29,24 @@ export function checkTable(
       const at = row * own + state;
       const value = table[at]!;
       sum += value;
-      if (Number.isFinite(value) && value >= 0) continue;
-      sound = false;
       const finite = Number.isFinite(value);
-      problems.push({
-        code: finite ? 'table-negative' : 'table-not-finite',
-        path: `${path}/table/${at}`,
-        message: `P(${variable.name} = ${variable.states[state]}${condition(parents, row)}) is ${value}`,
-        hint: 'a probability is a number from 0 to 1',
-      });
+      if (finite && value >= 0) continue;
+      sound = false;
+      report(
+        finite ? 'table-negative' : 'table-not-finite',
+        `${path}/table/${at}`,
+        `P(${variable.name} = ${variable.states[state]}${condition(parents, row)}) is ${value}`,
+        'a probability is a number from 0 to 1',
+      );
     }
     if (!sound) continue;
     if (!(Math.abs(sum - 1) <= rowTolerance)) {
-      problems.push({
-        code: 'row-not-one',
-        path: `${path}/table/${row * own}`,
-        message: `P(${variable.name}${condition(parents, row)}) sums to ${Number(sum.toPrecision(12))}, expected 1`,
-        hint: 'correct the row; rows off by no more than rowTolerance are divided by their sum',
-      });
+      report(
+        'row-not-one',
+        `${path}/table/${row * own}`,
+        `P(${variable.name}${condition(parents, row)}) sums to ${Number(sum.toPrecision(12))}, expected 1`,
+        'correct the row, or raise rowTolerance if this is rounding',
+      );
     } else if (sum !== 1) {
       for (let state = 0; state < own; state += 1) table[row * own + state]! /= sum;
     }

@@ -1,4 +1,4 @@
-import { firstStepAfter, type EliminationOrder } from './eliminationOrder.ts';
+import type { EliminationOrder } from './eliminationOrder.ts';
 import { arrangeTree, type ArrangedTree } from './arrangeTree.ts';
 import type { MoralGraph } from './moralGraph.ts';
 
@@ -31,100 +31,66 @@ export interface CliqueTree {
 /** Builds the tree of maximal cliques of an elimination order, rooted at the largest, its children hung as `arrangeTree` does.
  * Parts that are not connected hang together by empty separators. */
 export function cliqueTree(graph: MoralGraph, elimination: EliminationOrder): CliqueTree {
-  const { words, cardinalities } = graph;
-  const { order, cliques } = elimination;
-  const n = order.length;
-  const stepOf = new Int32Array(n);
-  for (let k = 0; k < n; k += 1) stepOf[order[k]!] = k;
-  const sizeOf = new Int32Array(n);
-  const next = new Int32Array(n);
-  const node = new Int32Array(n).fill(-1); // step -> step of the maximal clique that holds it
-  const tables = new Float64Array(n);
-  let largest = -1;
-  let count = 0;
-  for (let k = 0; k < n; k += 1) {
-    let size = 1;
-    for (let w = 0; w < words; w += 1) {
-      for (let bits = cliques[k * words + w]!; bits !== 0; bits &= bits - 1) {
-        sizeOf[k]! += 1;
-        size *= cardinalities[(w << 5) + 31 - Math.clz32(bits & -bits)]!;
-      }
-    }
-    tables[k] = size;
-    next[k] = firstStepAfter(cliques, k, words, stepOf);
-  }
-  for (let k = 0; k < n; k += 1) {
-    if (node[k] === -1) node[k] = k;
-    const p = next[k]!;
-    if (p < n && node[p] === -1 && sizeOf[p] === sizeOf[k]! - 1) node[p] = node[k]!;
-    if (node[k] !== k) continue;
-    count += 1;
-    if (largest < 0 || tables[k]! > tables[largest]!) largest = k;
-  }
-  // undirected neighbours as linked lists
-  const head = new Int32Array(n).fill(-1);
-  const link = new Int32Array(2 * n);
-  const to = new Int32Array(2 * n);
-  let links = 0;
-  const connect = (a: number, b: number): void => {
-    to[links] = b;
-    link[links] = head[a]!;
-    head[a] = links;
-    links += 1;
-  };
+  const { words } = graph;
+  const { cliques, tables, next, within } = elimination;
+  const n = next.length;
+  const above = new Int32Array(n).fill(-1);
+  let largest = 0;
   let lastTop = -1;
   for (let k = 0; k < n; k += 1) {
-    if (node[k] !== k) continue;
+    if (within[k] !== k) continue;
+    if (tables[k]! > tables[largest]!) largest = k;
     let p = next[k]!;
-    while (p < n && node[p] === k) p = next[p]!;
-    const other = p < n ? node[p]! : lastTop;
+    while (p < n && within[p] === k) p = next[p]!;
+    above[k] = p < n ? within[p]! : lastTop;
     if (p >= n) lastTop = k;
-    if (other < 0) continue;
-    connect(k, other);
-    connect(other, k);
   }
-  const sets = new Int32Array(count * words);
-  const sizes = new Float64Array(count);
-  const parent = new Int32Array(count).fill(-1);
-  const steps = new Int32Array(count);
-  steps[0] = largest;
-  for (let c = 0, made = 1; c < count; c += 1) {
-    const step = steps[c]!;
-    sizes[c] = tables[step]!;
-    for (let w = 0; w < words; w += 1) sets[c * words + w] = cliques[step * words + w]!;
-    for (let e = head[step]!; e >= 0; e = link[e]!) {
-      if (c > 0 && to[e] === steps[parent[c]!]) continue;
-      steps[made] = to[e]!;
-      parent[made] = c;
-      made += 1;
+  // the largest becomes the root: the path above it is turned round
+  for (let k = largest, below = -1; k >= 0;) {
+    const up = above[k]!;
+    above[k] = below;
+    below = k;
+    k = up;
+  }
+  const { steps, parent } = breadthFirst(above, largest);
+  const sets = new Int32Array(parent.length * words);
+  steps.forEach((step, c) => sets.set(cliques.subarray(step * words, (step + 1) * words), c * words));
+  const sizes = Float64Array.from(steps, (step) => tables[step]!);
+  return layOut(graph, arrangeTree(graph, { sets, sizes, parent }), elimination.entries);
+}
+
+/** Numbers a tree's nodes from the root, the children of one node in a row. @param above the parent of each node; -1 for the root and
+ * for nodes that are not part of the tree. @returns the nodes in their new order; their parents and children in the new numbers. */
+function breadthFirst(
+  above: Int32Array,
+  root: number,
+): { steps: number[]; parent: Int32Array; firstChild: Int32Array } {
+  const head = new Int32Array(above.length).fill(-1);
+  const link = new Int32Array(above.length);
+  for (let k = 0; k < above.length; k += 1) {
+    if (above[k]! < 0) continue;
+    link[k] = head[above[k]!]!;
+    head[above[k]!] = k;
+  }
+  const steps = [root];
+  const parent = [-1];
+  const firstChild = [];
+  for (let c = 0; c < steps.length; c += 1) {
+    firstChild.push(steps.length);
+    for (let d = head[steps[c]!]!; d >= 0; d = link[d]!) {
+      steps.push(d);
+      parent.push(c);
     }
   }
-  return layOut(graph, arrangeTree(graph, { sets, sizes, parent }), elimination.entries);
+  firstChild.push(steps.length);
+  return { steps, parent: new Int32Array(parent), firstChild: new Int32Array(firstChild) };
 }
 
 function layOut(graph: MoralGraph, arranged: ArrangedTree, cliqueEntries: number): CliqueTree {
   const { words, cardinalities } = graph;
   const n = cardinalities.length;
-  const count = arranged.parent.length;
-  // breadth first: the children of one clique are numbered in a row
-  const head = new Int32Array(count).fill(-1);
-  const link = new Int32Array(count);
-  for (let c = count - 1; c > 0; c -= 1) {
-    link[c] = head[arranged.parent[c]!]!;
-    head[arranged.parent[c]!] = c;
-  }
-  const steps = new Int32Array(count);
-  const parent = new Int32Array(count).fill(-1);
-  const firstChild = new Int32Array(count + 1);
-  for (let c = 0, made = 1; c < count; c += 1) {
-    firstChild[c] = made;
-    for (let d = head[steps[c]!]!; d >= 0; d = link[d]!) {
-      steps[made] = d;
-      parent[made] = c;
-      made += 1;
-    }
-  }
-  firstChild[count] = count;
+  const { steps, parent, firstChild } = breadthFirst(arranged.parent, 0);
+  const count = steps.length;
   const cliques = arranged.sets;
   const tables = arranged.sizes;
   const home = new Int32Array(n).fill(-1);

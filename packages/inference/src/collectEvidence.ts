@@ -1,9 +1,10 @@
-import { addAlong } from './addAlong.ts';
 import { markActive } from './markActive.ts';
 import { multiplyAlong } from './multiplyAlong.ts';
 import { multiplyInLogs } from './multiplyInLogs.ts';
 import type { Propagation } from './propagation.ts';
-import { sliceNest } from './slicedLoops.ts';
+import { refreshNest } from './refreshNest.ts';
+import { separatorIsActive } from './separatorIsActive.ts';
+import { sumNest } from './sumNest.ts';
 
 /** Messages whose largest number is smaller than this are scaled up and the logarithm kept. */
 const faint = 1e-30;
@@ -34,8 +35,7 @@ export function collectEvidence(propagation: Propagation): void {
 }
 
 function collectClique(propagation: Propagation, c: number): void {
-  const { compiled, held, collected, ratios, logs, scalar, least, sliced, outdated, soft, softLogs, weights, states } =
-    propagation;
+  const { compiled, held, collected, ratios, logs, scalar, least, sliced, soft, softLogs, weights } = propagation;
   const { tree, loops, prior, tableAt, separatorAt, cardinalities, marginAt } = compiled;
   const { n, a, b } = sliced;
   const { count } = tree;
@@ -52,8 +52,7 @@ function collectClique(propagation: Propagation, c: number): void {
     log += logs[d]!;
     if (scalar[d] === 1) continue;
     reach *= least[d]!;
-    const nest = count + d;
-    if (outdated[nest] === 1) sliceNest(loops, sliced, outdated, nest, states, cardinalities);
+    refreshNest(propagation, count + d);
   }
   for (let k = firstResidual; k < endResidual; k += 1) {
     const v = tree.members[k]!;
@@ -61,7 +60,7 @@ function collectClique(propagation: Propagation, c: number): void {
     log += softLogs[v]!;
     for (let s = marginAt[v]!; s < marginAt[v + 1]!; s += 1) if (weights[s]! > 0) reach *= weights[s]!;
   }
-  if (outdated[c] === 1) sliceNest(loops, sliced, outdated, c, states, cardinalities);
+  refreshNest(propagation, c);
   let source = prior;
   let whole = true;
   if (reach < tiny) {
@@ -90,19 +89,7 @@ function collectClique(propagation: Propagation, c: number): void {
   propagation.collectedFrom[c] = source === prior ? 0 : 1;
   if (c === 0 && totalByChild(propagation, source, log)) return;
   const separator = separatorAt[c]!;
-  const end = separatorAt[c + 1]!;
-  for (let k = separator; k < end; k += 1) collected[k] = 0;
-  addAlong(
-    source,
-    table + sliced.offsetA[c]!,
-    collected,
-    separator + sliced.offsetB[c]!,
-    n,
-    a,
-    b,
-    loops.start[c]!,
-    sliced.count[c]!,
-  );
+  sumNest(propagation, c, source, table, collected, separator, separatorAt[c + 1]!);
   if (c === 0) logs[0] = log + Math.log(collected[separator]!);
   else {
     logs[c] = log;
@@ -114,31 +101,14 @@ function collectClique(propagation: Propagation, c: number): void {
 /** P(evidence) from a separator below the root whose belief is wanted anyway, which saves a walk over the root's table. Returns false when
  * there is none. */
 function totalByChild(propagation: Propagation, source: Float64Array, log: number): boolean {
-  const { compiled, held, beliefs, logs, sliced, outdated, states, active, now } = propagation;
-  const { tree, loops, tableAt, separatorAt, cardinalities } = compiled;
+  const { compiled, held, beliefs, logs, now } = propagation;
+  const { tree, tableAt, separatorAt } = compiled;
   for (let d = 1; d < tree.firstChild[1]!; d += 1) {
     if (held[d] === now.findings) continue;
-    let live = false;
-    for (let k = tree.start[d]! + tree.residuals[d]!, to = tree.start[d + 1]!; k < to; k += 1)
-      if (active[tree.members[k]!] === 1) live = true;
-    if (!live) continue;
-    const nest = tree.count + d;
-    if (outdated[nest] === 1) sliceNest(loops, sliced, outdated, nest, states, cardinalities);
+    if (!separatorIsActive(propagation, d)) continue;
     const separator = separatorAt[d]!;
     const end = separatorAt[d + 1]!;
-    for (let k = separator; k < end; k += 1) beliefs[k] = 0;
-    const from = tableAt[0]! + sliced.offsetA[nest]!;
-    addAlong(
-      source,
-      from,
-      beliefs,
-      separator + sliced.offsetB[nest]!,
-      sliced.n,
-      sliced.a,
-      sliced.b,
-      loops.start[nest]!,
-      sliced.count[nest]!,
-    );
+    sumNest(propagation, tree.count + d, source, tableAt[0]!, beliefs, separator, end);
     let sum = 0;
     for (let k = separator; k < end; k += 1) sum += beliefs[k]!;
     logs[0] = log + Math.log(sum);
@@ -150,14 +120,12 @@ function totalByChild(propagation: Propagation, source: Float64Array, log: numbe
 
 /** Turns the sum over a clique into the message's ratio to the prior; adds the logarithm taken out to `logs[c]`. */
 function messageUpwards(propagation: Propagation, c: number): void {
-  const { compiled, collected, ratios, scalar, least, logs, active } = propagation;
-  const { tree, prior, inverse, separatorAt } = compiled;
+  const { compiled, collected, ratios, scalar, least, logs } = propagation;
+  const { prior, inverse, separatorAt } = compiled;
   const separator = separatorAt[c]!;
   const end = separatorAt[c + 1]!;
   const shift = separatorAt[0]!;
-  let live = false;
-  for (let k = tree.start[c]! + tree.residuals[c]!, to = tree.start[c + 1]!; k < to; k += 1)
-    if (active[tree.members[k]!] === 1) live = true;
+  const live = separatorIsActive(propagation, c);
   scalar[c] = live ? 0 : 1;
   if (!live) {
     // nothing in the separator depends on the evidence: the ratio is the same everywhere

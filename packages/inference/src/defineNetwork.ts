@@ -21,18 +21,15 @@ export function defineNetwork(definition: NetworkDefinition, options: DefineNetw
   const report = (code: string, path: string, message: string, hint: string): void => {
     problems.push({ code, path, message, hint });
   };
-  const given: unknown = definition?.variables;
-  if (!Array.isArray(given) || given.length === 0) {
-    throw new NetworkError([
-      {
-        code: 'network-shape',
-        path: '/variables',
-        message: 'expected a list of at least one variable',
-        hint: 'give { variables: [{ name, states, parents, table }] }',
-      },
-    ]);
+  const refuse = (): never => {
+    throw new NetworkError(problems as [Problem, ...Problem[]]);
+  };
+  const shape = '{ name: string, states: string[], parents?: string[], table: number[] }';
+  const definitions = definition?.variables;
+  if (!Array.isArray(definitions as unknown) || definitions.length === 0) {
+    report('network-shape', '/variables', 'expected a list of at least one variable', `variables: [${shape}]`);
+    return refuse();
   }
-  const definitions = definition.variables;
   const indexOf = new Map<string, number>();
   definitions.forEach((variable, index) => {
     const path = `/variables/${index}`;
@@ -42,12 +39,7 @@ export function defineNetwork(definition: NetworkDefinition, options: DefineNetw
       !isList(variable.table) ||
       !(variable.parents === undefined || Array.isArray(variable.parents))
     ) {
-      report(
-        'network-shape',
-        path,
-        'expected { name: string, states: string[], parents?: string[], table: number[] }',
-        'compare with the definition of VariableDefinition',
-      );
+      report('network-shape', path, `expected ${shape}`, 'see VariableDefinition');
       return;
     }
     if (variable.name === '')
@@ -69,7 +61,7 @@ export function defineNetwork(definition: NetworkDefinition, options: DefineNetw
           'network-shape',
           `${path}/states/${at}`,
           `state ${at} of '${variable.name}' is not a string`,
-          'name states by strings',
+          'states are names',
         );
       else if (variable.states.indexOf(state) !== at)
         report(
@@ -80,13 +72,13 @@ export function defineNetwork(definition: NetworkDefinition, options: DefineNetw
         );
     });
   });
-  if (problems.some((problem) => problem.code === 'network-shape'))
-    throw new NetworkError(problems as [Problem, ...Problem[]]);
+  if (problems.some((problem) => problem.code === 'network-shape')) refuse();
 
   const variables: NetworkVariable[] = definitions.map((variable, index) => {
     const path = `/variables/${index}`;
     const parents: number[] = [];
-    (variable.parents ?? []).forEach((name, at) => {
+    const given = variable.parents ?? [];
+    given.forEach((name, at) => {
       const parent = indexOf.get(name);
       if (parent === undefined)
         report(
@@ -104,16 +96,16 @@ export function defineNetwork(definition: NetworkDefinition, options: DefineNetw
         );
       else parents.push(parent);
     });
-    const known = parents.length === (variable.parents ?? []).length;
-    const table = known
-      ? checkTable(
-          variable,
-          parents.map((parent) => definitions[parent]!),
-          path,
-          rowTolerance,
-          problems,
-        )
-      : new Float64Array(0);
+    const table =
+      parents.length === given.length
+        ? checkTable(
+            variable,
+            parents.map((parent) => definitions[parent]!),
+            path,
+            rowTolerance,
+            report,
+          )
+        : new Float64Array(0);
     return {
       name: variable.name,
       index,
@@ -132,7 +124,7 @@ export function defineNetwork(definition: NetworkDefinition, options: DefineNetw
       'remove one of these arcs',
     );
   }
-  if (problems.length > 0) throw new NetworkError(problems as [Problem, ...Problem[]]);
+  if (problems.length > 0) refuse();
   return Object.freeze({
     variables: Object.freeze(variables.map((variable) => Object.freeze(variable))),
     indexOf,

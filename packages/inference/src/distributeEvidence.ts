@@ -1,17 +1,17 @@
-import { addAlong } from './addAlong.ts';
 import { multiplyAlong } from './multiplyAlong.ts';
 import type { Propagation } from './propagation.ts';
-import { sliceNest } from './slicedLoops.ts';
+import { refreshNest } from './refreshNest.ts';
+import { separatorIsActive } from './separatorIsActive.ts';
 import { summariseTable } from './summariseTable.ts';
+import { sumNest } from './sumNest.ts';
 
 /** Makes the beliefs of the cliques `order[0] ... order[count - 1]`, each after its parent: the table with all evidence (only where children
  * read it), the separator above it, and what it does not share with its parent. Does nothing where the prior or the collected table
  * already is the answer. Evidence has been collected. Allocates nothing. */
 export function distributeEvidence(propagation: Propagation, order: Int32Array, count: number): void {
-  const { compiled, held, sliced, states, active, outdated, collectedFrom, beliefFrom, separatorFrom, madeIn, now } =
-    propagation;
+  const { compiled, held, sliced, active, collectedFrom, beliefFrom, separatorFrom, madeIn, now } = propagation;
   const { collected, beliefs, downRatio, summaries } = propagation;
-  const { tree, loops, prior, inverse, tableAt, separatorAt, summaryAt, cardinalities } = compiled;
+  const { tree, loops, prior, inverse, tableAt, separatorAt, summaryAt } = compiled;
   const { start, members, residuals, firstChild, separatorSizes, parent } = tree;
   const { n, a, b, offsetA, offsetB } = sliced;
   const { findings, round } = now;
@@ -29,34 +29,19 @@ export function distributeEvidence(propagation: Propagation, order: Int32Array, 
       for (let k = start[c]!; k < middle; k += 1)
         if (active[members[k]!] === 1 && loops.source[members[k]!]! < 0) summarise = true;
     }
-    let weigh = false;
-    if (findings > holds)
-      for (let k = middle, end = start[c + 1]!; k < end; k += 1) if (active[members[k]!] === 1) weigh = true;
+    let weigh = findings > holds && separatorIsActive(propagation, c);
     if (!summarise && !weigh) continue;
     const isLeaf = compiled.each < 0 && firstChild[c] === firstChild[c + 1];
-    if (outdated[c] === 1) sliceNest(loops, sliced, outdated, c, states, cardinalities);
+    refreshNest(propagation, c);
     const size = separatorSizes[c]!;
     let table = base === 0 ? prior : collected;
     const at = tableAt[c]! + offsetA[c]!;
     if (weigh) {
-      const nest = tree.count + c;
-      if (outdated[nest] === 1) sliceNest(loops, sliced, outdated, nest, states, cardinalities);
       const separator = separatorAt[c]!;
       if (c !== now.summed) {
-        for (let k = separator, end = separator + size; k < end; k += 1) beliefs[k] = 0;
         const p = parent[c]!;
         const above = beliefFrom[p] === 0 ? prior : beliefFrom[p] === 1 ? collected : beliefs;
-        addAlong(
-          above,
-          tableAt[p]! + offsetA[nest]!,
-          beliefs,
-          separator + offsetB[nest]!,
-          n,
-          a,
-          b,
-          loops.start[nest]!,
-          sliced.count[nest]!,
-        );
+        sumNest(propagation, tree.count + c, above, tableAt[p]!, beliefs, separator, separator + size);
       }
       separatorFrom[c] = 2;
       if (isLeaf && !summarise) continue;

@@ -1,5 +1,4 @@
 import type { MoralGraph } from './moralGraph.ts';
-import { popCount } from './popCount.ts';
 
 /** What a greedy elimination order minimises at each step: the table of the clique it makes (`weight`), the edges it adds (`fill`), or
  * those edges weighted by the product of their ends' numbers of states (`weighted-fill`). */
@@ -11,6 +10,12 @@ export interface EliminationOrder {
   readonly order: Int32Array;
   /** [step]: bit set of the variable and its neighbours when eliminated, `words` words each. */
   readonly cliques: Int32Array;
+  /** [step]: entries of that clique's table. */
+  readonly tables: Float64Array;
+  /** [step]: the step at which the first of the clique's other variables is eliminated; the number of variables when there is none. */
+  readonly next: Int32Array;
+  /** [step]: itself when its clique is maximal, else the step of the maximal one it is part of. */
+  readonly within: Int32Array;
   /** Table entries of all maximal cliques. */
   readonly entries: number;
   /** Graph operations spent, for budgeting. */
@@ -32,13 +37,17 @@ export function eliminationOrder(
   const { words, cardinalities } = graph;
   const count = cardinalities.length;
   const rows = graph.rows.slice();
-  const order = new Int32Array(count);
+  // variables that are not eliminated come after all steps
+  const steps = last === null ? count : last.filter((stays) => stays === 0).length;
+  const order = new Int32Array(steps);
   const cliques = new Int32Array(count * words);
   const sizes = new Int32Array(count);
+  const tables = new Float64Array(count);
   const stepOf = new Int32Array(count).fill(-1);
   const scores = new Float64Array(count);
   const stale = new Uint8Array(count).fill(1);
   const members = new Int32Array(count);
+  const weights = rule === 'fill' ? new Int32Array(count).fill(1) : cardinalities;
   let entries = 0;
   let effort = 0;
 
@@ -49,27 +58,22 @@ export function eliminationOrder(
       for (let bits = rows[base + w]!; bits !== 0; bits &= bits - 1) {
         const u = (w << 5) + 31 - Math.clz32(bits & -bits);
         effort += words;
-        if (rule === 'weight') result *= cardinalities[u]!;
-        else if (rule === 'fill') {
-          for (let k = w; k < words; k += 1) {
-            let missing = rows[base + k]! & ~rows[u * words + k]!;
-            if (k === w) missing &= -2 << (u & 31);
-            if (missing !== 0) result += popCount(missing);
-          }
-        } else {
-          for (let k = w; k < words; k += 1) {
-            let missing = rows[base + k]! & ~rows[u * words + k]!;
-            if (k === w) missing &= -2 << (u & 31);
-            for (; missing !== 0; missing &= missing - 1)
-              result += cardinalities[u]! * cardinalities[(k << 5) + 31 - Math.clz32(missing & -missing)]!;
-          }
+        if (rule === 'weight') {
+          result *= cardinalities[u]!;
+          continue;
+        }
+        for (let k = w; k < words; k += 1) {
+          let missing = rows[base + k]! & ~rows[u * words + k]!;
+          if (k === w) missing &= -2 << (u & 31);
+          for (; missing !== 0; missing &= missing - 1)
+            result += weights[u]! * weights[(k << 5) + 31 - Math.clz32(missing & -missing)]!;
         }
       }
     }
     return random === null ? result : result * (1 + blur * random());
   };
 
-  for (let step = 0; step < count; step += 1) {
+  for (let step = 0; step < steps; step += 1) {
     let best = -1;
     let bestScore = Infinity;
     let ties = 0;
@@ -89,7 +93,6 @@ export function eliminationOrder(
         if (random() * ties < 1) best = v;
       }
     }
-    if (best < 0) return { order: order.subarray(0, step), cliques, entries, effort };
     effort += count - step;
     order[step] = best;
     stepOf[best] = step;
@@ -107,6 +110,7 @@ export function eliminationOrder(
     }
     cliques[step * words + (best >>> 5)]! |= 1 << (best & 31);
     sizes[step] = size;
+    tables[step] = table;
     entries += table;
     // the neighbours become a clique, without the variable
     for (let k = 0; k < size - 1; k += 1) {
@@ -133,34 +137,22 @@ export function eliminationOrder(
     if (entries > 2 * limit) return null;
   }
   entries = 0;
-  // a clique is not maximal when it is what is left of an earlier one
-  const maximal = new Uint8Array(count).fill(1);
-  for (let step = 0; step < count; step += 1) {
-    const parent = firstStepAfter(cliques, step, words, stepOf);
-    if (parent < count && sizes[parent] === sizes[step]! - 1) maximal[parent] = 0;
-  }
-  for (let step = 0; step < count; step += 1)
-    if (maximal[step] === 1) entries += tableSize(cliques, step, words, cardinalities);
-  return { order, cliques, entries, effort };
-}
-
-/** The step at which the first of a clique's other variables is eliminated; the number of variables when there is none. */
-export function firstStepAfter(cliques: Int32Array, step: number, words: number, stepOf: Int32Array): number {
-  let first = stepOf.length;
-  for (let w = 0; w < words; w += 1) {
-    for (let bits = cliques[step * words + w]!; bits !== 0; bits &= bits - 1) {
-      const at = stepOf[(w << 5) + 31 - Math.clz32(bits & -bits)]!;
-      if (at > step && at < first) first = at;
+  const next = new Int32Array(steps).fill(count);
+  const within = new Int32Array(count).fill(-1);
+  for (let step = 0; step < steps; step += 1) {
+    for (let w = 0; w < words; w += 1) {
+      for (let bits = cliques[step * words + w]!; bits !== 0; bits &= bits - 1) {
+        const at = stepOf[(w << 5) + 31 - Math.clz32(bits & -bits)]!;
+        if (at > step && at < next[step]!) next[step] = at;
+      }
     }
+    if (within[step] === -1) {
+      within[step] = step;
+      entries += tables[step]!;
+    }
+    // a clique is not maximal when it is what is left of an earlier one
+    const after = next[step]!;
+    if (after < count && within[after] === -1 && sizes[after] === sizes[step]! - 1) within[after] = within[step]!;
   }
-  return first;
-}
-
-function tableSize(cliques: Int32Array, step: number, words: number, cardinalities: Int32Array): number {
-  let size = 1;
-  for (let w = 0; w < words; w += 1) {
-    for (let bits = cliques[step * words + w]!; bits !== 0; bits &= bits - 1)
-      size *= cardinalities[(w << 5) + 31 - Math.clz32(bits & -bits)]!;
-  }
-  return size;
+  return { order, cliques, tables, next, within, entries, effort };
 }

@@ -41,18 +41,13 @@ export function readEvidence(network: Network, evidence: Evidence): Finding[] {
           `its states are ${states.map((s) => `'${s}'`).join(', ')}`,
         );
       else findings.push({ variable, state, weights: null, logScale: 0 });
-    } else if (seen === null || typeof seen !== 'object' || seen.length !== states.length) {
+    } else if (seen?.length !== states.length) {
       report(
         'evidence-likelihood-length',
-        `the evidence on '${name}' is neither a state's name nor a list of ${states.length} numbers`,
+        `the evidence on '${name}' is neither a state nor a list of ${states.length} numbers`,
         'give one likelihood per state, in order',
       );
-    } else if (
-      !Array.prototype.every.call(
-        seen,
-        (value: unknown) => typeof value === 'number' && Number.isFinite(value) && value >= 0,
-      )
-    ) {
+    } else if (!Array.from(seen).every((value) => Number.isFinite(value) && value >= 0)) {
       report(
         'evidence-likelihood-invalid',
         `the likelihood of '${name}' holds a negative number or none`,

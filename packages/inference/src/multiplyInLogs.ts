@@ -1,4 +1,4 @@
-import { addLogsAlong } from './addLogsAlong.ts';
+import { addAlong } from './addAlong.ts';
 import type { Propagation } from './propagation.ts';
 
 /** Collects a clique's table by adding logarithms, scaled so that its largest entry is one: for messages that together leave the range
@@ -6,7 +6,7 @@ import type { Propagation } from './propagation.ts';
  * @returns the logarithm taken out, and whether no positive entry (or earlier message) was lost. Sets `now.doubtful` for a message
  * that had already lost one. */
 export function multiplyInLogs(propagation: Propagation, c: number): { log: number; whole: boolean } {
-  const { compiled, held, scalar, least, collected, ratios, sliced, soft, weights, now } = propagation;
+  const { compiled, held, scalar, least, collected, ratios, sliced, states, soft, weights, now } = propagation;
   const { tree, loops, prior, tableAt, separatorAt, cardinalities, marginAt } = compiled;
   const { n, a, b } = sliced;
   const table = tableAt[c]!;
@@ -16,45 +16,33 @@ export function multiplyInLogs(propagation: Propagation, c: number): { log: numb
     if (held[d] === 0 || scalar[d] === 1) continue;
     if (least[d] === 0) now.doubtful = true;
     const nest = tree.count + d;
-    const from = separatorAt[d]! - separatorAt[0]! + sliced.offsetB[nest]!;
-    addLogsAlong(
-      collected,
-      table + sliced.offsetA[nest]!,
-      ratios,
-      from,
-      n,
-      a,
-      b,
-      loops.start[nest]!,
-      sliced.count[nest]!,
-    );
+    const shift = separatorAt[0]!;
+    const message = ratios.subarray(separatorAt[d]! - shift, separatorAt[d + 1]! - shift).map(Math.log);
+    const to = table + sliced.offsetA[nest]!;
+    addAlong(message, sliced.offsetB[nest]!, collected, to, n, b, a, loops.start[nest]!, sliced.count[nest]!);
   }
+  // what is outside the slice counts as zero
   let stride = size;
-  for (let k = tree.start[c]!; k < tree.start[c]! + tree.residuals[c]!; k += 1) {
+  for (let k = tree.start[c]!; k < tree.start[c + 1]!; k += 1) {
     const v = tree.members[k]!;
-    const states = cardinalities[v]!;
-    stride /= states;
-    if (soft[v] === 0) continue;
-    for (let i = 0; i < size; i += 1)
-      collected[table + i]! += Math.log(weights[marginAt[v]! + (Math.floor(i / stride) % states)]!);
+    const count = cardinalities[v]!;
+    stride /= count;
+    const seen = states[v]!;
+    const weighs = soft[v] === 1 && tree.home[v] === c;
+    if (seen < 0 && !weighs) continue;
+    for (let i = 0; i < size; i += 1) {
+      const state = Math.floor(i / stride) % count;
+      if (weighs) collected[table + i]! += Math.log(weights[marginAt[v]! + state]!);
+      else if (state !== seen) collected[table + i] = -Infinity;
+    }
   }
-  const entries: number[] = [];
-  visit(entries, table + sliced.offsetA[c]!, n, a, loops.start[c]!, sliced.count[c]!);
   let log = -Infinity;
-  for (const k of entries) if (collected[k]! > log) log = collected[k]!;
+  for (let k = table; k < table + size; k += 1) if (collected[k]! > log) log = collected[k]!;
   let whole = true;
-  for (const k of entries) {
+  for (let k = table; k < table + size; k += 1) {
     const value = log === -Infinity ? 0 : Math.exp(collected[k]! - log);
     if (value === 0 && collected[k]! > -Infinity) whole = false;
     collected[k] = value;
   }
   return { log: log === -Infinity ? 0 : log, whole };
-}
-
-/** All entries of the slice. */
-function visit(entries: number[], at: number, n: Int32Array, a: Int32Array, from: number, count: number): void {
-  if (count === 0) entries.push(at);
-  else
-    for (let r = 0; r < n[from + count - 1]!; r += 1)
-      visit(entries, at + r * a[from + count - 1]!, n, a, from, count - 1);
 }

@@ -1,9 +1,9 @@
 import type { CompiledNetwork } from './compileNetwork.ts';
-import { readEvidence, type Evidence } from './evidence.ts';
+import { readEvidence, type Evidence, type Finding } from './evidence.ts';
 import { impossibleEvidence } from './impossibleEvidenceError.ts';
 import { allFactors, eliminateTo, factorOfFinding } from './eliminateTo.ts';
 import { propagate } from './propagate.ts';
-import { createPropagation, type Propagation } from './propagation.ts';
+import { createPropagation } from './propagation.ts';
 import { setEvidence } from './setEvidence.ts';
 
 /** All posterior marginals. */
@@ -19,10 +19,12 @@ export interface Posterior {
  * @throws EvidenceInputError, ImpossibleEvidenceError
  * @example posterior(compileNetwork(network), { rain: 'yes' }).marginals.rain // { yes: 1, no: 0 } */
 export function posterior(compiled: CompiledNetwork, evidence: Evidence): Posterior {
-  const propagation = withEvidence(compiled, evidence);
+  const findings = readEvidence(compiled.network, evidence);
+  const propagation = (compiled.shared.propagation ??= createPropagation(compiled));
+  setEvidence(propagation, findings);
   const possible = propagate(propagation);
   const { marginals, now } = propagation;
-  if (now.doubtful) return posteriorInLogs(compiled, evidence);
+  if (now.doubtful) return posteriorInLogs(compiled, findings);
   if (!possible) throw impossibleEvidence();
   return {
     logProbabilityOfEvidence: propagation.logEvidence[0]!,
@@ -30,8 +32,7 @@ export function posterior(compiled: CompiledNetwork, evidence: Evidence): Poster
   };
 }
 
-function posteriorInLogs(compiled: CompiledNetwork, evidence: Evidence): Posterior {
-  const findings = readEvidence(compiled.network, evidence);
+function posteriorInLogs(compiled: CompiledNetwork, findings: readonly Finding[]): Posterior {
   const ask = (asked: readonly number[]): ReturnType<typeof eliminateTo> =>
     eliminateTo(allFactors(compiled, findings), findings, asked, compiled.cardinalities);
   const { logProbability } = ask([]);
@@ -57,12 +58,4 @@ function named(
       Object.fromEntries(states.map((state, k) => [state, probability(index, k)])),
     ]),
   );
-}
-
-/** The compiled network's own workspace with exactly this evidence. @throws EvidenceInputError */
-function withEvidence(compiled: CompiledNetwork, evidence: Evidence): Propagation {
-  const findings = readEvidence(compiled.network, evidence);
-  const propagation = (compiled.shared.propagation ??= createPropagation(compiled));
-  setEvidence(propagation, findings);
-  return propagation;
 }

@@ -1,25 +1,11 @@
-import { addAlong } from './addAlong.ts';
 import type { Propagation } from './propagation.ts';
-import { sliceNest } from './slicedLoops.ts';
+import { sumNest } from './sumNest.ts';
 
 /** Reads the marginals of the variables from `first` up to, not including, `end` out of the tables that evidence was distributed to.
  * Allocates nothing. */
 export function readMarginals(propagation: Propagation, first: number, end: number): void {
-  const {
-    compiled,
-    states,
-    active,
-    marginals,
-    sliced,
-    outdated,
-    summaries,
-    collected,
-    beliefs,
-    beliefFrom,
-    separatorFrom,
-  } = propagation;
-  const { tree, loops, prior, marginAt, cardinalities, tableAt, separatorAt, summaryAt, priorMarginals } = compiled;
-  const { n, a, b, offsetA, count } = sliced;
+  const { compiled, states, active, marginals, summaries, collected, beliefs, beliefFrom, separatorFrom } = propagation;
+  const { tree, loops, prior, marginAt, tableAt, separatorAt, summaryAt, priorMarginals } = compiled;
   for (let v = first; v < end; v += 1) {
     const at = marginAt[v]!;
     const to = marginAt[v + 1]!;
@@ -33,7 +19,6 @@ export function readMarginals(propagation: Propagation, first: number, end: numb
       continue;
     }
     const nest = 2 * tree.count + v;
-    if (outdated[nest] === 1) sliceNest(loops, sliced, outdated, nest, states, cardinalities);
     const source = loops.source[v]!;
     let table = summaries;
     let from = 0;
@@ -43,8 +28,7 @@ export function readMarginals(propagation: Propagation, first: number, end: numb
       table = kind === 0 ? prior : kind === 1 ? collected : beliefs;
       from = source < 0 ? tableAt[0]! : separatorAt[source]!;
     }
-    for (let k = at; k < to; k += 1) marginals[k] = 0;
-    addAlong(table, from + offsetA[nest]!, marginals, at, n, a, b, loops.start[nest]!, count[nest]!);
+    sumNest(propagation, nest, table, from, marginals, at, to);
     let sum = 0;
     for (let k = at; k < to; k += 1) sum += marginals[k]!;
     for (let k = at; k < to; k += 1) marginals[k]! /= sum;

@@ -5,11 +5,8 @@ import type { Propagation } from './propagation.ts';
 export function setFinding(propagation: Propagation, variable: number, state: number): void {
   const { states, soft } = propagation;
   if (states[variable] === state && soft[variable] === 0) return;
-  const before = states[variable]! >= 0 || soft[variable] === 1 ? 1 : 0;
   if (states[variable]! < 0 || state < 0) propagation.now.pattern += 1;
-  states[variable] = state;
-  soft[variable] = 0;
-  touch(propagation, variable, (state >= 0 ? 1 : 0) - before);
+  touch(propagation, variable, state, 0);
 }
 
 /** Sets the likelihood finding on a variable: numbers divided by their largest, whose logarithm is `logScale`. */
@@ -19,8 +16,7 @@ export function setLikelihood(
   weights: Float64Array,
   logScale: number,
 ): void {
-  const { states, soft, compiled, softLogs } = propagation;
-  const before = states[variable]! >= 0 || soft[variable] === 1 ? 1 : 0;
+  const { soft, compiled, softLogs } = propagation;
   const at = compiled.marginAt[variable]!;
   if (soft[variable] === 1 && softLogs[variable] === logScale) {
     let same = true;
@@ -28,15 +24,16 @@ export function setLikelihood(
     if (same) return;
   }
   if (soft[variable] === 0) propagation.now.pattern += 1;
-  states[variable] = -1;
-  soft[variable] = 1;
   softLogs[variable] = logScale;
   propagation.weights.set(weights, at);
-  touch(propagation, variable, 1 - before);
+  touch(propagation, variable, -1, 1);
 }
 
-function touch(propagation: Propagation, variable: number, change: number): void {
-  const { compiled, held, stale, outdated, now } = propagation;
+function touch(propagation: Propagation, variable: number, state: number, isSoft: number): void {
+  const { compiled, states, soft, held, stale, outdated, now } = propagation;
+  const change = (state < 0 ? isSoft : 1) - (states[variable]! < 0 ? soft[variable]! : 1);
+  states[variable] = state;
+  soft[variable] = isSoft;
   const { tree, loops } = compiled;
   for (let k = loops.nestStart[variable]!, end = loops.nestStart[variable + 1]!; k < end; k += 1)
     outdated[loops.nestsOf[k]!] = 1;

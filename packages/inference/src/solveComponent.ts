@@ -1,4 +1,4 @@
-import { addLogsAlong } from './addLogsAlong.ts';
+import { addAlong } from './addAlong.ts';
 import type { ClassFactor } from './classFactor.ts';
 import { eliminateClasses } from './eliminateClasses.ts';
 import { eliminateInLogs } from './eliminateInLogs.ts';
@@ -169,18 +169,9 @@ function multiplyInLogs(
 ): number {
   for (const part of parts) {
     const nest = nestOf(variables, part.variables, cardinalities);
+    const logs = part.blocks.map(Math.log);
     firstOf.forEach((first, c) => {
-      addLogsAlong(
-        joint,
-        c * size,
-        part.blocks,
-        part.classOf[first]! * part.size,
-        nest.n,
-        nest.a,
-        nest.b,
-        0,
-        nest.count,
-      );
+      addAlong(logs, part.classOf[first]! * part.size, joint, c * size, nest.n, nest.b, nest.a, 0, nest.count);
     });
   }
   let smallest = Infinity;

@@ -7,31 +7,22 @@ export function topologicalOrder(variables: readonly { readonly parents: readonl
 } {
   const order: number[] = [];
   const state = new Uint8Array(variables.length); // 0 new, 1 on the path, 2 done
+  const next = new Int32Array(variables.length); // which parent to visit next
   for (let start = 0; start < variables.length; start += 1) {
     if (state[start] !== 0) continue;
     // an explicit stack: networks can be deeper than the call stack
     const path = [start];
-    const next = [0];
-    state[start] = 1;
     while (path.length > 0) {
       const at = path[path.length - 1]!;
-      const parents = variables[at]!.parents;
-      const k = next[next.length - 1]!;
-      if (k === parents.length) {
+      state[at] = 1;
+      const parent = variables[at]!.parents[next[at]!];
+      next[at]! += 1;
+      if (parent === undefined) {
         state[at] = 2;
         order.push(at);
         path.pop();
-        next.pop();
-        continue;
-      }
-      next[next.length - 1] = k + 1;
-      const parent = parents[k]!;
-      if (state[parent] === 1) return { order, cycle: path.slice(path.indexOf(parent)) };
-      if (state[parent] === 0) {
-        state[parent] = 1;
-        path.push(parent);
-        next.push(0);
-      }
+      } else if (state[parent] === 1) return { order, cycle: path.slice(path.indexOf(parent)) };
+      else if (state[parent] === 0) path.push(parent);
     }
   }
   return { order, cycle: [] };

@@ -28,11 +28,6 @@ export function treeLoops(tree: CliqueTree, cardinalities: Int32Array, each = -1
   const n = cardinalities.length;
   const source = new Int32Array(n);
   const summarised = new Uint8Array(count);
-  let loops = 0;
-  for (let c = 0; c < count; c += 1) {
-    loops += first[c + 1]! - first[c]!;
-    if (c > 0) loops += first[parent[c]! + 1]! - first[parent[c]!]!;
-  }
   for (let v = 0; v < n; v += 1) {
     // the smallest separator that has it; private variables: the part of their only clique that is not shared
     let best = -1 - home[v]!;
@@ -46,18 +41,14 @@ export function treeLoops(tree: CliqueTree, cardinalities: Int32Array, each = -1
     }
     source[v] = best;
     if (best < 0 && each < 0) summarised[-1 - best] = 1;
-    const residual = best < 0 ? residuals[-1 - best]! : 0;
-    loops +=
-      best < 0 && each >= 0
-        ? first[-best]! - first[-1 - best]!
-        : best < 0
-          ? residual
-          : first[best + 1]! - first[best]! - residuals[best]!;
   }
   const start = new Int32Array(2 * count + n + 1);
-  const variable = new Int32Array(loops);
-  const a = new Int32Array(loops);
-  const b = new Int32Array(loops);
+  // no nest has more loops than the widest clique has variables
+  let room = 0;
+  for (let c = 0; c < count; c += 1) room = Math.max(room, (2 * count + n) * (first[c + 1]! - first[c]!));
+  const variable = new Int32Array(room);
+  const a = new Int32Array(room);
+  const b = new Int32Array(room);
   const uses = new Int32Array(n + 1);
   const step = new Int32Array(n); // steps of variables in the separator at hand
   let at = 0;
@@ -121,5 +112,14 @@ export function treeLoops(tree: CliqueTree, cardinalities: Int32Array, each = -1
       filled[v]! += 1;
     }
   }
-  return { start, variable, a, b, nestStart, nestsOf, source, summarised };
+  return {
+    start,
+    variable: variable.slice(0, at),
+    a: a.slice(0, at),
+    b: b.slice(0, at),
+    nestStart,
+    nestsOf,
+    source,
+    summarised,
+  };
 }
