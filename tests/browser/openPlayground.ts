@@ -2,6 +2,7 @@ import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
 import { preview } from 'vite';
+import { onTestFinished } from 'vitest';
 import { launchOptions } from '../../.tools/browser.mjs';
 
 /** The built page in a real browser, watched: what it complains about and what it asks of the network. */
@@ -36,6 +37,8 @@ export async function servePlayground(): Promise<Playground> {
     address,
     async open(options = {}, before = undefined, heading = 'Most likely now') {
       const context = await browser.newContext({ reducedMotion: 'reduce', viewport: DESK, ...options });
+      // a page left open goes on working in the background and slows the tests after it
+      onTestFinished(() => context.close());
       const page = await context.newPage();
       if (before) await page.addInitScript(before);
       const complaints: string[] = [];
