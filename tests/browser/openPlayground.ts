@@ -41,6 +41,7 @@ export async function servePlayground(): Promise<Playground> {
       onTestFinished(() => context.close());
       const page = await context.newPage();
       if (before) await page.addInitScript(before);
+      page.setDefaultTimeout(120_000); // slow machines; what should be there is found as soon as it is
       const complaints: string[] = [];
       const strangers: string[] = [];
       page.on('pageerror', (error) => complaints.push(String(error)));
