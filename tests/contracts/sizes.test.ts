@@ -41,7 +41,7 @@ const dependencies = ['@faultodds/inference', 'zod', 'zod/mini', 'immer', 'jstat
 
 describe('bytes a consumer ships', () => {
   test.each([
-    ['@faultodds/inference', `export * from '@faultodds/inference'`, [], 13],
+    ['@faultodds/inference', `export * from '@faultodds/inference'`, [], 12],
     ['@faultodds/inference/sweeps', `export * from '@faultodds/inference/sweeps'`, [], 9],
     ['@faultodds/inference/each', `export * from '@faultodds/inference/each'`, [], 12],
     ['@faultodds/inference/analysis', `export * from '@faultodds/inference/analysis'`, [], 9],

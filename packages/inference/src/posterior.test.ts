@@ -185,6 +185,11 @@ describe('posterior', () => {
       'evidence-likelihood-length',
       'evidence-likelihood-invalid',
     ]);
+    expect(codes({ john: Object.assign(Array(2), { 0: 1 }), mary: ['1', '1'], alarm: null })).toEqual([
+      'evidence-likelihood-invalid',
+      'evidence-likelihood-invalid',
+      'evidence-likelihood-length',
+    ]);
     expect(codes({ john: [0, 0] })).toEqual(['evidence-impossible']);
     expect(() => jointPosterior(compiled, {}, ['john', 'john', 'x'])).toThrow(QueryError);
   });

@@ -8,7 +8,7 @@ import type { Network } from './network.ts';
 import { allFactors, eliminateTo } from './eliminateTo.ts';
 import { createPropagation, type Propagation } from './propagation.ts';
 import { setEvidence } from './setEvidence.ts';
-import { sliceNest } from './slicedLoops.ts';
+import { sumNest } from './sumNest.ts';
 import { variablePositions } from './variablePositions.ts';
 
 /** A network made ready for answers given each state of one variable. Opaque. */
@@ -100,27 +100,15 @@ export function propagateEach(compiled: CompiledEach, propagation: Propagation, 
   if (propagation.logEvidence[0] === -Infinity) return false;
   const { tree, loops, cardinalities, tableAt, separatorAt, prior } = inner;
   distributeEvidence(propagation, inner.cliques, tree.count);
-  const { states, sliced, outdated, beliefFrom, separatorFrom, collected, beliefs } = propagation;
-  pairs.fill(0);
+  const { beliefFrom, separatorFrom, collected, beliefs } = propagation;
   for (let v = 0; v < cardinalities.length; v += 1) {
     const nest = 2 * tree.count + v;
-    if (outdated[nest] === 1) sliceNest(loops, sliced, outdated, nest, states, cardinalities);
     const source = loops.source[v]!;
     const kind = source < 0 ? beliefFrom[-1 - source]! : separatorFrom[source]!;
     const table = kind === 0 ? prior : kind === 1 ? collected : beliefs;
     const from = source < 0 ? tableAt[-1 - source]! : separatorAt[source]!;
     // offsets put an observed state where it belongs
-    addAlong(
-      table,
-      from + sliced.offsetA[nest]!,
-      pairs,
-      pairAt[v]! + sliced.offsetB[nest]!,
-      sliced.n,
-      sliced.a,
-      sliced.b,
-      loops.start[nest]!,
-      sliced.count[nest]!,
-    );
+    sumNest(propagation, nest, table, from, pairs, pairAt[v]!, pairAt[v + 1]!);
   }
   return true;
 }

@@ -70,8 +70,6 @@ export interface Propagation {
 export function createPropagation(compiled: CompiledNetwork): Propagation {
   const { tree, loops, sliced, prior, separatorAt, summaryAt, marginAt, cardinalities } = compiled;
   const n = cardinalities.length;
-  let widest = 1;
-  for (let c = 1; c < tree.count; c += 1) if (tree.separatorSizes[c]! > widest) widest = tree.separatorSizes[c]!;
   return {
     compiled,
     states: new Int32Array(n).fill(-1),
@@ -83,7 +81,7 @@ export function createPropagation(compiled: CompiledNetwork): Propagation {
     collected: new Float64Array(prior.length),
     beliefs: new Float64Array(prior.length),
     ratios: new Float64Array(separatorAt[tree.count]! - separatorAt[0]!),
-    downRatio: new Float64Array(widest),
+    downRatio: new Float64Array(tree.separatorSizes.reduce((most, size) => Math.max(most, size))),
     summaries: new Float64Array(summaryAt[tree.count]!),
     marginals: new Float64Array(marginAt[n]!),
     least: new Float64Array(tree.count),
