@@ -111,6 +111,7 @@ export { weightOfEvidence } from './explanation/weightOfEvidence.ts';
 // doubt about the numbers
 export type { DoubtOptions } from './doubt/doubtOptions.ts';
 export { credibleRanking, type CredibleCause, type CredibleRanking } from './doubt/credibleRanking.ts';
+export { adviceFlips, type AdviceFlip, type AdviceFlipOptions } from './doubt/adviceFlips.ts';
 export { firmAdvice, type FirmAdvice } from './doubt/firmAdvice.ts';
 export { sensitivity, type Sensitivity, type SensitivityFunction } from './doubt/sensitivity.ts';
 export type { Line } from './doubt/jointLines.ts';

@@ -1,0 +1,98 @@
+import type { Facts } from '../belief/facts.ts';
+import { updateBelief } from '../belief/updateBelief.ts';
+import type { Advice } from '../decision/advice.ts';
+import type { Circumstances } from '../decision/circumstances.ts';
+import { nextActions } from '../decision/nextActions.ts';
+import { rangeOfProbability } from '../distributions/rangeOfProbability.ts';
+import { changeNumber } from '../model/changeNumber.ts';
+import type { CompiledModel } from '../model/compiledModel.ts';
+import { sensitivity } from './sensitivity.ts';
+
+// a row's range may round to 0 or 1, which no probability of a model is
+const NEVER_CERTAIN = 1e-6;
+
+/** A number of the model that would change the advice within its own range. */
+export interface AdviceFlip {
+  /** JSON Pointer of the number in the model. */
+  readonly path: string;
+  readonly value: number;
+  /** 5-95 % range of the number. */
+  readonly low: number;
+  readonly high: number;
+  /** The value nearest to the present one, to a hundredth of the range, at which the advice is another. */
+  readonly at: number;
+  /** The advice there. */
+  readonly best: Advice['best'];
+}
+
+/** Which numbers are tried, and when to stop. */
+export interface AdviceFlipOptions {
+  /** How many of the most influential numbers of the ranking are tried, besides those of the step that is advised. Default 12. */
+  readonly numbers?: number;
+  /** Ends early with what was found so far. */
+  readonly signal?: { readonly aborted: boolean };
+}
+
+/** The few numbers that would flip the advice within their own 5-95 % range, and at what value: the most influential numbers of the
+ * ranking, and the rows of the test that is advised. Each end of a range is one full update; a flip is then narrowed by halving.
+ * Nearest first, as a share of the range.
+ * @throws EvidenceError as `updateBelief` and `nextActions` do. */
+export function adviceFlips(
+  compiled: CompiledModel,
+  facts: Facts,
+  circumstances: Circumstances = {},
+  options: AdviceFlipOptions = {},
+): readonly AdviceFlip[] {
+  const { numbers = 12, signal } = options;
+  const advise = (model: CompiledModel): Advice['best'] =>
+    nextActions(model, updateBelief(model, facts), circumstances).best;
+  const now = advise(compiled);
+  const flips: AdviceFlip[] = [];
+  for (const candidate of [...sensitivity(compiled, facts).functions.slice(0, numbers), ...rowsOf(compiled, now)]) {
+    if (signal?.aborted === true) break;
+    const { path, value, low, high } = candidate;
+    const there = (x: number): Advice['best'] => advise(changeNumber(compiled, path, x));
+    for (const end of [low, high]) {
+      const last = path.includes('/p/') ? Math.min(Math.max(end, NEVER_CERTAIN), 1 - NEVER_CERTAIN) : end;
+      if (!(last > 0) || last === value || same(there(last), now)) continue;
+      const at = narrow(value, last, (high - low) / 100, (x) => !same(there(x), now));
+      flips.push({ path, value, low, high, at, best: there(at) });
+    }
+  }
+  const share = ({ at, value, low, high }: AdviceFlip): number => Math.abs(at - value) / (high - low);
+  return flips.sort((a, b) => share(a) - share(b));
+}
+
+interface Candidate {
+  readonly path: string;
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** The probabilities in the rows of the test that is advised; none for a repair. */
+function rowsOf({ model, tests }: CompiledModel, best: Advice['best']): Candidate[] {
+  const compiledTest = best.kind === 'test' ? tests.get(best.test) : undefined;
+  if (compiledTest === undefined) return [];
+  return (model.tests[compiledTest.index]?.rows ?? []).flatMap((row, r) =>
+    Object.entries(row.p).map(([outcome, value]): Candidate => {
+      const [low, high] = rangeOfProbability(value, row.ess);
+      return { path: `/tests/${compiledTest.index}/rows/${r}/p/${outcome}`, value, low, high };
+    }),
+  );
+}
+
+/** The point between `inside` and `outside` nearest to `inside` at which `isOutside` holds, to `step`: halving, one crossing assumed. */
+function narrow(inside: number, outside: number, step: number, isOutside: (x: number) => boolean): number {
+  let [near, far] = [inside, outside];
+  while (Math.abs(far - near) > step) {
+    const middle = (near + far) / 2;
+    if (isOutside(middle)) far = middle;
+    else near = middle;
+  }
+  return far;
+}
+
+function same(a: Advice['best'], b: Advice['best']): boolean {
+  return JSON.stringify(a) === JSON.stringify(b);
+}
