@@ -6,6 +6,7 @@ import { nextActions } from '../decision/nextActions.ts';
 import { rangeOfProbability } from '../distributions/rangeOfProbability.ts';
 import { changeNumber } from '../model/changeNumber.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
+import { sameStep } from './sameStep.ts';
 import { sensitivity } from './sensitivity.ts';
 
 // a row's range may round to 0 or 1, which no probability of a model is
@@ -54,8 +55,8 @@ export function adviceFlips(
     const there = (x: number): Advice['best'] => advise(changeNumber(compiled, path, x));
     for (const end of [low, high]) {
       const last = path.includes('/p/') ? Math.min(Math.max(end, NEVER_CERTAIN), 1 - NEVER_CERTAIN) : end;
-      if (!(last > 0) || last === value || same(there(last), now)) continue;
-      const at = narrow(value, last, (high - low) / 100, (x) => !same(there(x), now));
+      if (!(last > 0) || last === value || sameStep(there(last), now)) continue;
+      const at = narrow(value, last, (high - low) / 100, (x) => !sameStep(there(x), now));
       flips.push({ path, value, low, high, at, best: there(at) });
     }
   }
@@ -91,8 +92,4 @@ function narrow(inside: number, outside: number, step: number, isOutside: (x: nu
     else near = middle;
   }
   return far;
-}
-
-function same(a: Advice['best'], b: Advice['best']): boolean {
-  return JSON.stringify(a) === JSON.stringify(b);
 }

@@ -8,6 +8,7 @@ import { recompileModel } from '../model/compileModel.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
 import type { DoubtOptions } from './doubtOptions.ts';
 import { drawModel } from './drawModel.ts';
+import { sameStep } from './sameStep.ts';
 
 /** How firmly the advice stands: the share of plausible models that give the same one. */
 export interface FirmAdvice {
@@ -43,11 +44,10 @@ export function firmAdvice(
     draws += 1;
   }
   const shares = [...counts.values()].map((entry) => ({ best: entry.best, share: entry.count / draws }));
-  const same = (other: Advice['best']): boolean => JSON.stringify(other) === JSON.stringify(best);
   return {
     best,
-    share: shares.find((entry) => same(entry.best))?.share ?? 0,
-    others: shares.filter((entry) => !same(entry.best)).sort((a, b) => b.share - a.share),
+    share: shares.find((entry) => sameStep(entry.best, best))?.share ?? 0,
+    others: shares.filter((entry) => !sameStep(entry.best, best)).sort((a, b) => b.share - a.share),
     draws,
     seed,
   };

@@ -123,7 +123,6 @@ function compileTest(test: Test, index: number, matches: FirstMatches): Compiled
         return table;
       },
     },
-    asleep: Float64Array.from(outcomes, (outcome) => test.rows.at(-1)?.p[outcome] ?? 0),
     factors: new Map(),
   };
 }

@@ -12,8 +12,6 @@ export interface CompiledTest {
   readonly matches: FirstMatches;
   /** P(outcome | mechanisms, cause); filled when first asked. */
   readonly table: TargetTable;
-  /** P(outcome | default row): what a sleeping fault looks like. */
-  readonly asleep: Float64Array;
   /** Factors already made, by what they say. Filled by `likelihoodOfRuns` only. */
   readonly factors: Map<string, LikelihoodFactor>;
 }

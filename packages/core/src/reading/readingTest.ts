@@ -38,7 +38,6 @@ function makeTest(compiled: CompiledModel, { test, index }: CompiledTest, model:
       states: outcomes.length,
       table: fillTable(matches, rows, outcomes),
     },
-    asleep: Float64Array.from(outcomes, (id) => model.rows.at(-1)?.p[id] ?? 0),
     factors: new Map(),
   };
 }
