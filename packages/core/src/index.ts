@@ -47,16 +47,23 @@ export { questionsToAsk, type IntakeQuestion } from './belief/questionsToAsk.ts'
 export { outcomeGivenCause } from './belief/outcomeGivenCause.ts';
 
 // decision
-export type { Money } from './decision/money.ts';
-export type { Circumstances, Prices } from './decision/circumstances.ts';
-export type { Price } from './decision/price.ts';
-export type { Advice, OutcomeForecast, RepairPlan, RepairStep, TestAdvice, TestNotNow } from './decision/advice.ts';
-export { defaultPrices } from './decision/defaultPrices.ts';
-export { nextActions } from './decision/nextActions.ts';
-export { actionThresholds, type ActionThresholds, type ThresholdStakes } from './decision/actionThresholds.ts';
+export type { Money } from './decision/cost/money.ts';
+export type { Circumstances, Prices } from './decision/cost/circumstances.ts';
+export type { Price } from './decision/cost/price.ts';
+export type {
+  Advice,
+  OutcomeForecast,
+  RepairPlan,
+  RepairStep,
+  TestAdvice,
+  TestNotNow,
+} from './decision/advice/advice.ts';
+export { defaultPrices } from './decision/cost/defaultPrices.ts';
+export { nextActions } from './decision/advice/nextActions.ts';
+export { actionThresholds, type ActionThresholds, type ThresholdStakes } from './decision/advice/actionThresholds.ts';
 
 // decision problems and solvers
-export type { Action } from './decision/action.ts';
+export type { Action } from './decision/problem/action.ts';
 export type {
   DecisionProblem,
   DecisionState,
@@ -65,34 +72,34 @@ export type {
   RepairAction,
   StepCost,
   TestAction,
-} from './decision/decisionProblem.ts';
-export type { Branch, Transition } from './decision/takeAction.ts';
-export { problemOfCase } from './decision/problemOfCase.ts';
-export { tableProblem, type ProblemTables } from './decision/tableProblem.ts';
-export { allowedActions } from './decision/allowedActions.ts';
-export { takeAction } from './decision/takeAction.ts';
-export { costOfPolicy } from './decision/costOfPolicy.ts';
+} from './decision/problem/decisionProblem.ts';
+export type { Branch, Transition } from './decision/problem/takeAction.ts';
+export { problemOfCase } from './decision/problem/problemOfCase.ts';
+export { tableProblem, type ProblemTables } from './decision/problem/tableProblem.ts';
+export { allowedActions } from './decision/problem/allowedActions.ts';
+export { takeAction } from './decision/problem/takeAction.ts';
+export { costOfPolicy } from './decision/cost/costOfPolicy.ts';
 export type { Cancel, Policy, Solution, Solver, SolverOptions, SolverProgress } from './decision/solvers/solver.ts';
 export { repairOrder } from './decision/solvers/repairOrder.ts';
 export { informationPerCost } from './decision/solvers/informationPerCost.ts';
 export { oneStep } from './decision/solvers/oneStep.ts';
 export { expectimax, type ExpectimaxOptions } from './decision/solvers/expectimax.ts';
-export { lowerBoundOf, type LowerBound } from './decision/lowerBoundOf.ts';
+export { lowerBoundOf, type LowerBound } from './decision/bounds/lowerBoundOf.ts';
 export { boundedSearch, growingPlan } from './decision/solvers/boundedSearch.ts';
 export { replanning } from './decision/solvers/replanning.ts';
 export { exactDynamicProgramming } from './decision/solvers/exactDynamicProgramming.ts';
 
 // plans and the questions around them
-export type { CostSpread, Plan, PlanBranch, PlanStep } from './decision/plan.ts';
-export { makePlan, type MakePlanOptions } from './decision/makePlan.ts';
-export { planLabels, type PlanLabels } from './decision/planLabels.ts';
-export { planAsText } from './decision/planAsText.ts';
-export { planAsMermaid } from './decision/planAsMermaid.ts';
-export { planAsSvg } from './decision/planAsSvg.ts';
-export { repairOrTest, type CauseThresholds, type RepairOrTest } from './decision/repairOrTest.ts';
-export { whatWouldItTake, type BigStep, type WhatItTakes } from './decision/whatWouldItTake.ts';
-export type { DecidingTests } from './decision/decidingTests.ts';
-export { whileItIsOpen, type OpenLook } from './decision/whileItIsOpen.ts';
+export type { CostSpread, Plan, PlanBranch, PlanStep } from './decision/plan/plan.ts';
+export { makePlan, type MakePlanOptions } from './decision/plan/makePlan.ts';
+export { planLabels, type PlanLabels } from './decision/plan/planLabels.ts';
+export { planAsText } from './decision/plan/planAsText.ts';
+export { planAsMermaid } from './decision/plan/planAsMermaid.ts';
+export { planAsSvg } from './decision/plan/planAsSvg.ts';
+export { repairOrTest, type CauseThresholds, type RepairOrTest } from './decision/advice/repairOrTest.ts';
+export { whatWouldItTake, type BigStep, type WhatItTakes } from './decision/advice/whatWouldItTake.ts';
+export type { DecidingTests } from './decision/advice/decidingTests.ts';
+export { whileItIsOpen, type OpenLook } from './decision/advice/whileItIsOpen.ts';
 
 // simulation
 export type { CaseRun } from './simulation/caseRun.ts';

@@ -1,6 +1,6 @@
-import type { Prices } from '../decision/circumstances.ts';
-import { defaultPrices } from '../decision/defaultPrices.ts';
-import { makeTariff } from '../decision/tariff.ts';
+import type { Prices } from '../decision/cost/circumstances.ts';
+import { defaultPrices } from '../decision/cost/defaultPrices.ts';
+import { makeTariff } from '../decision/cost/tariff.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
 import { SEPARATES } from '../model/lintModel.ts';
 import { separationOf } from '../model/separation.ts';

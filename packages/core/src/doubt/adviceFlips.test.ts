@@ -2,7 +2,7 @@ import { demoCases, misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
 import { updateBelief } from '../belief/updateBelief.ts';
 import type { Facts } from '../belief/facts.ts';
-import { nextActions } from '../decision/nextActions.ts';
+import { nextActions } from '../decision/advice/nextActions.ts';
 import { changeNumber } from '../model/changeNumber.ts';
 import { compileModel } from '../model/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';

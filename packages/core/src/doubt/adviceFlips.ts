@@ -1,8 +1,8 @@
 import type { Facts } from '../belief/facts.ts';
 import { updateBelief } from '../belief/updateBelief.ts';
-import type { Advice } from '../decision/advice.ts';
-import type { Circumstances } from '../decision/circumstances.ts';
-import { nextActions } from '../decision/nextActions.ts';
+import type { Advice } from '../decision/advice/advice.ts';
+import type { Circumstances } from '../decision/cost/circumstances.ts';
+import { nextActions } from '../decision/advice/nextActions.ts';
 import { rangeOfProbability } from '../distributions/rangeOfProbability.ts';
 import { changeNumber } from '../model/changeNumber.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';

@@ -1,4 +1,4 @@
-import type { Advice } from '../decision/advice.ts';
+import type { Advice } from '../decision/advice/advice.ts';
 
 /** Whether two pieces of advice propose the same step. */
 export function sameStep(a: Advice['best'], b: Advice['best']): boolean {

@@ -2,7 +2,7 @@ import { demoCases, misfire } from '@faultodds/misfire';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
-import { nextActions } from '../decision/nextActions.ts';
+import { nextActions } from '../decision/advice/nextActions.ts';
 import { rankCauses } from '../belief/rankCauses.ts';
 import { updateBelief } from '../belief/updateBelief.ts';
 import { caseState } from '../session/session.ts';

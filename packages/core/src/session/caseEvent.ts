@@ -1,5 +1,5 @@
 import type { FaultActive } from '../belief/observation.ts';
-import type { Prices } from '../decision/circumstances.ts';
+import type { Prices } from '../decision/cost/circumstances.ts';
 import type { Reading } from '../reading/reading.ts';
 
 /** An intake answer given, or given anew. */

@@ -1,6 +1,6 @@
 import type { Context } from '../belief/facts.ts';
 import type { Observation } from '../belief/observation.ts';
-import type { Prices } from '../decision/circumstances.ts';
+import type { Prices } from '../decision/cost/circumstances.ts';
 
 /** Where a case stands: the fold of its events. Plain data, safe to keep and compare. */
 export interface CaseState {

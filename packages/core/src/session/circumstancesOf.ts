@@ -1,5 +1,5 @@
-import type { Circumstances } from '../decision/circumstances.ts';
-import { defaultPrices } from '../decision/defaultPrices.ts';
+import type { Circumstances } from '../decision/cost/circumstances.ts';
+import { defaultPrices } from '../decision/cost/defaultPrices.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
 import type { CaseState } from './caseState.ts';
 

@@ -1,8 +1,8 @@
-import { accessBits } from '../decision/accessBits.ts';
+import { accessBits } from '../decision/cost/accessBits.ts';
 import { circumstancesOf } from './circumstancesOf.ts';
-import { type Cost, makeTariff, priceOf } from '../decision/tariff.ts';
+import { type Cost, makeTariff, priceOf } from '../decision/cost/tariff.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
-import type { Price } from '../decision/price.ts';
+import type { Price } from '../decision/cost/price.ts';
 import { appendEvent } from './appendEvent.ts';
 import type { CaseEvent } from './caseEvent.ts';
 import { caseState, type Session } from './session.ts';

@@ -1,8 +1,8 @@
 import type { Facts } from '../belief/facts.ts';
 import { updateBelief } from '../belief/updateBelief.ts';
-import type { Circumstances } from '../decision/circumstances.ts';
-import type { DecisionProblem } from '../decision/decisionProblem.ts';
-import { problemOfCase } from '../decision/problemOfCase.ts';
+import type { Circumstances } from '../decision/cost/circumstances.ts';
+import type { DecisionProblem } from '../decision/problem/decisionProblem.ts';
+import { problemOfCase } from '../decision/problem/problemOfCase.ts';
 import type { Random } from '../distributions/random.ts';
 import { drawModel } from '../doubt/drawModel.ts';
 import { compileModel } from '../model/compileModel.ts';

@@ -1,8 +1,8 @@
-import { REFER } from '../decision/action.ts';
-import { allowedActions, chanceOfCure } from '../decision/allowedActions.ts';
+import { REFER } from '../decision/problem/action.ts';
+import { allowedActions, chanceOfCure } from '../decision/problem/allowedActions.ts';
 import { certifiedGap, type Policy, type Solver } from '../decision/solvers/solver.ts';
-import { costOfPolicy } from '../decision/costOfPolicy.ts';
-import { costOfKnowing, perfectInformation } from '../decision/perfectInformation.ts';
+import { costOfPolicy } from '../decision/cost/costOfPolicy.ts';
+import { costOfKnowing, perfectInformation } from '../decision/bounds/perfectInformation.ts';
 
 // With less than this nobody buys the part. Judgement, 0.05-0.2.
 const LEAST_CHANCE = 0.1;

@@ -1,7 +1,7 @@
-import type { Action } from '../decision/action.ts';
-import type { DecisionProblem, DecisionState, EvidenceSet } from '../decision/decisionProblem.ts';
+import type { Action } from '../decision/problem/action.ts';
+import type { DecisionProblem, DecisionState, EvidenceSet } from '../decision/problem/decisionProblem.ts';
 import type { Policy } from '../decision/solvers/solver.ts';
-import { takeAction } from '../decision/takeAction.ts';
+import { takeAction } from '../decision/problem/takeAction.ts';
 import { seededRandom, type Random } from '../distributions/random.ts';
 import type { CaseRun } from './caseRun.ts';
 

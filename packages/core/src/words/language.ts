@@ -1,4 +1,4 @@
-import type { Money } from '../decision/money.ts';
+import type { Money } from '../decision/cost/money.ts';
 import type { messages } from './en/messages.ts';
 
 /** Everything a language brings: its sentences by key, and how numbers are written in it. The sentence makers decide what to say, the

@@ -1,10 +1,10 @@
-import type { Action } from '../action.ts';
-import { allowedActions } from '../allowedActions.ts';
-import type { DecisionProblem, DecisionState } from '../decisionProblem.ts';
-import { feasiblePlan, firstOf } from '../feasiblePlan.ts';
-import { lowerBoundOf, type LowerBound } from '../lowerBoundOf.ts';
-import { costOfKnowing, perfectInformation } from '../perfectInformation.ts';
-import { takeAction } from '../takeAction.ts';
+import type { Action } from '../problem/action.ts';
+import { allowedActions } from '../problem/allowedActions.ts';
+import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
+import { feasiblePlan, firstOf } from '../bounds/feasiblePlan.ts';
+import { lowerBoundOf, type LowerBound } from '../bounds/lowerBoundOf.ts';
+import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
+import { takeAction } from '../problem/takeAction.ts';
 import { isOption, type SearchNode, type SearchOption } from './searchNode.ts';
 import {
   certifiedGap,

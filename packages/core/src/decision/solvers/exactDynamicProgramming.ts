@@ -1,8 +1,8 @@
-import type { Action } from '../action.ts';
-import { REFER } from '../action.ts';
-import { allowedActions } from '../allowedActions.ts';
-import type { DecisionState } from '../decisionProblem.ts';
-import { takeAction } from '../takeAction.ts';
+import type { Action } from '../problem/action.ts';
+import { REFER } from '../problem/action.ts';
+import { allowedActions } from '../problem/allowedActions.ts';
+import type { DecisionState } from '../problem/decisionProblem.ts';
+import { takeAction } from '../problem/takeAction.ts';
 import type { Solver } from './solver.ts';
 
 /** The optimum, by walking every place that can be reached once. For small problems only: their number grows with the product of

@@ -1,9 +1,9 @@
-import { allowedActions, chanceOfCure } from '../allowedActions.ts';
-import type { Action } from '../action.ts';
-import type { DecisionState } from '../decisionProblem.ts';
-import { feasiblePlan, firstOf } from '../feasiblePlan.ts';
-import { costOfKnowing, perfectInformation } from '../perfectInformation.ts';
-import { takeAction, type Transition } from '../takeAction.ts';
+import { allowedActions, chanceOfCure } from '../problem/allowedActions.ts';
+import type { Action } from '../problem/action.ts';
+import type { DecisionState } from '../problem/decisionProblem.ts';
+import { feasiblePlan, firstOf } from '../bounds/feasiblePlan.ts';
+import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
+import { takeAction, type Transition } from '../problem/takeAction.ts';
 import { certifiedGap, type Solver } from './solver.ts';
 
 /** How far and how broadly to look ahead. */

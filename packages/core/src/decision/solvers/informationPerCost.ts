@@ -1,8 +1,8 @@
-import { allowedActions, chanceOfCure } from '../allowedActions.ts';
-import type { DecisionProblem, DecisionState } from '../decisionProblem.ts';
-import { feasiblePlan, firstOf } from '../feasiblePlan.ts';
-import { informationGain } from '../informationGain.ts';
-import { costOfKnowing, perfectInformation } from '../perfectInformation.ts';
+import { allowedActions, chanceOfCure } from '../problem/allowedActions.ts';
+import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
+import { feasiblePlan, firstOf } from '../bounds/feasiblePlan.ts';
+import { informationGain } from '../advice/informationGain.ts';
+import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
 import { certifiedGap, type Policy, type Solver } from './solver.ts';
 
 // When a repair is this likely to cure, asking on is a habit, not a decision. Judgement, 0.7-0.9.

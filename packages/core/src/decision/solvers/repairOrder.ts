@@ -1,5 +1,5 @@
-import { feasiblePlan, firstOf } from '../feasiblePlan.ts';
-import { costOfKnowing, perfectInformation } from '../perfectInformation.ts';
+import { feasiblePlan, firstOf } from '../bounds/feasiblePlan.ts';
+import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
 import { certifiedGap, type Policy, type Solver } from './solver.ts';
 
 /** No tests: repairs by probability of cure over cost, each checked, then the referral. `upperBound` is the exact cost of that sequence.

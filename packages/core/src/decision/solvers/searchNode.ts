@@ -1,6 +1,6 @@
-import type { Action } from '../action.ts';
-import type { DecisionState } from '../decisionProblem.ts';
-import type { RepairSequence } from '../planRepairs.ts';
+import type { Action } from '../problem/action.ts';
+import type { DecisionState } from '../problem/decisionProblem.ts';
+import type { RepairSequence } from '../advice/planRepairs.ts';
 
 /** A place in the search: what its optimum lies between. Mutable, private to one search. */
 export interface SearchNode {

@@ -1,5 +1,5 @@
-import type { Action } from '../action.ts';
-import type { DecisionProblem, DecisionState } from '../decisionProblem.ts';
+import type { Action } from '../problem/action.ts';
+import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 
 /** What to do at any place a plan can reach. */
 export type Policy = (state: DecisionState) => Action;

@@ -1,4 +1,4 @@
-import type { Money } from '../../decision/money.ts';
+import type { Money } from '../../decision/cost/money.ts';
 
 /** An amount with its currency: "1.637 €" and "7,50 €" for a currency code of ISO 4217, "130 Einheiten" and "4,8 Einheiten" for the model's own
  * unit. Whole numbers from 10 on; below, cents or two significant digits. */

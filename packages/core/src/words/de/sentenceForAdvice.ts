@@ -1,4 +1,4 @@
-import type { Advice } from '../../decision/advice.ts';
+import type { Advice } from '../../decision/advice/advice.ts';
 import type { Model } from '../../model/model.ts';
 import { sentenceForAdvice as inLanguage } from '../en/sentenceForAdvice.ts';
 import { german } from './german.ts';

@@ -1,4 +1,4 @@
-import type { Advice } from '../../decision/advice.ts';
+import type { Advice } from '../../decision/advice/advice.ts';
 import type { Model } from '../../model/model.ts';
 import { sentenceForStopping as inLanguage } from '../en/sentenceForStopping.ts';
 import { german } from './german.ts';

@@ -1,4 +1,4 @@
-import type { TestAdvice } from '../../decision/advice.ts';
+import type { TestAdvice } from '../../decision/advice/advice.ts';
 import { sentenceForTest as inLanguage } from '../en/sentenceForTest.ts';
 import { german } from './german.ts';
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { pumpModel } from '../../../../../tests/fixtures/pumpModel.ts';
 import { updateBelief } from '../../belief/updateBelief.ts';
-import { nextActions } from '../../decision/nextActions.ts';
+import { nextActions } from '../../decision/advice/nextActions.ts';
 import { explainCase } from '../../explanation/explainCase.ts';
 import { compileModel } from '../../model/compileModel.ts';
 import { parseModel } from '../../model/parseModel.ts';

@@ -1,4 +1,4 @@
-import type { TestAdvice } from '../../decision/advice.ts';
+import type { TestAdvice } from '../../decision/advice/advice.ts';
 import type { Language } from '../language.ts';
 import { english } from './english.ts';
 

@@ -1,0 +1,77 @@
+import type { Money } from '../cost/money.ts';
+import type { Price } from '../cost/price.ts';
+
+/** What one outcome of a test would lead to. */
+export interface OutcomeForecast {
+  readonly outcome: string;
+  readonly probability: number;
+  /** Expected cost from there to a confirmed repair. */
+  readonly expectedCost: Money;
+  /** The most likely causes then, at most five. */
+  readonly ranking: readonly { readonly cause: string; readonly probability: number }[];
+}
+
+/** A test as a next step. */
+export interface TestAdvice {
+  readonly test: string;
+  readonly price: Price;
+  /** Expected cost saved by knowing the result, before its price; never negative. */
+  readonly grossValue: Money;
+  /** `grossValue` less the price. */
+  readonly netValue: Money;
+  /** Expected cost to a confirmed repair when this test is done next, its price included. */
+  readonly expectedCostWith: Money;
+  readonly informationGainBits: number;
+  /** Access operations still to be opened for it, in order. */
+  readonly accessToOpen: readonly string[];
+  /** Caution ids of the test and of the access to open. */
+  readonly cautions: readonly string[];
+  readonly outcomes: readonly OutcomeForecast[];
+}
+
+/** One repair in a sequence: tried, checked, and the next one tried if the fault stays. */
+export interface RepairStep {
+  readonly repair: string;
+  /** Chance that it is reached. */
+  readonly reached: number;
+  /** Chance that this step cures the fault, seen from now. */
+  readonly cures: number;
+  /** The repair alone. */
+  readonly price: Price;
+  /** Checking it afterwards. */
+  readonly check: Price;
+  readonly accessToOpen: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+/** The best sequence of repairs without any further test, ended by a referral. */
+export interface RepairPlan {
+  readonly expectedCost: Money;
+  readonly steps: readonly RepairStep[];
+  /** Chance that none of the steps cures and the case is handed on. */
+  readonly referred: number;
+  readonly referralFee: Money;
+}
+
+/** A test that is not proposed, and why. */
+export interface TestNotNow {
+  readonly test: string;
+  /** `same-question`: another test on record answered it, e.g. the part was replaced instead of swapped. */
+  readonly reason: 'equipment' | 'not-applicable' | 'already-done' | 'same-question';
+  /** Missing equipment, the intake facts it would need (`feature:value`), or the test that answered it. */
+  readonly missing: readonly string[];
+}
+
+/** What to do next. */
+export interface Advice {
+  readonly best:
+    | { readonly kind: 'test'; readonly test: string }
+    | { readonly kind: 'repair'; readonly repair: string }
+    | { readonly kind: 'refer' };
+  /** Expected cost to a confirmed repair when `best` is followed. */
+  readonly expectedCost: Money;
+  readonly repairNow: RepairPlan;
+  /** Best first: by net value, then by information per money. */
+  readonly tests: readonly TestAdvice[];
+  readonly notNow: readonly TestNotNow[];
+}

@@ -1,0 +1,113 @@
+import type { Belief } from '../../belief/belief.ts';
+import { sweptFactsOf } from '../../belief/updateBelief.ts';
+import type { CompiledModel } from '../../model/compiledModel.ts';
+import { accessBits } from '../cost/accessBits.ts';
+import { actionThresholds, type ActionThresholds } from './actionThresholds.ts';
+import type { Advice } from './advice.ts';
+import type { Circumstances } from '../cost/circumstances.ts';
+import { defaultPrices } from '../cost/defaultPrices.ts';
+import type { Money } from '../cost/money.ts';
+import { nextActions } from './nextActions.ts';
+import { costOfSequence, planRepairs, prepareRepairs } from './planRepairs.ts';
+import { repairFactsOf, repairsFailed } from '../problem/repairFactsOf.ts';
+import { makeTariff } from '../cost/tariff.ts';
+
+/** Repairing now against one more test, both as expected cost to a confirmed repair. */
+export interface RepairOrTest {
+  readonly better: 'repair' | 'test' | 'refer';
+  /** The first step is `undefined` when handing on at once is the best way without a test. */
+  readonly repairNow: { readonly repair: string | undefined; readonly expectedCost: Money };
+  /** The best single test; `undefined` when none is left. */
+  readonly testFirst: { readonly test: string; readonly expectedCost: Money } | undefined;
+  /** What the better choice saves against the other. */
+  readonly saving: Money;
+  /** For the leading cause and the best test; `undefined` where no probability of it would change what is done first. */
+  readonly thresholds: CauseThresholds | undefined;
+}
+
+/** Between which probabilities of one cause the best test is worth its price, as far as this cause alone is concerned. */
+export interface CauseThresholds extends ActionThresholds {
+  readonly cause: string;
+  readonly probability: number;
+  readonly repair: string;
+  readonly test: string;
+  /** Outcomes of the test that speak for the cause. */
+  readonly positive: readonly string[];
+}
+
+/** Whether to repair now or to test once more, with both figures, and the thresholds of the leading cause.
+ *
+ * The thresholds compare doing the cause's repair first with doing what would be done if it were not the cause: the benefit is what
+ * that saves when it is the cause, the loss what it wastes when it is not. Outcomes likelier under the cause count as positive.
+ * @throws EvidenceError `access-unknown`
+ * Source: Pauker & Kassirer 1980, New England Journal of Medicine 302:1109-1117. */
+export function repairOrTest(compiled: CompiledModel, belief: Belief, circumstances: Circumstances = {}): RepairOrTest {
+  const advice = nextActions(compiled, belief, circumstances);
+  const { repairNow, tests } = advice;
+  const [best] = tests;
+  const repair = repairNow.steps[0]?.repair;
+  const difference = best === undefined ? Infinity : best.expectedCostWith.amount - repairNow.expectedCost.amount;
+  return {
+    better: difference < 0 ? 'test' : repair === undefined ? 'refer' : 'repair',
+    repairNow: { repair, expectedCost: repairNow.expectedCost },
+    testFirst: best === undefined ? undefined : { test: best.test, expectedCost: best.expectedCostWith },
+    saving: { ...repairNow.expectedCost, amount: Number.isFinite(difference) ? Math.abs(difference) : 0 },
+    thresholds: thresholdsOf(compiled, belief, circumstances, advice),
+  };
+}
+
+function thresholdsOf(
+  compiled: CompiledModel,
+  belief: Belief,
+  circumstances: Circumstances,
+  { tests: [best] }: Advice,
+): CauseThresholds | undefined {
+  const lead = belief.ranking[0];
+  if (lead === undefined || best === undefined || lead.probability >= 1) return undefined;
+  const { posterior, outcomeGivenCause } = sweptFactsOf(compiled, belief);
+  const at = compiled.causeIndex.get(lead.cause)!;
+  const tariff = makeTariff(compiled, circumstances.prices ?? defaultPrices(compiled.model), belief.facts.context);
+  const open = accessBits(compiled, circumstances.openAccess ?? []);
+  const facts = repairFactsOf(compiled, tariff);
+  const work = prepareRepairs(facts);
+  const failed = repairsFailed(compiled, belief.facts);
+
+  const isIt = new Float64Array(posterior.length);
+  isIt[at] = 1;
+  const isNot = posterior.map((p, c) => (c === at ? 0 : p / (1 - lead.probability)));
+  const [repair] = planRepairs(work, isIt, open, failed).repairs;
+  const elsewhere = planRepairs(work, isNot, open, failed).repairs;
+  if (repair === undefined || elsewhere[0] === repair) return undefined;
+  const rest = elsewhere.filter((index) => index !== repair);
+  const cost = (of: Float64Array, sequence: readonly number[]): number => costOfSequence(work, of, open, sequence);
+  // left alone, the cause is met late: its repair comes after the others, where it stands, or never
+  const late = [elsewhere, [...rest, repair]].reduce((a, b) => (cost(isIt, b) < cost(isIt, a) ? b : a));
+  const benefit = cost(isIt, late) - cost(isIt, [repair, ...rest]);
+  const loss = cost(isNot, [repair, ...rest]) - cost(isNot, late);
+  if (benefit <= 0 || loss <= 0) return undefined;
+
+  const { outcomes } = compiled.tests.get(best.test)!;
+  const table = outcomeGivenCause.get(best.test)!;
+  const given = (of: Float64Array, o: number): number =>
+    of.reduce((sum, p, c) => sum + p * table[c * outcomes.length + o]!, 0);
+  const positive = outcomes.map((_, o) => o).filter((o) => given(isIt, o) > given(isNot, o));
+  const chance = (of: Float64Array): number =>
+    Math.min(
+      1,
+      positive.reduce((sum, o) => sum + given(of, o), 0),
+    );
+  return {
+    cause: lead.cause,
+    probability: lead.probability,
+    repair: compiled.model.repairs[repair]!.id,
+    test: best.test,
+    positive: positive.map((o) => outcomes[o]!),
+    ...actionThresholds({
+      benefit,
+      loss,
+      testPrice: best.price.total.amount,
+      sensitivity: chance(isIt),
+      falsePositiveRate: chance(isNot),
+    }),
+  };
+}

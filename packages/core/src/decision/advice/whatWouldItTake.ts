@@ -1,0 +1,124 @@
+import type { Belief } from '../../belief/belief.ts';
+import { EvidenceError } from '../../errors/evidenceError.ts';
+import { nearestId } from '../../errors/nearestId.ts';
+import type { CompiledModel } from '../../model/compiledModel.ts';
+import { accessBits } from '../cost/accessBits.ts';
+import type { Circumstances } from '../cost/circumstances.ts';
+import { decidingTests, type DecidingTests } from './decidingTests.ts';
+import type { DecisionProblem } from '../problem/decisionProblem.ts';
+import { preferenceFor } from './preferenceFor.ts';
+import { problemOfCase } from '../problem/problemOfCase.ts';
+
+/** Something one hesitates to do: opening an access, or a repair. */
+export type BigStep =
+  { readonly kind: 'access'; readonly access: string } | { readonly kind: 'repair'; readonly repair: string };
+
+/** When a big step would be the best next one.
+ * - `already-open`: the access is open, there is nothing to decide.
+ * - `impossible`: none of its causes is possible here (or the repair failed already).
+ * - `already-best`: it is the best next step now.
+ * - `reachable`: it becomes best at `threshold`.
+ * - `never`: not even if its causes were certain; other steps stay better. */
+export interface WhatItTakes {
+  readonly status: 'already-open' | 'impossible' | 'already-best' | 'reachable' | 'never';
+  /** Causes that speak for the step: those a repair behind the access cures, or the repair itself. */
+  readonly causes: readonly string[];
+  /** Their probability now. */
+  readonly probability: number;
+  /** Their probability at which the step becomes (or became) best, the proportions among them and among the others kept. */
+  readonly threshold: number | undefined;
+  /** The cheapest tests likely to bring them there; `undefined` where there is nothing to reach or no tests are left. */
+  readonly tests: DecidingTests | undefined;
+}
+
+const CERTAIN = 1 - 1e-6;
+const GRID = 24;
+const BISECTIONS = 24;
+
+/** How probable its causes have to be before a big step is the best next one, how probable they are, and which tests could tell.
+ * Best means least expected cost one step ahead: each test followed by the best repair sequence, against each repair sequence.
+ * @throws EvidenceError `access-unknown`, `repair-unknown` */
+export function whatWouldItTake(
+  compiled: CompiledModel,
+  belief: Belief,
+  circumstances: Circumstances,
+  step: BigStep,
+): WhatItTakes {
+  const problem = problemOfCase(compiled, belief, circumstances);
+  const { posterior, open } = problem.start;
+  const { belongs, cures, bits } = scopeOf(compiled, problem, step);
+  const causes = problem.causes.filter((_, c) => cures[c] === 1);
+  const probability = posterior.reduce((sum, p, c) => sum + p * cures[c]!, 0);
+  const answer = { causes, probability, threshold: undefined, tests: undefined };
+  if (step.kind === 'access' && (open & bits) === bits) return { status: 'already-open', ...answer };
+  if (!(probability > 0)) return { status: 'impossible', ...answer };
+
+  const preference = preferenceFor(problem, belongs);
+  const margin = (p: number): number => preference(reweigh(posterior, cures, probability, p));
+  if (probability >= CERTAIN) return { status: margin(probability) <= 0 ? 'already-best' : 'never', ...answer };
+  if (margin(probability) <= 0) {
+    return { status: 'already-best', ...answer, threshold: crossing(margin, probability, 0) ?? 0 };
+  }
+  const threshold = crossing(margin, probability, CERTAIN);
+  if (threshold === undefined) return { status: 'never', ...answer };
+  return { status: 'reachable', ...answer, threshold, tests: decidingTests(problem, belongs, cures, threshold) };
+}
+
+interface Scope {
+  /** Whether a test or repair of the problem is part of the step. */
+  readonly belongs: (kind: 'test' | 'repair', index: number) => boolean;
+  /** cause -> 1 where it speaks for the step. */
+  readonly cures: Uint8Array;
+  readonly bits: number;
+}
+
+function scopeOf(compiled: CompiledModel, problem: DecisionProblem, step: BigStep): Scope {
+  const { model } = compiled;
+  const cures = new Uint8Array(problem.causes.length);
+  const repairModel = new Map(model.repairs.map((repair) => [repair.id, repair]));
+  if (step.kind === 'repair' && !repairModel.has(step.repair)) {
+    const hint = nearestId(step.repair, repairModel.keys());
+    throw new EvidenceError([{ code: 'repair-unknown', path: '/repair', message: `no repair '${step.repair}'`, hint }]);
+  }
+  const bits = step.kind === 'access' ? accessBits(compiled, [step.access]) : 0;
+  const own = step.kind === 'access' ? compiled.accessBit.get(step.access)! : 0;
+  const isOwnRepair = problem.repairs.map(({ id }) =>
+    step.kind === 'repair' ? id === step.repair : (accessBits(compiled, repairModel.get(id)!.access) & own) !== 0,
+  );
+  isOwnRepair.forEach((isOwn, index) => {
+    if (isOwn) for (const { cause } of problem.repairFacts.cures[index]!) cures[cause] = 1;
+  });
+  const belongs = (kind: 'test' | 'repair', index: number): boolean =>
+    kind === 'repair' ? isOwnRepair[index]! : (problem.testAccess[index]! & own) !== 0;
+  return { belongs, cures, bits };
+}
+
+/** The posterior with the group at probability `to`, proportions inside and outside kept. */
+function reweigh(posterior: Float64Array, cures: Uint8Array, now: number, to: number): Float64Array {
+  return posterior.map((p, c) => (cures[c] === 1 ? (p * to) / now : (p * (1 - to)) / (1 - now)));
+}
+
+/** Where the margin first changes sign on the way from one probability to another, walked in log odds; `undefined` if it never does. */
+function crossing(margin: (p: number) => number, from: number, to: number): number | undefined {
+  const least = 1 - CERTAIN;
+  const logit = (p: number): number => Math.log(p / (1 - p));
+  const start = logit(Math.min(CERTAIN, Math.max(least, from)));
+  const end = logit(Math.min(CERTAIN, Math.max(least, to)));
+  const probabilityAt = (x: number): number => 1 / (1 + Math.exp(-x));
+  const isBest = margin(from) <= 0;
+  let low = start;
+  for (let at = 1; at <= GRID; at += 1) {
+    let high = start + ((end - start) * at) / GRID;
+    if (margin(probabilityAt(high)) <= 0 === isBest) {
+      low = high;
+      continue;
+    }
+    for (let turn = 0; turn < BISECTIONS; turn += 1) {
+      const middle = (low + high) / 2;
+      if (margin(probabilityAt(middle)) <= 0 === isBest) low = middle;
+      else high = middle;
+    }
+    return probabilityAt(isBest ? low : high);
+  }
+  return undefined;
+}

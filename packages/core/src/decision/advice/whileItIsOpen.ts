@@ -1,0 +1,43 @@
+import type { Belief } from '../../belief/belief.ts';
+import type { CompiledModel } from '../../model/compiledModel.ts';
+import { accessBits } from '../cost/accessBits.ts';
+import type { TestAdvice } from './advice.ts';
+import type { Circumstances } from '../cost/circumstances.ts';
+import type { Money } from '../cost/money.ts';
+import { nextActions } from './nextActions.ts';
+
+/** A test behind an open access. */
+export interface OpenLook {
+  readonly advice: TestAdvice;
+  /** What it would cost on another visit, with everything closed again. */
+  readonly priceLater: Money;
+  /** Doing it now saves more than it costs. */
+  readonly pays: boolean;
+}
+
+/** With an access just opened: every test that needs it, as if it stood open, best first; `pays` where it is worth its price now.
+ * @throws EvidenceError `access-unknown` */
+export function whileItIsOpen(
+  compiled: CompiledModel,
+  belief: Belief,
+  circumstances: Circumstances,
+  access: string,
+): readonly OpenLook[] {
+  const bit = compiled.accessBit.get(access) ?? accessBits(compiled, [access]);
+  const behind = new Set(
+    compiled.testList
+      .filter(({ test }) => (accessBits(compiled, [test.access]) & bit) !== 0)
+      .map(({ test }) => test.id),
+  );
+  const { openAccess = [] } = circumstances;
+  const now = nextActions(compiled, belief, { ...circumstances, openAccess: [...openAccess, access] });
+  const closed = nextActions(compiled, belief, { ...circumstances, openAccess: [] });
+  const later = new Map(closed.tests.map(({ test, price }) => [test, price.total]));
+  return now.tests
+    .filter(({ test }) => behind.has(test))
+    .map((advice) => ({
+      advice,
+      priceLater: later.get(advice.test)!,
+      pays: advice.netValue.amount > 0,
+    }));
+}

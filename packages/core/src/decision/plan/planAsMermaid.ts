@@ -1,0 +1,35 @@
+import { formatMoney } from '../../words/en/formatMoney.ts';
+import { formatProbability } from '../../words/en/formatProbability.ts';
+import type { Plan, PlanStep } from './plan.ts';
+import type { PlanLabels } from './planLabels.ts';
+
+/** A plan as a Mermaid flowchart, from left to right: boxes are steps, arrows their outcomes. */
+export function planAsMermaid(plan: Plan, labels: PlanLabels): string {
+  const lines = ['flowchart LR'];
+  let count = 0;
+  const write = (step: PlanStep): string => {
+    const name = `s${count}`;
+    count += 1;
+    const folded = step.folded > 0 ? `<br/>… ${step.folded} more steps` : '';
+    lines.push(`  ${name}["${escape(labels.step(step))}<br/>${formatMoney(step.price)}${folded}"]`);
+    for (const { outcome, probability, then } of step.branches) {
+      if (then === undefined) continue;
+      const arrow = `${escape(labels.outcome(step, outcome))}, ${formatProbability(probability)}`;
+      lines.push(`  ${name} -->|"${arrow}"| ${write(then)}`);
+    }
+    const cured = step.branches.find(({ outcome }) => outcome === 'cured');
+    if (cured !== undefined) {
+      lines.push(
+        `  ${name} -->|"${formatProbability(cured.probability)}"| ${name}end(["${escape(labels.outcome(step, 'cured'))}"])`,
+      );
+    }
+    return name;
+  };
+  write(plan.root);
+  return `${lines.join('\n')}\n`;
+}
+
+/** Labels are data: quotes and brackets must not end the text of a box. */
+function escape(text: string): string {
+  return text.replace(/[#"<>&;]/g, (sign) => `#${sign.codePointAt(0)};`);
+}

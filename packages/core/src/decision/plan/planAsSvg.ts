@@ -1,0 +1,69 @@
+import { formatMoney } from '../../words/en/formatMoney.ts';
+import { formatProbability } from '../../words/en/formatProbability.ts';
+import type { Plan, PlanStep } from './plan.ts';
+import type { PlanLabels } from './planLabels.ts';
+
+const COLUMN = 480;
+// Where the line of a step ends and its branches begin, and where they are level again.
+const TRUNK = 262;
+const BEND = 284;
+const ROW = 46;
+const MARGIN = 16;
+const LETTERS = 36;
+const OUTCOME_LETTERS = 24;
+
+interface Placed {
+  readonly x: number;
+  readonly y: number;
+  readonly marks: readonly string[];
+}
+
+/** A plan as a standalone SVG drawing that takes the colour of the text around it: steps from left to right, outcomes on the lines
+ * between them, thicker where they are likelier. `title` is read out by screen readers. */
+export function planAsSvg(plan: Plan, labels: PlanLabels, title = 'Plan of the next steps'): string {
+  let row = 0;
+  let columns = 1;
+  const place = (step: PlanStep, level: number): Placed => {
+    columns = Math.max(columns, level + 1);
+    const x = MARGIN + level * COLUMN;
+    const children = step.branches.flatMap(({ outcome, probability, then }) =>
+      then === undefined ? [] : [{ outcome, probability, at: place(then, level + 1) }],
+    );
+    const y = children.length > 0 ? (children[0]!.at.y + children.at(-1)!.at.y) / 2 : MARGIN + ROW * (0.5 + row++);
+    const trunk =
+      children.length === 0
+        ? ''
+        : `<path d="M${x + 4},${y} L${x + TRUNK},${y}" fill="none" stroke="currentColor" stroke-opacity="0.5"/>`;
+    const lines = children.map(({ outcome, probability, at }) => {
+      const name = `${shorten(labels.outcome(step, outcome), OUTCOME_LETTERS)}, ${formatProbability(probability)}`;
+      return [
+        `<path d="M${x + TRUNK},${y} L${x + BEND},${at.y} L${at.x - 6},${at.y}" fill="none" stroke="currentColor" stroke-opacity="0.5" stroke-width="${(1 + 4 * probability).toFixed(1)}"/>`,
+        `<text x="${x + BEND + 4}" y="${at.y - 6}" font-size="10">${escape(name)}</text>`,
+      ].join('');
+    });
+    const cured = step.branches.find(({ outcome }) => outcome === 'cured');
+    const note = [
+      formatMoney(step.price),
+      ...(cured === undefined ? [] : [`${labels.outcome(step, 'cured')} ${formatProbability(cured.probability)}`]),
+      ...(step.folded > 0 ? [`… ${step.folded} more steps`] : []),
+    ].join(' · ');
+    const own = [
+      `<circle cx="${x}" cy="${y}" r="4" fill="currentColor"/>`,
+      `<text x="${x}" y="${y - 9}" font-size="12" font-weight="600"><title>${escape(labels.step(step))}</title>${escape(shorten(labels.step(step), LETTERS))}</text>`,
+      `<text x="${x}" y="${y + 16}" font-size="11">${escape(note)}</text>`,
+    ].join('');
+    return { x, y, marks: [trunk, ...lines, own, ...children.flatMap(({ at }) => at.marks)] };
+  };
+  const { marks } = place(plan.root, 0);
+  const width = MARGIN * 2 + columns * COLUMN;
+  const height = MARGIN * 2 + row * ROW;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="sans-serif" fill="currentColor"><title>${escape(title)}</title>${marks.join('')}</svg>`;
+}
+
+function shorten(text: string, letters: number): string {
+  return text.length > letters ? `${text.slice(0, letters - 1)}…` : text;
+}
+
+function escape(text: string): string {
+  return text.replace(/[&<>"]/g, (sign) => `&#${sign.codePointAt(0)};`);
+}

@@ -1,0 +1,139 @@
+import { sweepRoot, type LikelihoodFactor } from '@faultodds/inference/sweeps';
+import type { Belief } from '../../belief/belief.ts';
+import { evidenceOf } from '../../belief/evidenceOf.ts';
+import { likelihoodOfRuns } from '../../belief/likelihoodOfRuns.ts';
+import { sweptFactsOf } from '../../belief/updateBelief.ts';
+import type { CompiledModel } from '../../model/compiledModel.ts';
+import { accessBits } from '../cost/accessBits.ts';
+import type { Circumstances } from '../cost/circumstances.ts';
+import { configurationsOfCase } from './configurationsOfCase.ts';
+import type { DecisionProblem, EvidenceSet, Limits } from './decisionProblem.ts';
+import { defaultPrices } from '../cost/defaultPrices.ts';
+import { evidenceAdder, noEvidence } from './evidenceAfter.ts';
+import { findTestsNotNow } from '../advice/findTestsNotNow.ts';
+import { repairFactsOf, repairsFailed } from './repairFactsOf.ts';
+import { startState } from './startState.ts';
+import { makeTariff } from '../cost/tariff.ts';
+
+/** A case as a decision problem: the tests that are possible now, each once, with their exact likelihoods given the cause and all results
+ * so far (mechanisms make tests depend on each other); all repairs that have not failed; the referral.
+ *
+ * - A repair followed by a check either cures or not; its chance given the cause is the model's, whatever was seen before.
+ * - The fault is taken to be present whenever a test needs it.
+ * @throws EvidenceError `access-unknown` */
+export function problemOfCase(
+  compiled: CompiledModel,
+  belief: Belief,
+  circumstances: Circumstances = {},
+  limits: Limits = {},
+): DecisionProblem {
+  const { model } = compiled;
+  const swept = sweptFactsOf(compiled, belief);
+  const prices = circumstances.prices ?? defaultPrices(model);
+  const tariff = makeTariff(compiled, prices, belief.facts.context);
+  const hidden = new Set(findTestsNotNow(compiled, belief, circumstances).map(({ test }) => test));
+  const tests = swept.tests.filter(({ test }) => !hidden.has(test.id));
+  const testAt = new Map(tests.map(({ test }, at) => [test.id, at]));
+  const sameQuestion = (id: string): readonly number[] =>
+    model.dependentPairs
+      .filter(({ a, b, treatment }) => treatment.startsWith('same question') && (a === id || b === id))
+      .flatMap(({ a, b }) => testAt.get(a === id ? b : a) ?? []);
+
+  const facts = repairFactsOf(compiled, tariff);
+  const failed = new Set(repairsFailed(compiled, belief.facts));
+  const candidates = facts.candidates.filter((index) => !failed.has(index));
+  const referral = model.repairs.find((repair) => repair.referral === true);
+
+  const start = noEvidence();
+  tests.forEach(({ test }, at) => start.memo.tables.set(at, swept.outcomeGivenCause.get(test.id)!));
+  const onRecord = evidenceOf(compiled, belief.facts);
+  const likelihoodsOf = likelihoodsByEvidence(onRecord, (result) => {
+    const support = new Float64Array(tests[result.test]!.outcomes.length);
+    support[result.outcome] = 1;
+    return likelihoodOfRuns(compiled, tests[result.test]!, [{ support, faultActive: 'yes' }]);
+  });
+  const outcomeTable = (evidence: EvidenceSet, test: number): Float64Array => {
+    const known = evidence.memo.tables.get(test);
+    if (known !== undefined) return known;
+    const { table } = tests[test]!;
+    // one target at a time: the kernel keeps what it did for the same evidence
+    const swept = sweepRoot(compiled.sweep, { likelihoods: likelihoodsOf(evidence), targets: [table] });
+    const answer = swept.targets.get(table.id)!;
+    evidence.memo.tables.set(test, answer);
+    return answer;
+  };
+
+  return {
+    currency: prices.currency,
+    causes: compiled.causes,
+    tests: tests.map(({ test, outcomes }) => ({ id: test.id, outcomes, answers: sameQuestion(test.id) })),
+    repairs: candidates.map((index) => {
+      const { id, sameAs } = model.repairs[index]!;
+      const asked =
+        sameAs === undefined
+          ? []
+          : [...(testAt.has(sameAs.test) ? [testAt.get(sameAs.test)!] : []), ...sameQuestion(sameAs.test)];
+      return { id, answers: asked };
+    }),
+    referral: { id: referral?.id ?? 'refer', fee: facts.referralFee },
+    repairFacts: {
+      cures: candidates.map((index) => compiled.cures[index]!),
+      candidates: candidates.map((_, at) => at),
+      costFrom: (repair, open) => facts.costFrom(candidates[repair]!, open),
+      referralCost: facts.referralCost,
+    },
+    repairCost: memoByOpen(candidates.length, (repair, open) => {
+      const work = tariff.repair(candidates[repair]!, open);
+      return { money: work.total + tariff.check.total, minutes: work.minutes + tariff.check.minutes };
+    }),
+    testCost: memoByOpen(tests.length, (test, open) => {
+      const { total, minutes } = tariff.test(tests[test]!.index, open);
+      return { money: total, minutes };
+    }),
+    accessCost: tariff.accessCost,
+    testAccess: tests.map(({ index }) => tariff.testAccess[index]!),
+    repairAccess: candidates.map((index) => tariff.repairAccess[index]!),
+    evidenceAfter: evidenceAdder(),
+    outcomeTable,
+    configurations: once(() => configurationsOfCase(compiled, onRecord, swept.posterior, tests)),
+    limits,
+    start: startState({
+      evidence: start,
+      posterior: swept.posterior,
+      open: accessBits(compiled, circumstances.openAccess ?? []),
+      tests: tests.length,
+    }),
+  };
+}
+
+/** Likelihood factors of everything on record and of the results since, one list per set of results. */
+function likelihoodsByEvidence(
+  onRecord: readonly LikelihoodFactor[],
+  factorOf: (result: EvidenceSet['results'][number]) => LikelihoodFactor | undefined,
+): (evidence: EvidenceSet) => readonly LikelihoodFactor[] {
+  const known = new WeakMap<EvidenceSet, readonly LikelihoodFactor[]>();
+  return (evidence) => {
+    const already = known.get(evidence);
+    if (already !== undefined) return already;
+    const factors = [...onRecord, ...evidence.results.flatMap((result) => factorOf(result) ?? [])];
+    known.set(evidence, factors);
+    return factors;
+  };
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => (made ??= { value: make() }).value;
+}
+
+function memoByOpen<T>(count: number, ask: (index: number, open: number) => T): (index: number, open: number) => T {
+  const known = new Map<number, T[]>();
+  return (index, open) => {
+    let row = known.get(open);
+    if (row === undefined) {
+      row = Array.from({ length: count }, (_, at) => ask(at, open));
+      known.set(open, row);
+    }
+    return row[index]!;
+  };
+}
