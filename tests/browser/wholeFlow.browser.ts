@@ -63,7 +63,7 @@ test('describe the car, record results, read the advice with its price, take bac
     page.getByRole('button', { name: 'Save this case as a file' }).click(),
   ]);
   const text = await readFile(await download.path(), 'utf8');
-  expect(JSON.parse(text)).toMatchObject({ format: 'faultodds-case', version: 1 });
+  expect(JSON.parse(text)).toMatchObject({ format: 'faultodds-case', version: 2 });
 
   // a new case, and the old one back from the file
   await page.getByRole('button', { name: 'New case' }).click();

@@ -47,5 +47,5 @@ test('the schemas refuse what does not fit', () => {
   expect(acceptsJson(schema, { sources: [{ ...source, more: 1 }] })).not.toEqual([]);
   expect(acceptsJson(schema, { sources: [{ ...source, id: 'Not An Id' }] })).not.toEqual([]);
   expect(acceptsJson(schema, { sorces: [] })).not.toEqual([]);
-  expect(acceptsJson(read('priors/schema/case.schema.json'), { format: 'faultodds-case', version: 2 })).not.toEqual([]);
+  expect(acceptsJson(read('priors/schema/case.schema.json'), { format: 'faultodds-case', version: 3 })).not.toEqual([]);
 });

@@ -19,6 +19,7 @@ import { verdictOn } from './expectRefusal.ts';
 const compiled = compileModel(parseModel(pumpModel()));
 const events: CaseEvent[] = [
   { kind: 'context-set', feature: 'filter', value: 'fitted' },
+  { kind: 'engine-set', cylinders: 6, suspect: 5, bank: 2 },
   { kind: 'result-recorded', id: 'r1', test: 'hum', outcome: 'silent', faultActive: 'yes', note: 'at noon' },
   { kind: 'result-recorded', id: 'r2', test: 'vacuum', likelihood: { strong: 1, weak: 4 } },
   { kind: 'repair-tried', id: 'r3', repair: 'fit-fuse', cured: false },
@@ -100,12 +101,30 @@ describe('each kind of damage has its code', () => {
       '/events/0/__proto__',
     ],
     ['an event nobody knows', { ...document, events: [{ kind: 'engine-exploded' }] }, 'kind-unknown', '/events/0/kind'],
-    ['a result twice', { ...document, events: [...document.events, document.events[1]] }, 'id-taken', '/events/11/id'],
+    ['a result twice', { ...document, events: [...document.events, document.events[2]] }, 'id-taken', '/events/12/id'],
     [
       'a retraction of nothing',
       { ...document, events: [{ kind: 'observation-retracted', id: 'r9' }] },
       'observation-unknown',
       '/events/0/id',
+    ],
+    [
+      'a suspect beyond the engine',
+      { ...document, events: [{ kind: 'engine-set', cylinders: 4, suspect: 6 }] },
+      'cylinder-unknown',
+      '/events/0/suspect',
+    ],
+    [
+      'an engine of endless cylinders',
+      { ...document, events: [{ kind: 'engine-set', cylinders: Infinity, suspect: 1 }] },
+      'type-wrong',
+      '/events/0/cylinders',
+    ],
+    [
+      'an old file with an event nobody knows',
+      { ...document, version: 1, events: [{ kind: 'engine-exploded' }] },
+      'kind-unknown',
+      '/events/0/kind',
     ],
     [
       'a price that is no number',

@@ -34,7 +34,7 @@ test('intake, a result, a tried repair, saved to a file that replays', async () 
   ]);
   expect(JSON.parse(readFileSync(path, 'utf8'))).toMatchObject({
     format: 'faultodds-case',
-    version: 1,
+    version: 2,
     events: [
       { kind: 'context-set', feature: 'plug-age', value: 'within-interval' },
       { kind: 'context-set', feature: 'pattern', value: 'load-only' },

@@ -145,6 +145,7 @@ export { startCase } from './session/startCase.ts';
 export { recordEvent } from './session/recordEvent.ts';
 export { nextObservationId } from './session/nextObservationId.ts';
 export { canRedo, canUndo, redo, undo } from './session/undo.ts';
+export { engineOf } from './session/engineOf.ts';
 export { factsOf } from './session/factsOf.ts';
 export { circumstancesOf } from './session/circumstancesOf.ts';
 export { costsSoFar, type CaseCosts } from './session/costsSoFar.ts';
@@ -164,6 +165,8 @@ export type {
   SingleReading,
   TrimReading,
 } from './reading/reading.ts';
+export type { Engine } from './reading/engine.ts';
+export { engineLimits } from './reading/engineLimits.ts';
 export { parseReading } from './reading/parseReading.ts';
 export { kindsOf } from './reading/kindsOf.ts';
 export { dimensionOfEntry } from './reading/dimensionOfEntry.ts';

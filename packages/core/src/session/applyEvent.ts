@@ -17,6 +17,10 @@ export function applyEvent(
       const { [event.feature]: _cleared, ...context } = state.context;
       return { ...state, context };
     }
+    case 'engine-set': {
+      const { kind: _kind, ...engine } = event;
+      return { ...state, engine };
+    }
     case 'result-recorded': {
       const { kind: _kind, ...result } = event;
       const access = model.tests.find((test) => test.id === event.test)?.access;

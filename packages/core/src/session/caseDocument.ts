@@ -11,10 +11,10 @@ export interface DemoFacts {
   readonly totalCost?: number;
 }
 
-/** A case as it is saved and shared. `title` is the one it began with; later ones are events. */
+/** A case as it is saved and shared; `loadCase` reads version 1 too. `title` is the one it began with; later ones are events. */
 export interface CaseDocument {
   readonly format: 'faultodds-case';
-  readonly version: 1;
+  readonly version: 2;
   readonly id: string;
   readonly title: string;
   readonly demo?: DemoFacts;

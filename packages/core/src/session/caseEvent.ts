@@ -1,5 +1,6 @@
 import type { FaultActive } from '../belief/observation.ts';
 import type { Prices } from '../decision/cost/circumstances.ts';
+import type { Engine } from '../reading/engine.ts';
 import type { Reading } from '../reading/reading.ts';
 
 /** An intake answer given, or given anew. */
@@ -13,6 +14,12 @@ export interface ContextSet {
 export interface ContextCleared {
   readonly kind: 'context-cleared';
   readonly feature: string;
+}
+
+/** The number of cylinders and the one that misfires are stated; replaces what was stated before. Readings of several cylinders take the
+ * suspect from it and are checked against it. */
+export interface EngineSet extends Engine {
+  readonly kind: 'engine-set';
 }
 
 /** A test was done. Opens the access of the test with all it requires. One of `outcome`, `likelihood` and `reading`; an outcome may stand
@@ -87,6 +94,7 @@ export interface TitleSet {
 export type CaseEvent =
   | ContextSet
   | ContextCleared
+  | EngineSet
   | ResultRecorded
   | RepairTriedEvent
   | ObservationRetracted

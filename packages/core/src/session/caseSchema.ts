@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { engineLimits } from '../reading/engineLimits.ts';
 import { readingSchema } from '../reading/readingSchema.ts';
 import type { CaseDocument } from './caseDocument.ts';
 import type { CaseEvent } from './caseEvent.ts';
@@ -8,10 +9,17 @@ const title = z.string().check(z.minLength(1), z.maxLength(300));
 const text = z.string().check(z.minLength(1), z.maxLength(5000));
 const money = z.number().check(z.nonnegative());
 const note = z.exactOptional(text);
+const { least, most } = engineLimits;
 
 const events = [
   z.strictObject({ kind: z.literal('context-set'), feature: id, value: id }),
   z.strictObject({ kind: z.literal('context-cleared'), feature: id }),
+  z.strictObject({
+    kind: z.literal('engine-set'),
+    cylinders: z.int().check(z.gte(least), z.lte(most)),
+    suspect: z.int().check(z.gte(1), z.lte(most)),
+    bank: z.exactOptional(z.literal([1, 2])),
+  }),
   z.strictObject({
     kind: z.literal('result-recorded'),
     id,
@@ -42,11 +50,11 @@ const events = [
 /** Shape of one event. Whether its ids exist is a question to the model, see `findEventProblems`. */
 export const caseEventSchema: z.ZodMiniType<CaseEvent> = z.discriminatedUnion('kind', events);
 
-/** Shape of a saved case, version 1. `$schema` may stand in a hand-written file, for editors. */
+/** Shape of a saved case, version 2; older ones are migrated first, see `migrateCase`. `$schema` may stand in a hand-written file, for editors. */
 export const caseSchema: z.ZodMiniType<CaseDocument> = z.strictObject({
   $schema: z.exactOptional(z.string()),
   format: z.literal('faultodds-case'),
-  version: z.literal(1),
+  version: z.literal(2),
   id,
   title,
   demo: z.exactOptional(

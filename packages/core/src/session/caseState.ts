@@ -1,12 +1,15 @@
 import type { Context } from '../belief/facts.ts';
 import type { Observation } from '../belief/observation.ts';
 import type { Prices } from '../decision/cost/circumstances.ts';
+import type { Engine } from '../reading/engine.ts';
 
 /** Where a case stands: the fold of its events. Plain data, safe to keep and compare. */
 export interface CaseState {
   readonly id: string;
   readonly title: string;
   readonly context: Context;
+  /** Absent while nobody has stated it; `engineOf` then asks the readings. */
+  readonly engine?: Engine;
   /** In the order they were made; retracted ones are gone. */
   readonly observations: readonly Observation[];
   /** In the order they were opened, each after what it requires. */

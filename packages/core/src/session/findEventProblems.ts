@@ -4,11 +4,15 @@ import { findResultProblems } from '../belief/findResultProblems.ts';
 import { findUnknownId } from '../errors/findUnknownId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model } from '../model/model.ts';
+import type { Engine } from '../reading/engine.ts';
+import { findEngineProblems } from '../reading/findEngineProblems.ts';
+import type { Reading } from '../reading/reading.ts';
 import type { CaseEvent } from './caseEvent.ts';
 import type { SessionContent } from './session.ts';
 
 /** What keeps a well-formed event from being recorded after `content`: ids the model does not know, an observation id
- * already used, a retraction of nothing, a test that would not apply to this car. Paths are relative to the event. */
+ * already used, a retraction of nothing, a test that would not apply to this car, a reading of
+ * another engine. Paths are relative to the event. */
 export function findEventProblems(model: Model, content: SessionContent, event: CaseEvent): Problem[] {
   const { state } = content;
   switch (event.kind) {
@@ -25,8 +29,14 @@ export function findEventProblems(model: Model, content: SessionContent, event: 
       const { [event.feature]: _cleared, ...context } = state.context;
       return unknown.length > 0 ? unknown : findLostTests(model, content, context);
     }
+    case 'engine-set':
+      return event.suspect > event.cylinders ? [suspectBeyond(event)] : findOtherEngines(content, event);
     case 'result-recorded':
-      return [...findTakenId(content, event.id), ...findResultProblems(model, state.context, event)];
+      return [
+        ...findTakenId(content, event.id),
+        ...findResultProblems(model, state.context, event),
+        ...onThisEngine(state.engine, event.reading),
+      ];
     case 'repair-tried':
       return [...findTakenId(content, event.id), ...findUnknownId('repair', event.repair, model.repairs, '/repair')];
     case 'observation-retracted':
@@ -56,6 +66,35 @@ function findTakenId({ events }: SessionContent, id: string): Problem[] {
       hint: 'every observation needs an id of its own, even after a retraction',
     },
   ];
+}
+
+function onThisEngine(engine: Engine | undefined, reading: Reading | undefined): Problem[] {
+  return engine === undefined || reading === undefined ? [] : findEngineProblems(engine, reading, '/reading');
+}
+
+function suspectBeyond({ cylinders, suspect }: Engine): Problem {
+  return {
+    code: 'cylinder-unknown',
+    path: '/suspect',
+    message: `no cylinder ${suspect} in an engine of ${cylinders}`,
+    hint: `cylinders are numbered from 1 to ${cylinders}: correct one of the two`,
+  };
+}
+
+/** Results already recorded whose numbers were read on another engine than this. */
+function findOtherEngines({ state }: SessionContent, engine: Engine): Problem[] {
+  return state.observations.flatMap((observation) => {
+    const [problem] = observation.kind === 'result' ? onThisEngine(engine, observation.reading) : [];
+    if (problem === undefined) return [];
+    return [
+      {
+        code: 'engine-differs',
+        path: problem.code === 'suspect-differs' ? '/suspect' : '/cylinders',
+        message: `result '${observation.id}': ${problem.message}`,
+        hint: `retract '${observation.id}' first`,
+      },
+    ];
+  });
 }
 
 /** Results already recorded whose test would not apply any more under another context. */

@@ -1,7 +1,7 @@
 import type { Problem } from '../errors/faultoddsError.ts';
 import { quoteFound } from '../errors/quoteFound.ts';
 
-const newest = 1;
+const newest = 2;
 
 /** Why a value is not a case this version can read, before its details are looked at: one problem at most. */
 export function findVersionProblems(input: unknown): Problem[] {
@@ -22,7 +22,7 @@ export function findVersionProblems(input: unknown): Problem[] {
       },
     ];
   }
-  if (version === newest) return [];
+  if (version === 1 || version === newest) return [];
   const isNewer = typeof version === 'number' && version > newest;
   return [
     {
@@ -30,7 +30,7 @@ export function findVersionProblems(input: unknown): Problem[] {
       path: '/version',
       message: isNewer
         ? `the case was saved in version ${version} of the format, this program reads versions up to ${newest}`
-        : `found version ${quoteFound(version)}, expected ${newest}`,
+        : `found version ${quoteFound(version)}, expected a whole number from 1 to ${newest}`,
       hint: isNewer ? 'use a newer faultodds to open it' : `versions are whole numbers from 1 to ${newest}`,
     },
   ];

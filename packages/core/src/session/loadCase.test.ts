@@ -66,9 +66,9 @@ describe('what is not a case of this format is refused with one clear problem', 
   });
 
   test('a newer version is named, with what to do', () => {
-    const error = refusal({ ...saved, version: 2, events: 'in a new shape' });
+    const error = refusal({ ...saved, version: 3, events: 'in a new shape' });
     expect(error).toMatchObject({ code: 'version-unknown', path: '/version' });
-    expect(error.message).toContain('version 2');
+    expect(error.message).toContain('version 3');
     expect(error.hint).toContain('newer');
   });
 });

@@ -10,10 +10,11 @@ import { caseSchema } from './caseSchema.ts';
 import { findEventProblems } from './findEventProblems.ts';
 import { findUnsafeKeys } from './findUnsafeKeys.ts';
 import { findVersionProblems } from './findVersionProblems.ts';
+import { migrateCase } from './migrateCase.ts';
 import type { Session } from './session.ts';
 import { startCase } from './startCase.ts';
 
-/** A saved case, checked against its format and against the model, ready to go on. Undo goes back through its events.
+/** A saved case of any version so far, checked against its format and against the model, ready to go on. Undo goes back through its events.
  * @throws CaseError with every problem found; nothing is half-loaded. Codes: `format-unknown`, `version-unknown`, `key-unsafe`,
  * those of the shape (`type-wrong`, `value-missing`, `key-unknown`, …) and those of `recordEvent`, under `/events/<n>`. */
 export function loadCase(compiled: CompiledModel, input: unknown): Session {
@@ -21,9 +22,10 @@ export function loadCase(compiled: CompiledModel, input: unknown): Session {
   if (atLeastOne(refused)) throw new CaseError(refused);
   const unsafe = findUnsafeKeys(input);
   if (atLeastOne(unsafe)) throw new CaseError(unsafe);
-  const checked = caseSchema.safeParse(input);
+  const newest = migrateCase(input);
+  const checked = caseSchema.safeParse(newest);
   if (!checked.success) {
-    const problems = problemsOfSchema(checked.error, input);
+    const problems = problemsOfSchema(checked.error, newest);
     if (atLeastOne(problems)) throw new CaseError(problems);
   }
   return replay(compiled, checked.data as CaseDocument);

@@ -13,7 +13,8 @@ import type { Session } from './session.ts';
  * @throws EvidenceError an answer, result or repair names what the model does not know (`feature-unknown`,
  * `value-unknown`, `test-unknown`, `outcome-unknown`, `repair-unknown`), says nothing (`outcome-missing`, `likelihood-invalid`),
  * or a test would not apply to this car (`test-not-applicable`, `context-needed`)
- * @throws CaseError the event is malformed, or the case does not allow it (`id-taken`, `observation-unknown`, `access-unknown`, `equipment-unknown`) */
+ * @throws CaseError the event is malformed, or the case does not allow it (`id-taken`, `engine-differs`, `cylinder-unknown`,
+ * `observation-unknown`, `access-unknown`, `equipment-unknown`) */
 export function recordEvent(compiled: CompiledModel, session: Session, event: CaseEvent): Session {
   const checked = caseEventSchema.safeParse(event);
   if (!checked.success) {

@@ -6,7 +6,7 @@ export function saveCase(session: Session): CaseDocument {
   const { start, demo, content } = session;
   return {
     format: 'faultodds-case',
-    version: 1,
+    version: 2,
     id: start.id,
     title: start.title,
     ...(demo === undefined ? {} : { demo }),

@@ -12,6 +12,7 @@ import { canRedo, canUndo, redo, undo } from './undo.ts';
 const compiled = compileModel(parseModel(pumpModel()));
 const events: CaseEvent[] = [
   { kind: 'context-set', feature: 'filter', value: 'fitted' },
+  { kind: 'engine-set', cylinders: 4, suspect: 3 },
   { kind: 'result-recorded', id: 'r1', test: 'wheel-look', outcome: 'dirty' },
   { kind: 'result-recorded', id: 'r2', test: 'hum', outcome: 'hums' },
   { kind: 'observation-retracted', id: 'r1' },

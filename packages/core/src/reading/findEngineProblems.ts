@@ -1,0 +1,31 @@
+import type { Problem } from '../errors/faultoddsError.ts';
+import type { Engine } from './engine.ts';
+import type { Reading } from './reading.ts';
+
+/** What in a reading does not fit the engine it was read on, each at its field: another suspect, cylinders this engine has not. Readings
+ * of one cylinder alone fit every engine.
+ * @param path JSON Pointer of the reading, `''` when it stands alone. */
+export function findEngineProblems({ cylinders, suspect }: Engine, reading: Reading, path = ''): Problem[] {
+  if (reading.kind !== 'per-cylinder' && reading.kind !== 'counts') return [];
+  const places: (readonly [string, object])[] =
+    reading.kind === 'counts'
+      ? [['/counts', reading.counts]]
+      : [
+          ['/values', reading.values],
+          ['/temperatures/values', reading.temperatures?.values ?? {}],
+        ];
+  const beyond = places.flatMap(([place, byCylinder]) =>
+    Object.keys(byCylinder)
+      .filter((cylinder) => Number(cylinder) > cylinders)
+      .map((cylinder) => ({
+        code: 'cylinder-unknown',
+        path: `${path}${place}/${cylinder}`,
+        message: `no cylinder ${cylinder} in an engine of ${cylinders}`,
+        hint: `cylinders are numbered from 1 to ${cylinders}: correct this, or the engine`,
+      })),
+  );
+  if (reading.suspect === suspect) return beyond;
+  const message = `read with cylinder ${reading.suspect} as the suspect, but cylinder ${suspect} misfires`;
+  const hint = 'correct this, or the engine';
+  return [{ code: 'suspect-differs', path: `${path}/suspect`, message, hint }, ...beyond];
+}

@@ -1,0 +1,17 @@
+import type { Engine } from '../reading/engine.ts';
+import { engineLimits } from '../reading/engineLimits.ts';
+import type { CaseState } from './caseState.ts';
+
+/** The engine of a case: as stated; where nothing is, as its latest reading of several cylinders tells it, which knows the suspect but not
+ * whether there are more cylinders than were read. A proposal then, to be confirmed. Nothing where no reading tells. */
+export function engineOf({ engine, observations }: Pick<CaseState, 'engine' | 'observations'>): Engine | undefined {
+  if (engine !== undefined) return engine;
+  for (const observation of observations.toReversed()) {
+    const reading = observation.kind === 'result' ? observation.reading : undefined;
+    if (reading?.kind !== 'per-cylinder' && reading?.kind !== 'counts') continue;
+    const read = Object.keys(reading.kind === 'counts' ? reading.counts : reading.values).map(Number);
+    const cylinders = Math.max(engineLimits.least, reading.suspect, ...read);
+    if (cylinders <= engineLimits.most) return { cylinders, suspect: reading.suspect };
+  }
+  return undefined;
+}
