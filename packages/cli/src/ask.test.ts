@@ -14,6 +14,7 @@ const { model } = loadKnowledge();
 test('intake, a result, a tried repair, saved to a file that replays', async () => {
   const path = join(folder, 'saved.json');
   const { out } = await work([
+    '',
     '#enough',
     'intake',
     'plug-age',
@@ -52,6 +53,7 @@ test('intake, a result, a tried repair, saved to a file that replays', async () 
 
 test('the best next step is offered first, with how it is done and its cautions', async () => {
   const { out, questions } = await work([
+    '',
     '#enough',
     'intake',
     'pattern',
@@ -69,7 +71,7 @@ test('the best next step is offered first, with how it is done and its cautions'
 
 test('a result by degree, and one while the fault may have slept', async () => {
   const path = join(folder, 'degree.json');
-  await work(['#enough', 'test', 'coil-swap', '', 'stays', 'follows', '3', 'unknown', 'save', path, 'leave']);
+  await work(['', '#enough', 'test', 'coil-swap', '', 'stays', 'follows', '3', 'unknown', 'save', path, 'leave']);
   expect(JSON.parse(readFileSync(path, 'utf8')).events).toEqual([
     {
       kind: 'result-recorded',
@@ -84,6 +86,7 @@ test('a result by degree, and one while the fault may have slept', async () => {
 test('undo and redo bring the ranking back, retraction takes a result out, access is opened and closed', async () => {
   const path = join(folder, 'undone.json');
   const { out } = await work([
+    '',
     '#enough',
     'test',
     'coil-swap',
@@ -123,6 +126,7 @@ test('a demo case can be gone on with; leaving untouched asks nothing', async ()
 test('a mistake is told and changes nothing', async () => {
   // a recorded result needs this intake fact as it is
   const { out } = await work([
+    '',
     '#enough',
     'intake',
     'variable-lift',
@@ -144,6 +148,7 @@ test('nothing is overwritten without asking, and a file that cannot be written i
   const path = join(folder, 'mine.json');
   writeFileSync(path, 'mine');
   const { out } = await work([
+    '',
     '#enough',
     'intake',
     'onset',
@@ -165,6 +170,7 @@ test('nothing is overwritten without asking, and a file that cannot be written i
 
 test('results that do not fit together are said to, with the one to look at first', async () => {
   const { out } = await work([
+    '',
     '#enough',
     'test',
     'cranking-compression',

@@ -1,5 +1,6 @@
 import {
   caseState,
+  engineOf,
   factsOf,
   FaultoddsError,
   recordEvent,
@@ -11,6 +12,7 @@ import {
 } from '@faultodds/core';
 import { askAccess } from './askAccess.ts';
 import { askCodes } from './askCodes.ts';
+import { askEngine } from './askEngine.ts';
 import { askIntake } from './askIntake.ts';
 import { askIntakeChange } from './askIntakeChange.ts';
 import { askMenu } from './askMenu.ts';
@@ -29,7 +31,6 @@ import { printStanding, standingOf, type Standing } from './printStanding.ts';
 import type { Prompter } from './prompter.ts';
 import { readCase } from './readCase.ts';
 import { saveToFile } from './saveToFile.ts';
-import { suspectOf } from './suspectOf.ts';
 import type { Terminal } from './terminal.ts';
 
 /** Options of `faultodds ask`. */
@@ -63,7 +64,7 @@ export async function ask(
     standingOf(compiled, session, circumstancesWith(compiled, caseState(session), options));
   let now = standing();
   let saved = session.content;
-  const desk: Desk = { suspect: undefined, guess: suspectOf(session), bank: undefined, typed: new Map() };
+  const desk: Desk = { stated: undefined, told: undefined, guess: engineOf(caseState(session)), typed: new Map() };
 
   /** Takes over a session if it can be computed; a mistake is told and changes nothing. */
   const move = (next: () => Session): void => {
@@ -81,14 +82,22 @@ export async function ask(
   const record = (events: readonly CaseEvent[] | undefined): void => {
     if (events === undefined || events.length === 0) return;
     const before = now;
-    move(() => events.reduce((so_far, event) => recordEvent(compiled, so_far, event), session));
+    const told: readonly CaseEvent[] =
+      desk.told === undefined || desk.told === desk.stated ? [] : [{ kind: 'engine-set', ...desk.told }];
+    move(() => [...told, ...events].reduce((so_far, event) => recordEvent(compiled, so_far, event), session));
+    desk.told = undefined;
     printStanding(terminal, model, now, { top, before });
   };
 
   terminal.write(`${foldText(`${model.title}. Nothing is sent anywhere. Escape goes back.`, terminal.width)}\n`);
-  if (name === undefined) record(await askIntake(terminal, prompter, compiled, factsOf(caseState(session))));
+  if (name === undefined) {
+    const engine = await askEngine(prompter, { optional: true });
+    const events = await askIntake(terminal, prompter, compiled, factsOf(caseState(session)));
+    record(engine === undefined ? events : [{ kind: 'engine-set', ...engine }, ...events]);
+  }
   if (session.content.events.length === 0 || name !== undefined) printStanding(terminal, model, now, { top });
   for (;;) {
+    desk.stated = caseState(session).engine;
     const wanted = await askMenu(prompter, model, session, now);
     switch (wanted) {
       case 'best-test':
@@ -104,7 +113,7 @@ export async function ask(
         record(await askRepair(terminal, prompter, { model, session }));
         break;
       case 'intake':
-        record(await askIntakeChange(terminal, prompter, compiled, factsOf(caseState(session))));
+        record(await askIntakeChange(terminal, prompter, { compiled, session, desk }));
         break;
       case 'codes':
         record(await askCodes(terminal, prompter, { compiled, session, desk }));
@@ -127,6 +136,7 @@ export async function ask(
       case 'undo':
       case 'redo': {
         const before = now;
+        desk.told = undefined;
         move(() => (wanted === 'undo' ? undo(session) : redo(session)));
         printStanding(terminal, model, now, { top, before });
         break;

@@ -10,8 +10,8 @@ import {
   type TestResult,
   type TroubleCode,
 } from '@faultodds/core';
-import { askSuspect } from './askSuspect.ts';
 import type { Desk } from './desk.ts';
+import { engineAtDesk } from './engineAtDesk.ts';
 import { foldText } from './foldText.ts';
 import { labelOf } from './labelOf.ts';
 import { printCodes } from './printCodes.ts';
@@ -27,28 +27,30 @@ export async function askCodes(
   prompter: Prompter,
   { compiled, session, desk }: { readonly compiled: CompiledModel; readonly session: Session; readonly desk: Desk },
 ): Promise<CaseEvent[] | undefined> {
-  desk.suspect ??= await askSuspect(prompter, desk.guess);
-  const { suspect } = desk;
-  if (suspect === undefined) return undefined;
+  let engine = await engineAtDesk(prompter, desk);
+  if (engine === undefined) return undefined;
   for (;;) {
     const text = await prompter.paste('Trouble codes, as the scan tool shows them', desk.typed.get(DRAFT) ?? '');
     if (text === undefined) {
-      [desk.guess, desk.suspect] = [suspect, undefined];
+      [desk.guess, desk.told] = [engine, undefined];
       return undefined;
     }
     desk.typed.set(DRAFT, text);
     const { codes, malformed } = parseTroubleCodes(text);
-    if (codes.some(namesBank)) desk.bank ??= await askBank(prompter);
+    if (codes.some(namesBank) && engine.bank === undefined) {
+      const bank = await askBank(prompter);
+      if (bank !== undefined) engine = desk.told = { ...engine, bank };
+    }
     const complete = await prompter.choose('Is that every code the modules hold?', [
       { value: 'some', label: 'No, or not known' },
       { value: 'all', label: 'Yes', hint: 'a code that is missing then says something too' },
     ]);
     if (complete === undefined) continue;
     const read = observationsFromCodes(compiled, codes, {
-      suspectCylinder: suspect.cylinder,
-      cylinders: suspect.of,
+      suspectCylinder: engine.suspect,
+      cylinders: engine.cylinders,
       listIsComplete: complete === 'all',
-      ...(desk.bank === undefined ? {} : { bank: desk.bank }),
+      ...(engine.bank === undefined ? {} : { bank: engine.bank }),
     });
     terminal.write('\n');
     printCodes(terminal, compiled.model, read, malformed);

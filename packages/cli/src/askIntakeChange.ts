@@ -1,30 +1,43 @@
 import {
+  caseState,
   contextEffects,
+  factsOf,
   FaultoddsError,
   questionsToAsk,
   type CaseEvent,
   type CompiledModel,
   type Facts,
+  type Session,
 } from '@faultodds/core';
+import { describeEngine } from '@faultodds/core/words/en';
+import { askEngine } from './askEngine.ts';
 import { describeIntakeQuestion } from './describeIntakeQuestion.ts';
+import type { Desk } from './desk.ts';
 import { labelOf } from './labelOf.ts';
 import { printContextEffect } from './printContextEffect.ts';
 import type { Prompter } from './prompter.ts';
 import type { Terminal } from './terminal.ts';
 
 const NOT_KNOWN = '#not-known';
+const ENGINE = '#engine';
 
-/** Asks which intake answer is given, changed or taken back. @returns events to record; nothing when left. */
+/** Asks which intake answer is given, changed or taken back; the engine is one of them. @returns events to record; nothing when left. */
 export async function askIntakeChange(
   terminal: Terminal,
   prompter: Prompter,
-  compiled: CompiledModel,
-  facts: Facts,
+  { compiled, session, desk }: { readonly compiled: CompiledModel; readonly session: Session; readonly desk: Desk },
 ): Promise<CaseEvent[] | undefined> {
   const { model } = compiled;
+  const state = caseState(session);
+  const facts = factsOf(state);
   const open = questionsToAsk(compiled, facts);
   const answered = model.context.filter(({ id }) => facts.context[id] !== undefined);
   const chosen = await prompter.find('Which intake fact?', [
+    {
+      value: ENGINE,
+      label: 'Cylinders, and which one misfires',
+      ...(state.engine === undefined ? {} : { hint: `now: ${describeEngine(state.engine)}` }),
+    },
     ...open.map((question) => ({
       value: question.feature,
       label: labelOf(model.context, question.feature),
@@ -36,6 +49,11 @@ export async function askIntakeChange(
       hint: `now: ${labelOf(values, facts.context[id] ?? '')}`,
     })),
   ]);
+  if (chosen === ENGINE) {
+    const engine = await askEngine(prompter, { known: state.engine ?? desk.told ?? desk.guess });
+    desk.told = undefined;
+    return engine === undefined ? undefined : [{ kind: 'engine-set', ...engine }];
+  }
   const feature = model.context.find(({ id }) => id === chosen);
   if (feature === undefined) return undefined;
   const value = await prompter.choose(feature.question, [

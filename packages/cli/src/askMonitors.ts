@@ -12,8 +12,8 @@ import {
 } from '@faultodds/core';
 import { askActivity } from './askActivity.ts';
 import { askBesideNumbers } from './askBesideNumbers.ts';
-import { askSuspect } from './askSuspect.ts';
 import type { Desk } from './desk.ts';
+import { engineAtDesk } from './engineAtDesk.ts';
 import { foldText } from './foldText.ts';
 import type { Prompter } from './prompter.ts';
 import { readingFields } from './readingFields.ts';
@@ -31,9 +31,9 @@ export async function askMonitors(
 ): Promise<CaseEvent[] | undefined> {
   const test = compiled.model.tests.find(({ readings = [] }) => readings.some(({ kind }) => kind === 'counts'));
   const measure = test?.readings?.find(({ kind }) => kind === 'counts');
-  desk.suspect ??= await askSuspect(prompter, desk.guess);
-  const { suspect } = desk;
-  if (test === undefined || measure === undefined || suspect === undefined) return undefined;
+  if (test === undefined || measure === undefined) return undefined;
+  const engine = await engineAtDesk(prompter, desk);
+  if (engine === undefined) return undefined;
   const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
   for (;;) {
     const hex = await prompter.paste(
@@ -41,7 +41,7 @@ export async function askMonitors(
       desk.typed.get(DRAFT) ?? '',
     );
     if (hex === undefined) {
-      [desk.guess, desk.suspect] = [suspect, undefined];
+      [desk.guess, desk.told] = [engine, undefined];
       return undefined;
     }
     desk.typed.set(DRAFT, hex);
@@ -60,17 +60,12 @@ export async function askMonitors(
         .map(([cylinder, count]) => `cylinder ${cylinder}: ${count}`)
         .join(', ')}.`,
     );
-    const [run] = readingFields(measure, 'counts', suspect);
+    const [run] = readingFields(measure, 'counts', engine);
     const text = run === undefined ? '' : await prompter.type(run.question, '', (typed) => asProblem(run.read(typed)));
     if (text === undefined) continue;
     try {
-      const reading: Reading = parseReading(compiled, test.id, {
-        kind: 'counts',
-        measure: measure.id,
-        counts: byCylinder,
-        suspect: suspect.cylinder,
-        ...Object(run?.read(text)),
-      });
+      const input = { kind: 'counts', measure: measure.id, counts: byCylinder, ...Object(run?.read(text)) };
+      const reading: Reading = parseReading(compiled, test.id, input, engine);
       const shown = await askBesideNumbers(terminal, prompter, { compiled, test, reading });
       if (shown === undefined) return undefined;
       desk.typed.delete(DRAFT);

@@ -3,13 +3,14 @@ import {
   kindsOf,
   parseReading,
   type CompiledModel,
+  type Engine,
   type Model,
   type Problem,
   type Reading,
   type ReadingModel,
 } from '@faultodds/core';
-import { askSuspect } from './askSuspect.ts';
 import type { Desk } from './desk.ts';
+import { engineAtDesk } from './engineAtDesk.ts';
 import { foldText } from './foldText.ts';
 import type { Prompter } from './prompter.ts';
 import { readingFields, type ReadingField } from './readingFields.ts';
@@ -53,11 +54,12 @@ export async function askReading(
   );
   const kind = kinds.find((one) => one === chosen);
   if (kind === undefined) return undefined;
-  if (kind === 'per-cylinder' || kind === 'counts') {
-    desk.suspect ??= await askSuspect(prompter, desk.guess);
-    if (desk.suspect === undefined) return undefined;
+  if (kind !== 'per-cylinder' && kind !== 'counts') {
+    return askLines(terminal, prompter, { compiled, test: test.id, model, kind, desk, engine: undefined });
   }
-  return askLines(terminal, prompter, { compiled, test: test.id, model, kind, desk });
+  const engine = await engineAtDesk(prompter, desk);
+  if (engine === undefined) return undefined;
+  return askLines(terminal, prompter, { compiled, test: test.id, model, kind, desk, engine });
 }
 
 async function only(
@@ -77,23 +79,25 @@ async function askLines(
     model,
     kind,
     desk,
+    engine,
   }: {
     readonly compiled: CompiledModel;
     readonly test: string;
     readonly model: ReadingModel;
     readonly kind: Reading['kind'];
     readonly desk: Desk;
+    readonly engine: Engine | undefined;
   },
 ): Promise<Reading | undefined> {
-  const head: Part = { kind, measure: model.id, ...suspectPart(kind, desk) };
-  const fields = readingFields(model, kind, desk.suspect);
+  const head: Part = { kind, measure: model.id };
+  const fields = readingFields(model, kind, engine);
   const parts: Part[] = [];
   let at = 0;
   for (;;) {
     const field = fields[at];
     if (field === undefined) {
       // asked again next time, in case it was that
-      [desk.guess, desk.suspect] = [desk.suspect ?? desk.guess, undefined];
+      [desk.guess, desk.told] = [engine ?? desk.guess, undefined];
       return undefined;
     }
     const draft = `${test} ${model.id} ${kind} ${field.id}`;
@@ -101,7 +105,7 @@ async function askLines(
       desk.typed.set(draft, typed);
       const part = field.read(typed);
       if (typeof part === 'string') return part;
-      const own = problemsOf(compiled, test, [head, ...parts.slice(0, at), part]).find(({ path }) =>
+      const own = problemsOf(compiled, test, [head, ...parts.slice(0, at), part], engine).find(({ path }) =>
         field.owns.test(path),
       );
       return own === undefined ? undefined : sayProblem(own);
@@ -114,18 +118,14 @@ async function askLines(
     at += 1;
     if (at < fields.length) continue;
     const input = joined([head, ...parts]);
-    const [problem] = problemsOf(compiled, test, [head, ...parts]);
+    const [problem] = problemsOf(compiled, test, [head, ...parts], engine);
     if (problem === undefined) {
       for (const { id } of fields) desk.typed.delete(`${test} ${model.id} ${kind} ${id}`);
-      return parseReading(compiled, test, input);
+      return parseReading(compiled, test, input, engine);
     }
     terminal.write(`${foldText(sayProblem(problem), terminal.width, '  ')}\n`);
     at = ownerOf(fields, problem);
   }
-}
-
-function suspectPart(kind: Reading['kind'], { suspect }: Desk): Part {
-  return kind === 'per-cylinder' || kind === 'counts' ? { suspect: suspect?.cylinder } : {};
 }
 
 function ownerOf(fields: readonly ReadingField[], { path }: Problem): number {
@@ -136,11 +136,16 @@ function ownerOf(fields: readonly ReadingField[], { path }: Problem): number {
 }
 
 /** What core says of the lines so far. What is still to come is taken to be like what is there, so that it is not found wanting. */
-function problemsOf(compiled: CompiledModel, test: string, parts: readonly Part[]): readonly Problem[] {
+function problemsOf(
+  compiled: CompiledModel,
+  test: string,
+  parts: readonly Part[],
+  engine: Engine | undefined,
+): readonly Problem[] {
   const input = joined(parts);
   const stand: Part = 'before' in input ? { after: input['before'], ...input } : input;
   try {
-    parseReading(compiled, test, stand);
+    parseReading(compiled, test, stand, engine);
     return [];
   } catch (error) {
     if (error instanceof FaultoddsError) return error.problems;

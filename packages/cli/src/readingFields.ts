@@ -1,6 +1,5 @@
-import { dimensionOfEntry, unitsOf, type Reading, type ReadingModel } from '@faultodds/core';
+import { dimensionOfEntry, unitsOf, type Engine, type Reading, type ReadingModel } from '@faultodds/core';
 import { readNumbers, type NumberRead } from './readNumbers.ts';
-import type { Suspect } from './askSuspect.ts';
 
 /** One line to type in, and the part of a reading it gives. */
 export interface ReadingField {
@@ -16,7 +15,7 @@ export interface ReadingField {
 export function readingFields(
   model: ReadingModel,
   kind: Reading['kind'],
-  suspect: Suspect | undefined,
+  engine: Engine | undefined,
 ): readonly ReadingField[] {
   const swapped = model.kind === 'part-counts' && model.outcomes.follows !== undefined;
   const units = model.kind === 'measured' ? unitsFor(model, kind) : [];
@@ -48,8 +47,8 @@ export function readingFields(
     case 'per-cylinder': {
       const values = field(
         'values',
-        `${model.label}: cylinder 1 to ${suspect?.of}, - for one not read, ${withUnit}`,
-        (text) => cylinders(text, suspect, units, (byName, unit) => splitNominal(byName, unit)),
+        `${model.label}: cylinder 1 to ${engine?.cylinders}, - for one not read, ${withUnit}`,
+        (text) => cylinders(text, engine, units, (byName, unit) => splitNominal(byName, unit)),
       );
       if (model.kind !== 'measured' || model.measures !== 'resistance') return [values];
       const warmth = field(
@@ -58,7 +57,7 @@ export function readingFields(
         (text) =>
           text.trim() === ''
             ? {}
-            : cylinders(text, suspect, ['degC', 'degF'], (known, unit) => ({ temperatures: { values: known, unit } })),
+            : cylinders(text, engine, ['degC', 'degF'], (known, unit) => ({ temperatures: { values: known, unit } })),
         /^\/temperatures/,
       );
       return [{ ...values, owns: /^\/(?!temperatures)/ }, warmth];
@@ -68,8 +67,8 @@ export function readingFields(
         field('exposure', run('How much was run while counting'), (text) => exposure(text, true), /^\/exposure/),
         field(
           'counts',
-          `${model.label}: cylinder 1 to ${suspect?.of}, - for one not counted`,
-          (text) => cylinders(text, suspect, ['count'], (counts, unit) => counted(unit) ?? { counts }),
+          `${model.label}: cylinder 1 to ${engine?.cylinders}, - for one not counted`,
+          (text) => cylinders(text, engine, ['count'], (counts, unit) => counted(unit) ?? { counts }),
           /^\/(?!exposure)/,
         ),
       ];
@@ -140,7 +139,7 @@ function several(
 /** Numbers of cylinders: all in order, or each with its number before it. */
 function cylinders(
   text: string,
-  suspect: Suspect | undefined,
+  engine: Engine | undefined,
   units: readonly string[],
   part: (values: Record<string, number>, unit: string) => Part,
 ): Part {
@@ -148,7 +147,7 @@ function cylinders(
   if (read.kind === 'problem') return read.message;
   const [plain, named] = [read.numbers.filter(isPlain), read.numbers.filter((one) => !isPlain(one))];
   const areCylinders = named.filter(({ name }) => name !== 'maker');
-  const of = suspect?.of ?? plain.length;
+  const of = engine?.cylinders ?? plain.length;
   if (plain.length > 0 && (areCylinders.length > 0 || plain.length !== of)) {
     return areCylinders.length > 0
       ? 'name every cylinder, as in 3: 9.2 4: 12.5, or none'

@@ -1,5 +1,6 @@
 import { caseState, evidenceConflict, explainCase, factsOf, nextActions, updateBelief } from '@faultodds/core';
 import {
+  describeEngine,
   describeObservation,
   sentenceForObservation,
   sentenceForWarning,
@@ -71,6 +72,7 @@ export function replay(terminal: Terminal, name: string, options: ReplayOptions)
   terminal.write(`${paint(terminal, 'strong', state.title)}\n`);
   if (session.demo !== undefined) paragraph('An invented case, for teaching.');
   if (options.two === true) paragraph('Two causes at once are allowed for.');
+  if (state.engine !== undefined) paragraph(`${describeEngine(state.engine)}.`);
   printContext(terminal, model, state.context);
 
   heading('At intake');

@@ -3,6 +3,7 @@ import {
   type Advice,
   type Belief,
   type CompiledModel,
+  type Engine,
   type Explanation,
   type Observation,
   type RankedCause,
@@ -30,6 +31,8 @@ export interface ReplayDocument {
     readonly id: string;
     readonly title: string;
     readonly invented: boolean;
+    /** As the case states it; `suspect` is the cylinder that misfires. */
+    readonly engine?: Engine;
     readonly context: Readonly<Record<string, string>>;
   };
   readonly intake: readonly RankedCauseWithLabel[];
@@ -98,7 +101,7 @@ export function replayDocument(
   { top = Infinity, steps = Infinity }: { readonly top?: number; readonly steps?: number } = {},
 ): ReplayDocument {
   const { model } = compiled;
-  const { id, title, context, openAccess } = caseState(session);
+  const { id, title, engine, context, openAccess } = caseState(session);
   const labelled = (ranking: readonly RankedCause[]): RankedCauseWithLabel[] =>
     ranking
       .slice(0, top)
@@ -107,7 +110,7 @@ export function replayDocument(
   return {
     format: 'faultodds-replay',
     version: 1,
-    case: { id, title, invented: demo !== undefined, context },
+    case: { id, title, invented: demo !== undefined, ...(engine === undefined ? {} : { engine }), context },
     intake: labelled(explanation.beliefs[0].ranking),
     observations: explanation.observations.map((step, at) => ({
       id: step.observation.id,

@@ -3,6 +3,7 @@ export { formatMinutes } from './de/formatMinutes.ts';
 export { formatMoney } from './de/formatMoney.ts';
 export { formatProbability } from './de/formatProbability.ts';
 export { formatTimes } from './de/formatTimes.ts';
+export { describeEngine } from './de/describeEngine.ts';
 export { describeReading } from './de/describeReading.ts';
 export { describeObservation } from './de/describeObservation.ts';
 export { sentenceForObservation } from './de/sentenceForObservation.ts';

@@ -3,6 +3,8 @@ import type { Language } from '../language.ts';
 /** The sentences in German, by the keys of English. Labels come from the model in its own language and stand in quotation marks. */
 export const messages: Language['messages'] = {
   bothCauses: (p) => `${p.first} und ${p.second}`,
+  engine: (p) => `Zylinder ${p.suspect} von ${p.cylinders} hat Aussetzer`,
+  engineOnBank: (p) => `${p.engine}, Bank ${p.bank}`,
   result: (p) => (p.test.endsWith('?') ? `${p.test} ${p.outcome}` : `${p.test}: ${p.outcome}`),
   resultByDegree: (p) => `${p.test}: abgestuft, ${p.shares}`,
   share: (p) => `„${p.outcome}“ ${p.weight}`,

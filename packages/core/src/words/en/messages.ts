@@ -4,6 +4,10 @@
 export const messages = {
   /** Two causes at once, named together. */
   bothCauses: (p: { first: string; second: string }): string => `${p.first} and ${lowerFirst(p.second)}`,
+  /** Which cylinder of how many misfires. */
+  engine: (p: { suspect: string; cylinders: string }): string => `Cylinder ${p.suspect} of ${p.cylinders} misfires`,
+  /** The same with the bank of the cylinder. `engine` as made by the entry above. */
+  engineOnBank: (p: { engine: string; bank: string }): string => `${p.engine}, bank ${p.bank}`,
   /** Heads an observation. `outcome` is the outcome's label; some tests are labelled with a question. */
   result: (p: { test: string; outcome: string }): string =>
     p.test.endsWith('?') ? `${p.test} ${p.outcome}` : `${p.test}: ${lowerFirst(p.outcome)}`,
