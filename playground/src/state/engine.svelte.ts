@@ -1,4 +1,6 @@
-import type { CaseState } from '@faultodds/core';
+import { engineLimits, engineOf, type CaseState } from '@faultodds/core';
+import { say } from '../words/say.ts';
+import type { CaseStore } from './caseStore.svelte.ts';
 
 /** How many cylinders the engine of the open case has and which one misfires. */
 export interface Engine {
@@ -9,72 +11,54 @@ export interface Engine {
   bank: 0 | 1 | 2;
 }
 
-interface Kept {
-  readonly cylinders: number;
-  readonly suspect: number;
-  readonly bank: 0 | 1 | 2;
-}
+type Said = Readonly<Engine>;
 
-const key = 'faultodds-engines';
-const MOST = 50;
+/** Numbers of cylinders to choose from. */
+export const cylinderCounts: readonly number[] = Array.from(
+  { length: engineLimits.most - engineLimits.least + 1 },
+  (_, at) => engineLimits.least + at,
+);
 
-/** The engine of the open case: what was said on this device, else what its readings tell, else four cylinders and no suspect.
- * @param open where the open case stands; read reactively. */
-export function createEngine(open: () => CaseState): Engine {
-  let said = $state.raw(kept());
-  const now = $derived(said[open().id] ?? toldBy(open()));
-  const say = (change: Partial<Kept>): void => {
-    const { id } = open();
-    const others = Object.entries(said).filter(([other]) => other !== id);
-    said = Object.fromEntries([...others.slice(1 - MOST), [id, { ...now, ...change }]]);
-    try {
-      localStorage.setItem(key, JSON.stringify(said));
-    } catch {
-      // storage is refused: it lasts as long as the page
-    }
+/** The engine of the open case: what the case states, else what its readings tell, else four cylinders and no suspect. What is said goes
+ * into the case as soon as it is whole. @param store read reactively. */
+export function createEngine(store: () => CaseStore): Engine {
+  // said without the suspect: kept here until it is whole, for the case and the engine it was said of
+  let begun = $state.raw<{ readonly id: string; readonly stated: CaseState['engine']; readonly said: Said } | null>(
+    null,
+  );
+  const now = $derived.by((): Said => {
+    const { state } = store().now;
+    if (begun !== null && begun.id === state.id && begun.stated === state.engine) return begun.said;
+    const { cylinders, suspect, bank } = engineOf(state) ?? { cylinders: 4, suspect: 0 };
+    return { cylinders, suspect, bank: bank ?? 0 };
+  });
+  const change = (part: Partial<Said>): void => {
+    const said = { ...now, ...part };
+    const { cylinders, suspect, bank } = said;
+    const { id, engine: stated } = store().now.state;
+    begun = suspect === 0 ? { id, stated, said } : null;
+    if (suspect === 0) return;
+    const engine = { cylinders, suspect, ...(bank === 0 ? {} : { bank }) };
+    store().record({ kind: 'engine-set', ...engine }, say.describeEngine(engine));
   };
   return {
     get cylinders() {
       return now.cylinders;
     },
     set cylinders(cylinders) {
-      say(now.suspect > cylinders ? { cylinders, suspect: 0 } : { cylinders });
+      change(now.suspect > cylinders ? { cylinders, suspect: 0 } : { cylinders });
     },
     get suspect() {
       return now.suspect;
     },
     set suspect(suspect) {
-      say({ suspect });
+      change({ suspect });
     },
     get bank() {
       return now.bank;
     },
     set bank(bank) {
-      say({ bank });
+      change({ bank });
     },
   };
-}
-
-function kept(): Readonly<Record<string, Kept>> {
-  try {
-    const found: unknown = JSON.parse(localStorage.getItem(key) ?? '{}');
-    return typeof found === 'object' && found !== null ? Object.fromEntries(Object.entries(found).filter(isKept)) : {};
-  } catch {
-    return {};
-  }
-}
-
-function isKept(entry: [string, unknown]): entry is [string, Kept] {
-  const one = entry[1] as Partial<Kept> | null;
-  return Number.isInteger(one?.cylinders) && Number.isInteger(one?.suspect);
-}
-
-function toldBy({ observations }: CaseState): Kept {
-  for (const observation of observations.toReversed()) {
-    const reading = observation.kind === 'result' ? observation.reading : undefined;
-    if (reading?.kind !== 'per-cylinder' && reading?.kind !== 'counts') continue;
-    const read = Object.keys(reading.kind === 'counts' ? reading.counts : reading.values).map(Number);
-    return { cylinders: Math.max(...read, reading.suspect), suspect: reading.suspect, bank: 0 };
-  }
-  return { cylinders: 4, suspect: 0, bank: 0 };
 }

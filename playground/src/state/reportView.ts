@@ -80,10 +80,13 @@ export function reportView(knowledge: Knowledge, snapshot: Snapshot, date: strin
     advice: say.sentenceForAdvice(model, advice),
     stopping: say.sentenceForStopping(model, advice),
     cautions: cautionsOf(advice).map(knowledge.cautionText),
-    car: model.context.flatMap(({ id, label, values }) => {
-      const value = values.find((one) => one.id === state.context[id]);
-      return value ? [{ label, value: value.label }] : [];
-    }),
+    car: [
+      ...(state.engine === undefined ? [] : [{ label: t.report.engine, value: say.describeEngine(state.engine) }]),
+      ...model.context.flatMap(({ id, label, values }) => {
+        const value = values.find((one) => one.id === state.context[id]);
+        return value ? [{ label, value: value.label }] : [];
+      }),
+    ],
     ranking: belief.ranking
       .slice(0, RANKED)
       .map(({ cause, probability, prior }) => [

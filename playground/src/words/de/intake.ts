@@ -4,6 +4,8 @@ import type { Words } from '../t.ts';
 export const intakeWords: Words['car'] = {
   heading: 'Das Fahrzeug',
   intro: 'Alles freiwillig. Beantworten Sie, was Sie wissen: Jede Antwort verschiebt den Ausgangspunkt.',
+  engine: 'Der Motor',
+  engineHint: 'Steht im Fall: Messwerte mehrerer Zylinder und Fehlercodes werden darauf bezogen.',
   first: 'Nötig, bevor manche Ursachen in Frage kommen',
   telling: 'Diese können die Rangfolge am meisten bewegen',
   rest: (count) => `${count} weitere Fragen`,

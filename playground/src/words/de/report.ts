@@ -32,6 +32,7 @@ export const report: Words['report'] = {
 
   technical: 'Für die Akte',
   known: 'Was über das Fahrzeug bekannt war',
+  engine: 'Motor',
   knownNone: 'Bei der Annahme wurde nichts angegeben.',
   steps: 'Prüfungen und Reparaturen der Reihe nach',
   stepHeads: ['Nr.', 'Getan', 'Gesehen', 'Kosten', 'Zeit', 'Danach vorn'],

@@ -2,6 +2,8 @@
 export const intakeWords = {
   heading: 'The car',
   intro: 'All optional. Answer what you know: each answer shifts the starting point.',
+  engine: 'The engine',
+  engineHint: 'Kept in the case: readings of several cylinders and trouble codes are held against it.',
   first: 'Needed before some causes can be considered',
   telling: 'These can move the ranking most',
   rest: (count: number) => `${count} more questions`,

@@ -31,6 +31,7 @@ export const report = {
 
   technical: 'For the file',
   known: 'What was known of the car',
+  engine: 'Engine',
   knownNone: 'Nothing was stated at intake.',
   steps: 'Tests and repairs, in order',
   stepHeads: ['No.', 'Done', 'Seen', 'Cost', 'Time', 'Then leading'],
