@@ -1,0 +1,114 @@
+import type { DecisionProblem, DecisionState, EvidenceSet } from '../problem/decisionProblem.ts';
+import type { LowerBound } from './lowerBoundOf.ts';
+import { GRID, valueAt } from './oddsGrid.ts';
+import { pairBudgets, type PairBudgets } from './pairBudgets.ts';
+import { pairGameOf, type PairGame } from './pairGame.ts';
+import { costOfKnowing, perfectInformation } from './perfectInformation.ts';
+
+/** A lower bound that charges for telling causes apart: the cost of perfect information, plus for pairs of configurations of different
+ * causes the least cost of ending the confusion of these two, each pair having its own part of the money of every action.
+ *
+ * Why it is admissible. The value of a pair is concave and falls by a test's result, or by an action that ends the confusion, by at most
+ * what the pair has of that action's money. All parts together are no more than the action costs beyond what perfect information accounts
+ * for, whichever configuration is true. So no action lowers the bound by more than it costs: the bound is a sub-solution of the
+ * optimality equation and stays below the optimum everywhere, whatever the division of the money. A test can be done once only, so pairs
+ * may have more of it than it costs: the rest is subtracted from the bound as long as the test is not done. An access is opened once for
+ * all tests behind it: its price is divided among them, and their parts are subtracted while it stands open, not before.
+ *
+ * Source of the principle: approximate linear programming, de Farias & Van Roy 2003, Operations Research 51:850-865. The construction is
+ * ours; see decisions/ of this package. */
+export function pairBound(
+  problem: DecisionProblem,
+  game: PairGame = pairGameOf(problem),
+  budgets: PairBudgets = pairBudgets(game),
+): LowerBound {
+  const knowing = perfectInformation(problem);
+  const { cause, outcomeGiven } = problem.configurations();
+  const { repairFacts } = problem;
+  const { weight, tests, access } = game;
+  const { first, second, values } = worthKeeping(game, budgets);
+
+  const known = new WeakMap<EvidenceSet, Weights>();
+  const weightsAt = ({ evidence }: DecisionState): Weights => {
+    const already = known.get(evidence);
+    if (already !== undefined) return already;
+    const now = weight.slice();
+    for (const { test, outcome } of evidence.results) {
+      const rows = outcomeGiven(test);
+      const outcomes = problem.tests[test]!.outcomes.length;
+      for (let h = 0; h < now.length; h += 1) now[h]! *= rows[h * outcomes + outcome]!;
+    }
+    const answer = { now, logs: now.map(Math.log) };
+    known.set(evidence, answer);
+    return answer;
+  };
+  const touched = new Map<string, Uint8Array>();
+  const touchedBy = (tried: readonly number[]): Uint8Array => {
+    const key = tried.join('.');
+    const already = touched.get(key);
+    if (already !== undefined) return already;
+    const causes = new Uint8Array(problem.causes.length);
+    for (const repair of tried) for (const cure of repairFacts.cures[repair]!) causes[cure.cause] = 1;
+    const answer = Uint8Array.from(cause, (c) => causes[c]!);
+    touched.set(key, answer);
+    return answer;
+  };
+
+  return (state) => {
+    const { now, logs } = weightsAt(state);
+    const gone = touchedBy(state.tried);
+    let extra = 0;
+    for (let p = 0; p < first.length; p += 1) {
+      const [a, b] = [first[p]!, second[p]!];
+      if (gone[a] === 1 || gone[b] === 1 || now[a] === 0 || now[b] === 0) continue;
+      extra += valueAt(values, p * GRID, now[a]!, now[b]!, logs[a]! - logs[b]!);
+    }
+    const paidBack = (of: Float64Array, isFree: Uint8Array | undefined): number => {
+      let sum = 0;
+      for (let h = 0; h < now.length; h += 1) if (gone[h] === 0 && isFree?.[h] !== 0) sum += of[h]! * now[h]!;
+      return sum;
+    };
+    budgets.testSurcharge.forEach((of, at) => {
+      if (state.closedTests[tests[at]!.test] === 0) extra -= paidBack(of, undefined);
+    });
+    access.forEach(({ bit, cost, behind, isFree }, k) => {
+      if ((state.open & (1 << bit)) === 0) return;
+      behind.forEach((at, j) => {
+        if (state.closedTests[tests[at]!.test] === 0) extra -= cost * paidBack(budgets.accessPart[k]![j]!, isFree);
+      });
+    });
+    return costOfKnowing(knowing(state.open, state.tried), state) + Math.max(0, extra / state.chance);
+  };
+}
+
+interface Weights {
+  readonly now: Float64Array;
+  readonly logs: Float64Array;
+}
+
+const KEPT_SHARE = 0.995;
+
+/** Pairs worth next to nothing at the start cost time at every place the bound is asked: they are let go. */
+function worthKeeping(
+  { weight, first, second }: PairGame,
+  { values }: PairBudgets,
+): Pick<PairGame, 'first' | 'second'> & { readonly values: Float64Array } {
+  const worth = Array.from(first, (a, p) => {
+    const b = second[p]!;
+    return valueAt(values, p * GRID, weight[a]!, weight[b]!, Math.log(weight[a]! / weight[b]!));
+  });
+  const order = worth.map((_, p) => p).sort((p, q) => worth[q]! - worth[p]!);
+  let left = KEPT_SHARE * worth.reduce((sum, x) => sum + x, 0);
+  const kept = order.filter((p) => {
+    const isKept = left > 0;
+    left -= worth[p]!;
+    return isKept;
+  });
+  const grids = new Float64Array(kept.length * GRID);
+  kept.forEach((p, k) => grids.set(values.subarray(p * GRID, (p + 1) * GRID), k * GRID));
+  return {
+    first: Int32Array.from(kept, (p) => first[p]!),
+    second: Int32Array.from(kept, (p) => second[p]!),
+    values: grids,
+  };
+}

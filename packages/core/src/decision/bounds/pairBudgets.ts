@@ -1,0 +1,171 @@
+import { GRID, valueAt } from './oddsGrid.ts';
+import type { PairGame } from './pairGame.ts';
+import { certifyPair, pairWork, solvePair, usesOfPair, type Precision } from './pairValue.ts';
+
+/** How the money of every action is divided among the pairs, and what the pairs are worth then. Chosen for one belief, valid for all. */
+export interface PairBudgets {
+  /** pair * GRID + point: certified values per unit of the second member, see `valueAt`. */
+  readonly values: Float64Array;
+  /** Test position -> by configuration, what is paid back as long as the test is not done (each can be done once only). */
+  readonly testSurcharge: readonly Float64Array[];
+  /** Access -> test behind it, by position in its list -> by configuration: paid back as long as the access is open and the test not
+   * done. */
+  readonly accessPart: readonly (readonly Float64Array[])[];
+  /** Worth of all pairs at the start, less what is paid back. */
+  readonly worth: number;
+}
+
+const ROUNDS = 16;
+const ROUGH: Precision = { noticed: 1e-3, sweeps: 40 };
+const FINE: Precision = { noticed: 1e-6, sweeps: 80 };
+const STEP = 0.6;
+const SLOWER_EVERY = 6;
+const THINNED_AFTER = 5;
+const KEPT_SHARE = 0.95;
+const SURCHARGE_STEP = 0.15;
+// No share is ever given up wholly: it must be able to come back.
+const LEAST_SHARE = 1e-9;
+// The parts of a whole must not exceed it by rounding.
+const BARELY_LESS = 1 - 1e-12;
+
+/** Divides the money so that the pairs together are worth much at the start of the problem: exponentiated gradient steps, since the
+ * worth is concave in the shares and its gradient is how often each pair's policy takes the action. Any division is valid; the best
+ * found is returned.
+ * Source: Lagrangian decomposition, Guignard & Kim 1987, Mathematical Programming 39:215-228; exponentiated gradient: Kivinen & Warmuth
+ * 1997, Information and Computation 132:1-63. */
+export function pairBudgets(game: PairGame, rounds: number = ROUNDS): PairBudgets {
+  const { weight, first, second, pools, tests, access, budget } = game;
+  const count = weight.length;
+  const worthOf = new Float64Array(first.length);
+  let alive = Int32Array.from(first, (_, p) => p);
+  const work = pairWork(game);
+  const logs = weight.map(Math.log);
+  const money = new Float64Array(pools.length);
+  const use = new Float64Array(pools.length);
+  const values = new Float64Array(first.length * GRID);
+  let shares = firstShares(game);
+  let surcharge = tests.map(() => new Float64Array(count));
+  let parts = access.map(({ behind }) => behind.map(() => new Float64Array(count).fill(1 / behind.length)));
+  const most = new Float64Array(budget.length);
+  const sums = new Float64Array(budget.length);
+  const pooled = new Float64Array(budget.length);
+
+  const fillPools = (): void => {
+    pooled.set(budget);
+    surcharge.forEach((row, at) => row.forEach((x, h) => (pooled[at * count + h]! += x)));
+    access.forEach(({ cost, behind, isFree }, k) =>
+      behind.forEach((at, j) => {
+        const part = parts[k]![j]!;
+        for (let h = 0; h < count; h += 1) if (isFree[h] === 1) pooled[at * count + h]! += cost * part[h]!;
+      }),
+    );
+    for (let i = 0; i < pools.length; i += 1) money[i] = BARELY_LESS * pooled[pools[i]!]! * shares[i]!;
+  };
+  const worthNow = (): number => {
+    let sum = 0;
+    for (const p of alive) {
+      const [a, b] = [first[p]!, second[p]!];
+      worthOf[p] = valueAt(values, p * GRID, weight[a]!, weight[b]!, logs[a]! - logs[b]!);
+      sum += worthOf[p]!;
+    }
+    for (const row of surcharge) for (let h = 0; h < count; h += 1) sum -= row[h]! * weight[h]!;
+    return sum;
+  };
+  const climb = (step: number): void => {
+    most.fill(1);
+    sums.fill(0);
+    for (let i = 0; i < pools.length; i += 1) most[pools[i]!] = Math.max(most[pools[i]!]!, use[i]!);
+    pooled.fill(0);
+    for (let i = 0; i < pools.length; i += 1) {
+      const pool = pools[i]!;
+      pooled[pool]! += shares[i]! * use[i]!;
+      if (shares[i] === 0) continue;
+      shares[i] = shares[i]! * Math.exp(step * Math.min(3, (2 * use[i]!) / most[pool]!)) + LEAST_SHARE;
+      sums[pool]! += shares[i]!;
+    }
+    for (let i = 0; i < pools.length; i += 1) if (shares[i]! > 0) shares[i]! /= sums[pools[i]!]!;
+    // `pooled` now holds what one more unit of money would be worth in each pool, per weight
+    access.forEach(({ behind }, k) => climbParts(parts[k]!, behind, pooled, count, step));
+    surcharge.forEach((row, at) => {
+      const scale = (SURCHARGE_STEP * tests[at]!.cost * step) / STEP;
+      for (let h = 0; h < count; h += 1) row[h] = Math.max(0, row[h]! + scale * (pooled[at * count + h]! - 1));
+    });
+  };
+
+  const copy = (rows: readonly Float64Array<ArrayBuffer>[]): Float64Array<ArrayBuffer>[] =>
+    rows.map((row) => row.slice());
+  let best = { worth: -Infinity, shares, surcharge, parts };
+  for (let round = 0; round < rounds; round += 1) {
+    fillPools();
+    for (const p of alive) solvePair(game, p, money, work, values, ROUGH);
+    const worth = worthNow();
+    if (worth > best.worth)
+      best = { worth, shares: shares.slice(), surcharge: copy(surcharge), parts: parts.map(copy) };
+    if (round === rounds - 1) break;
+    use.fill(0);
+    for (const p of alive) usesOfPair(game, p, work, use);
+    if (round === THINNED_AFTER) alive = letGo(game, alive, worthOf, shares, values);
+    climb(STEP / Math.sqrt(1 + round / SLOWER_EVERY));
+  }
+  ({ shares, surcharge, parts } = best);
+  fillPools();
+  for (const p of alive) {
+    solvePair(game, p, money, work, values, FINE);
+    certifyPair(game, p, money, work, values);
+  }
+  return { values, testSurcharge: surcharge, accessPart: parts, worth: worthNow() };
+}
+
+/** Pairs worth next to nothing cost as much time as others: they lose all shares. Returns those that stay. */
+function letGo(
+  { claimsOf }: PairGame,
+  alive: Int32Array<ArrayBuffer>,
+  worthOf: Float64Array,
+  shares: Float64Array,
+  values: Float64Array,
+): Int32Array<ArrayBuffer> {
+  const total = alive.reduce((sum, p) => sum + worthOf[p]!, 0);
+  let left = KEPT_SHARE * total;
+  const kept = alive
+    .toSorted((p, q) => worthOf[q]! - worthOf[p]!)
+    .filter((p) => {
+      const isKept = left > 0;
+      left -= worthOf[p]!;
+      if (!isKept) {
+        shares.fill(0, 2 * claimsOf[p]!, 2 * claimsOf[p + 1]!);
+        values.fill(0, p * GRID, (p + 1) * GRID);
+      }
+      return isKept;
+    });
+  return kept.sort();
+}
+
+/** Whoever is confused with something probable needs more. */
+function firstShares({ weight, pools, budget }: PairGame): Float64Array {
+  const count = weight.length;
+  const sums = new Float64Array(budget.length);
+  const shares = Float64Array.from(pools, (pool, i) => {
+    const share = Math.sqrt(weight[pools[i ^ 1]! % count]!);
+    sums[pool]! += share;
+    return share;
+  });
+  return shares.map((share, i) => share / sums[pools[i]!]!);
+}
+
+function climbParts(
+  parts: readonly Float64Array[],
+  behind: readonly number[],
+  worth: Float64Array,
+  count: number,
+  step: number,
+): void {
+  for (let h = 0; h < count; h += 1) {
+    let sum = 0;
+    parts.forEach((part, j) => {
+      const next = part[h]! * Math.exp(step * Math.min(2, worth[behind[j]! * count + h]!)) + LEAST_SHARE;
+      part[h] = next;
+      sum += next;
+    });
+    for (const part of parts) part[h]! /= sum;
+  }
+}
