@@ -29,6 +29,6 @@ export function valueAt(values: Float64Array, offset: number, first: number, sec
   if (place < 0) return (first * values[offset]!) / ODDS[0]!;
   if (place >= GRID - 1) return second * values[offset + GRID - 1]!;
   const at = Math.floor(place);
-  const upper = upperWeight(place - at);
+  const upper = (first / (second * ODDS[at]!) - 1) / (GROWTH - 1);
   return second * ((1 - upper) * values[offset + at]! + upper * values[offset + at + 1]!);
 }

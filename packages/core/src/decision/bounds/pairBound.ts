@@ -54,31 +54,53 @@ export function pairBound(
     return answer;
   };
 
+  const surcharges = budgets.testSurcharge.flatMap((of, at) => sparse(of, tests[at]!.test, 1) ?? []);
+  const openParts = access.flatMap(({ bit, cost, behind, isFree }, k) =>
+    behind.flatMap((at, j) => {
+      const of = budgets.accessPart[k]![j]!.map((x, h) => x * isFree[h]!);
+      const part = sparse(of, tests[at]!.test, cost);
+      return part === undefined ? [] : [{ bit, ...part }];
+    }),
+  );
   return (state) => {
     const { now, logs } = weightsAt(state);
     const gone = touchedBy(state.tried);
+    const negligible = NEGLIGIBLE * state.chance;
     let extra = 0;
     for (let p = 0; p < first.length; p += 1) {
       const [a, b] = [first[p]!, second[p]!];
-      if (gone[a] === 1 || gone[b] === 1 || now[a] === 0 || now[b] === 0) continue;
+      // what is hardly believed any more is worth next to nothing, and leaving it out lowers the bound
+      if (gone[a] === 1 || gone[b] === 1 || now[a]! < negligible || now[b]! < negligible) continue;
       extra += valueAt(values, p * GRID, now[a]!, now[b]!, logs[a]! - logs[b]!);
     }
-    const paidBack = (of: Float64Array, isFree: Uint8Array | undefined): number => {
-      let sum = 0;
-      for (let h = 0; h < now.length; h += 1) if (gone[h] === 0 && isFree?.[h] !== 0) sum += of[h]! * now[h]!;
-      return sum;
+    const payBack = ({ test, members, money }: Part): void => {
+      if (state.closedTests[test] === 1) return;
+      for (let i = 0; i < members.length; i += 1) {
+        const h = members[i]!;
+        if (gone[h] === 0) extra -= money[i]! * now[h]!;
+      }
     };
-    budgets.testSurcharge.forEach((of, at) => {
-      if (state.closedTests[tests[at]!.test] === 0) extra -= paidBack(of, undefined);
-    });
-    access.forEach(({ bit, cost, behind, isFree }, k) => {
-      if ((state.open & (1 << bit)) === 0) return;
-      behind.forEach((at, j) => {
-        if (state.closedTests[tests[at]!.test] === 0) extra -= cost * paidBack(budgets.accessPart[k]![j]!, isFree);
-      });
-    });
+    for (const part of surcharges) payBack(part);
+    if (state.open !== 0) for (const part of openParts) if ((state.open & (1 << part.bit)) !== 0) payBack(part);
     return costOfKnowing(knowing(state.open, state.tried), state) + Math.max(0, extra / state.chance);
   };
+}
+
+// Of a place's whole belief.
+const NEGLIGIBLE = 1e-6;
+
+/** What configurations pay back as long as a test is not done. */
+interface Part {
+  readonly test: number;
+  readonly members: Int32Array;
+  readonly money: Float64Array;
+}
+
+function sparse(of: Float64Array, test: number, factor: number): Part | undefined {
+  const members = Int32Array.from(of.keys()).filter((h) => of[h]! > 0);
+  return members.length === 0
+    ? undefined
+    : { test, members, money: Float64Array.from(members, (h) => factor * of[h]!) };
 }
 
 interface Weights {
