@@ -1,33 +1,54 @@
 // Simulates invented cases under each policy, in worker threads. Run after `npm run build`:
-//   node tests/bench/simulate.mjs [cases per policy, default 10000; slow policies a tenth] [seed, default 1] [demo case whose intake answers are taken, default demo-07]
-// Half of the cases are drawn from the model itself, half from models drawn within its own uncertainty (20 of them) while the model is
-// believed. Prints a progress line and a table; writes tests/bench/results/simulation.json and simulation.svg.
+//   node tests/bench/simulate.mjs [cases per policy, default 10000] [seed, default 1] [demo case whose intake answers are taken, default demo-07] [workers, default one per core]
+// Every second case happens in the model itself, the others in one of 20 models drawn within its own uncertainty while the model is
+// believed. All cases of a policy walk down one tree of places together, cut into parts for the workers; the rows do not depend on how
+// many workers there are. Policies that look ahead at every place, or that spread over many places, get a share of the cases (`share`),
+// the first ones, so that policies are compared on the same cases. Prints a progress line and a table; writes
+// tests/bench/results/simulation.json, .csv (one line per policy and world) and .svg.
 // What comes out is a property of this model, not of the world.
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { availableParallelism } from 'node:os';
+import { availableParallelism, cpus, loadavg } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { Worker, isMainThread, parentPort, workerData } from 'node:worker_threads';
 import * as core from '@faultodds/core';
 import { demoCases, misfire } from '@faultodds/misfire';
+import { plotOfPolicies } from './plotOfPolicies.mjs';
 
 const TRUTHS = 20;
 // opening and closing that take longer than this count as opening the engine (valve cover, front cover, head, pan, gearbox ...)
 const BIG_MINUTES = 100;
 const USUAL_PARTS = ['replace-plug-set', 'replace-coil', 'replace-injector'];
-const policies = {
-  'parts-swapping': core.partsSwapping(USUAL_PARTS),
-  'repair-order': core.repairOrder,
-  'information-per-cost': core.informationPerCost,
-  'one-step': core.oneStep,
-  'expectimax-2': core.expectimax({ depth: 2, width: 3 }),
-  replanning: core.replanning,
-};
 const BASELINE = 'one-step';
-// policies that examine many places at every decision get a tenth of the cases
-const SLOW = ['expectimax-2', 'replanning'];
+/** `decide` gets the compiled model, facts and problem; `parts` is how often the tree is cut; the costly ones stand first. */
+const policies = {
+  'information-per-cost': { share: 0.02, parts: 8, decide: solverPolicy(core.informationPerCost) },
+  replanning: { share: 0.1, parts: 8, decide: solverPolicy(core.replanning) },
+  'expectimax-2': { share: 0.1, parts: 8, decide: solverPolicy(core.expectimax({ depth: 2, width: 3 })) },
+  'one-step': {
+    share: 1,
+    parts: 4,
+    decide: (compiled, facts, problem) => core.adviceAsPolicy(compiled, facts, {}, problem),
+  },
+  'bounded-search': { share: 1, parts: 1, decide: solverPolicy(core.boundedSearch) },
+  'repair-order': { share: 1, parts: 1, decide: solverPolicy(core.repairOrder) },
+  'parts-swapping': { share: 1, parts: 1, decide: solverPolicy(core.partsSwapping(USUAL_PARTS)) },
+};
+const ORDER = [
+  'parts-swapping',
+  'repair-order',
+  'information-per-cost',
+  'one-step',
+  'expectimax-2',
+  'replanning',
+  'bounded-search',
+];
 
 if (isMainThread) await lead();
 else work();
+
+function solverPolicy(solver) {
+  return (_compiled, _facts, problem) => solver.solve(problem).policy;
+}
 
 function prepareCase(name) {
   const compiled = core.compileModel(core.parseModel(misfire));
@@ -45,43 +66,35 @@ function prepareCase(name) {
 function work() {
   const { name, seed } = workerData;
   const { compiled, facts, belief, bigAccess } = prepareCase(name);
-  const truths = new Map();
-  const truthOf = (index) => {
-    if (!truths.has(index)) {
-      truths.set(index, core.drawTruth(compiled.model, facts, {}, core.seededRandom(seed * 1000 + index)));
-    }
-    return truths.get(index);
-  };
-  parentPort.on('message', ({ policy, cases }) => {
+  const own = core.truthOfModel(compiled, facts);
+  const drawn = Array.from({ length: TRUTHS }, (_, at) =>
+    core.drawTruth(compiled, facts, {}, core.seededRandom(seed * 1000 + at), `drawn-${at + 1}`),
+  );
+  const truthOf = (number) => (number % 2 === 0 ? own : drawn[(number >> 1) % TRUTHS]);
+  parentPort.on('message', ({ policy, cases, part }) => {
+    const rows = [];
+    let places = 0;
+    let told = 0;
     const prepare = () => {
       const problem = core.problemOfCase(compiled, belief);
-      return { problem, decide: policies[policy].solve(problem).policy };
+      const decide = policies[policy].decide(compiled, facts, problem);
+      return {
+        problem,
+        decide: (state) => {
+          places += 1;
+          return decide(state);
+        },
+      };
     };
-    const decided = new Map();
-    const run = (plan) => {
-      const rows = [];
-      for (const row of core.simulate({ policy, prepare, seed, bigAccess, decided, ...plan })) {
-        rows.push(row);
-        if (rows.length % 20 === 0) parentPort.postMessage({ kind: 'progress', done: 20 });
+    for (const row of core.simulate({ policy, prepare, truthOf, cases, seed, bigAccess, part })) {
+      rows.push(row);
+      if (rows.length - told >= 20) {
+        parentPort.postMessage({ kind: 'progress', done: rows.length - told });
+        told = rows.length;
       }
-      parentPort.postMessage({ kind: 'progress', done: rows.length % 20 });
-      return rows;
-    };
-    const half = Math.floor(cases / 2);
-    const own = run({ cases: half });
-    const drawn = [];
-    for (let index = 0; index < TRUTHS; index += 1) {
-      // a policy with fewer cases has the first ones of every truth, so that policies can be compared case by case
-      const first = 1_000_000 * (index + 1);
-      drawn.push(...run({ first, cases: Math.ceil(half / TRUTHS), truth: truthOf(index) }));
     }
-    parentPort.postMessage({
-      kind: 'done',
-      policy,
-      own: core.summariseRuns(own)[0],
-      drawn: core.summariseRuns(drawn)[0],
-      costs: [own, drawn].map((rows) => rows.map(({ number, cost }) => [number, cost])),
-    });
+    parentPort.postMessage({ kind: 'progress', done: rows.length - told });
+    parentPort.postMessage({ kind: 'done', policy, rows, places });
   });
   parentPort.postMessage({ kind: 'ready' });
 }
@@ -89,15 +102,25 @@ function work() {
 async function lead() {
   const [cases = 10_000, seed = 1] = process.argv.slice(2, 4).map(Number);
   const name = process.argv[4] ?? 'demo-07';
+  const count = Number(process.argv[5] ?? availableParallelism());
   const started = Date.now();
-  // the slow ones first, so that both cores stay busy
-  const waiting = Object.keys(policies).reverse();
-  const casesOf = (policy) => (SLOW.includes(policy) ? Math.ceil(cases / 10) : cases);
-  const all = waiting.reduce((sum, policy) => sum + casesOf(policy), 0);
-  const results = new Map();
+  const casesOf = (policy) => Math.ceil(cases * policies[policy].share);
+  const tasks = Object.entries(policies).flatMap(([policy, { parts }]) =>
+    Array.from({ length: parts }, (_, index) => ({ policy, cases: casesOf(policy), part: { index, of: parts } })),
+  );
+  const all = Object.keys(policies).reduce((sum, policy) => sum + casesOf(policy), 0);
+  const found = new Map(ORDER.map((policy) => [policy, { rows: [], places: 0 }]));
   let done = 0;
+  let shownAt = 0;
+  const show = () => {
+    const now = Date.now();
+    if (now - shownAt < 200 && done < all) return;
+    shownAt = now;
+    const line = `${bar(done / all)} ${done} of ${all} cases`;
+    process.stderr.write(process.stderr.isTTY ? `\r${line}` : '');
+  };
   const workers = Array.from(
-    { length: Math.min(waiting.length, availableParallelism()) },
+    { length: Math.min(tasks.length, count) },
     () => new Worker(fileURLToPath(import.meta.url), { workerData: { name, seed } }),
   );
   await Promise.all(
@@ -105,18 +128,21 @@ async function lead() {
       (worker) =>
         new Promise((resolve, reject) => {
           const next = () => {
-            const policy = waiting.shift();
-            if (policy === undefined) resolve(worker.terminate());
-            else worker.postMessage({ policy, cases: casesOf(policy) });
+            const task = tasks.shift();
+            if (task === undefined) resolve(worker.terminate());
+            else worker.postMessage(task);
           };
           worker.on('error', reject);
           worker.on('message', (message) => {
             if (message.kind === 'progress') {
               done += message.done;
-              process.stderr.write(`\r${bar(done / all)} ${done} of ${all} cases`);
+              show();
               return;
             }
-            if (message.kind === 'done') results.set(message.policy, message);
+            if (message.kind === 'done') {
+              const { rows, places } = found.get(message.policy);
+              found.set(message.policy, { rows: [...rows, ...message.rows], places: places + message.places });
+            }
             next();
           });
         }),
@@ -124,29 +150,53 @@ async function lead() {
   );
   process.stderr.write('\n');
   const seconds = (Date.now() - started) / 1000;
-  const rows = Object.keys(policies).map((policy) => {
-    const { own, drawn, costs } = results.get(policy);
-    const [ownDifference, drawnDifference] = costs.map((list, at) => difference(list, results.get(BASELINE).costs[at]));
+  const machine = {
+    cores: cpus().length,
+    processor: cpus()[0]?.model,
+    load: loadavg()[0],
+    seconds,
+    workers: workers.length,
+  };
+  const rows = ORDER.map((policy) => {
+    const ofModel =
+      (isOwn) =>
+      ({ rows }) =>
+        rows.filter(({ truth }) => (truth === 'as-believed') === isOwn);
+    const summary = (select) => {
+      const ofPolicy = select(found.get(policy));
+      return { ...core.summariseRuns(ofPolicy)[0], againstOneStep: difference(ofPolicy, select(found.get(BASELINE))) };
+    };
     return {
       policy,
-      fromTheModel: { ...own, againstOneStep: ownDifference },
-      fromModelsAsPlausible: { ...drawn, againstOneStep: drawnDifference },
+      places: found.get(policy).places,
+      fromTheModel: summary(ofModel(true)),
+      fromModelsAsPlausible: summary(ofModel(false)),
     };
   });
-  print(rows, seconds, cases, seed, name);
+  print(rows, cases, seed, name, machine);
   const folder = new URL('./results/', import.meta.url);
   mkdirSync(folder, { recursive: true });
   const note =
     'Invented cases drawn from the model and from models drawn within its uncertainty: a property of this model, not of the world.';
-  const table = { note, intake: name, seed, drawnModels: TRUTHS, unit: misfire.currencyUnit, policies: rows };
+  const table = {
+    note,
+    intake: name,
+    seed,
+    cases,
+    drawnModels: TRUTHS,
+    unit: misfire.currencyUnit,
+    machine,
+    policies: rows,
+  };
   writeFileSync(new URL('simulation.json', folder), `${JSON.stringify(table, undefined, 2)}\n`);
-  writeFileSync(new URL('simulation.svg', folder), plot(rows, note));
+  writeFileSync(new URL('simulation.csv', folder), asCsv(rows));
+  writeFileSync(new URL('simulation.svg', folder), plotOfPolicies(rows, note));
 }
 
 /** Mean difference of cost on the cases that both ran, with its standard error. */
-function difference(costs, baseline) {
-  const known = new Map(baseline);
-  const all = costs.flatMap(([number, cost]) => (known.has(number) ? [cost - known.get(number)] : []));
+function difference(rows, baseline) {
+  const known = new Map(baseline.map(({ number, cost }) => [number, cost]));
+  const all = rows.flatMap(({ number, cost }) => (known.has(number) ? [cost - known.get(number)] : []));
   const mean = all.reduce((a, b) => a + b, 0) / all.length;
   const variance = all.reduce((sum, x) => sum + (x - mean) ** 2, 0) / Math.max(1, all.length - 1);
   return { cases: all.length, mean, standardError: Math.sqrt(variance / all.length) };
@@ -157,18 +207,25 @@ function bar(share) {
   return `${'#'.repeat(full)}${'.'.repeat(30 - full)}`;
 }
 
-function print(rows, seconds, cases, seed, name) {
-  console.log(`${cases} cases per policy, seed ${seed}, intake of ${name}, ${seconds.toFixed(0)} s`);
+function worlds({ fromTheModel, fromModelsAsPlausible }) {
+  return [
+    ['model', fromTheModel],
+    ['drawn models', fromModelsAsPlausible],
+  ];
+}
+
+function print(rows, cases, seed, name, { seconds, load, cores, workers }) {
+  console.log(
+    `${cases} cases per policy, seed ${seed}, intake of ${name}: ${seconds.toFixed(0)} s, ${workers} workers on ${cores} cores, load ${load.toFixed(1)}`,
+  );
   console.table(
-    rows.flatMap(({ policy, fromTheModel, fromModelsAsPlausible }) =>
-      [
-        ['model', fromTheModel],
-        ['drawn models', fromModelsAsPlausible],
-      ].map(([truth, one]) => ({
-        policy,
-        truth,
+    rows.flatMap((row) =>
+      worlds(row).map(([world, one]) => ({
+        policy: row.policy,
+        world,
         cases: one.cases,
-        mean: `${one.meanCost.toFixed(0)} ± ${one.standardError.toFixed(0)}`,
+        places: row.places,
+        mean: `${one.meanCost.toFixed(0)} (${one.meanLow.toFixed(0)}-${one.meanHigh.toFixed(0)})`,
         'against one step, same cases': `${one.againstOneStep.mean.toFixed(0)} ± ${one.againstOneStep.standardError.toFixed(0)}`,
         median: one.medianCost.toFixed(0),
         'nine in ten': one.ninetiethPercentileCost.toFixed(0),
@@ -181,19 +238,22 @@ function print(rows, seconds, cases, seed, name) {
   );
 }
 
-function plot(rows, note) {
-  const most = Math.max(...rows.map(({ fromTheModel }) => fromTheModel.ninetiethPercentileCost));
-  const x = (cost) => 170 + (cost / most) * 520;
-  const lines = rows.map(({ policy, fromTheModel: one, fromModelsAsPlausible: drawn }, at) => {
-    const y = 46 + at * 34;
-    return [
-      `<text x="160" y="${y + 4}" text-anchor="end">${policy}</text>`,
-      `<line x1="${x(one.medianCost)}" x2="${x(one.ninetiethPercentileCost)}" y1="${y}" y2="${y}" stroke="currentColor" stroke-opacity="0.4" stroke-width="3"/>`,
-      `<circle cx="${x(one.meanCost)}" cy="${y}" r="5" fill="currentColor"><title>mean ${one.meanCost.toFixed(0)}</title></circle>`,
-      `<circle cx="${x(drawn.meanCost)}" cy="${y}" r="5" fill="none" stroke="currentColor"><title>mean ${drawn.meanCost.toFixed(0)} on drawn models</title></circle>`,
-      `<text x="${x(one.meanCost)}" y="${y - 9}" text-anchor="middle" font-size="10">${one.meanCost.toFixed(0)}</text>`,
-    ].join('');
-  });
-  const height = 70 + rows.length * 34;
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 720 ${height}" role="img" font-family="sans-serif" font-size="12" fill="currentColor"><title>Cost to a confirmed repair under each policy</title><text x="16" y="20" font-size="11">Cost to a confirmed repair: dot mean (ring: on drawn models), line from median to nine in ten</text>${lines.join('')}<text x="16" y="${height - 10}" font-size="9">${note}</text></svg>\n`;
+function asCsv(rows) {
+  const columns = [
+    'cases',
+    'meanCost',
+    'meanLow',
+    'meanHigh',
+    'standardError',
+    'medianCost',
+    'ninetiethPercentileCost',
+    'needlessOpeningsPerCase',
+    'wrongRepairsPerCase',
+    'stepsPerCase',
+    'referredShare',
+  ];
+  const lines = rows.flatMap((row) =>
+    worlds(row).map(([world, one]) => [row.policy, world, ...columns.map((column) => one[column])].join(',')),
+  );
+  return `${[['policy', 'world', ...columns].join(','), ...lines].join('\r\n')}\r\n`;
 }

@@ -105,7 +105,11 @@ export { whileItIsOpen, type OpenLook } from './decision/advice/whileItIsOpen.ts
 export type { CaseRun } from './simulation/caseRun.ts';
 export { simulate, type SimulationPlan } from './simulation/simulate.ts';
 export { partsSwapping } from './simulation/partsSwapping.ts';
+export type { DrawnCase, Truth } from './simulation/truth.ts';
+export { truthOfProblem } from './simulation/truthOfProblem.ts';
+export { truthOfModel } from './simulation/truthOfModel.ts';
 export { drawTruth } from './simulation/drawTruth.ts';
+export { adviceAsPolicy } from './simulation/adviceAsPolicy.ts';
 export { summariseRuns, type RunSummary } from './simulation/summariseRuns.ts';
 export { runsAsCsv } from './simulation/runsAsCsv.ts';
 

@@ -1,8 +1,10 @@
 /** One simulated case under one policy. */
 export interface CaseRun {
   readonly policy: string;
-  /** Number of the case; the same number is the same cause under every policy of one seed. */
+  /** Number of the case; the same number is the same engine with the same cause under every policy of one seed. */
   readonly number: number;
+  /** The world it happened in. */
+  readonly truth: string;
   readonly trueCause: string;
   /** To a confirmed repair, in the problem's currency. */
   readonly cost: number;

@@ -3,6 +3,7 @@ import type { CaseRun } from './caseRun.ts';
 const COLUMNS = [
   'policy',
   'number',
+  'truth',
   'trueCause',
   'cost',
   'minutes',

@@ -5,8 +5,9 @@ import type { Solver } from '../decision/solvers/solver.ts';
 import { tableProblem } from '../decision/problem/tableProblem.ts';
 import { partsSwapping } from './partsSwapping.ts';
 import { runsAsCsv } from './runsAsCsv.ts';
-import { simulate } from './simulate.ts';
+import { simulate, type SimulationPlan } from './simulate.ts';
 import { summariseRuns } from './summariseRuns.ts';
+import { truthOfProblem } from './truthOfProblem.ts';
 
 const problem = tableProblem({
   prior: [0.5, 0.3, 0.2],
@@ -40,15 +41,16 @@ const problem = tableProblem({
   referralCost: [300, 330, 380],
 });
 const SEED = 11;
-const run = (solver: Solver, cases: number, more = {}) => [
-  ...simulate({
-    policy: solver.id,
-    prepare: () => ({ problem, decide: solver.solve(problem).policy }),
-    cases,
-    seed: SEED,
-    ...more,
-  }),
-];
+const run = (solver: Solver, cases: number, more: Partial<SimulationPlan> = {}) =>
+  [
+    ...simulate({
+      policy: solver.id,
+      prepare: () => ({ problem, decide: solver.solve(problem).policy }),
+      cases,
+      seed: SEED,
+      ...more,
+    }),
+  ].sort((a, b) => a.number - b.number);
 
 describe('simulated cases', () => {
   test('cost on average what the policy costs exactly, within four standard errors of 20,000 cases', () => {
@@ -67,6 +69,32 @@ describe('simulated cases', () => {
       whole.map(({ trueCause }) => trueCause),
     );
     expect(run(exactDynamicProgramming, 60, { seed: SEED + 1 })).not.toEqual(whole);
+  });
+
+  test('come out the same in one part or in several, each case in exactly one of them', () => {
+    const whole = run(exactDynamicProgramming, 300);
+    const parts = [0, 1, 2, 3].map((index) => run(exactDynamicProgramming, 300, { part: { index, of: 4 } }));
+    expect(parts.flat().sort((a, b) => a.number - b.number)).toEqual(whole);
+    expect(parts.filter((rows) => rows.length > 0).length).toBeGreaterThan(1);
+  });
+
+  test('ask the policy once per place, however many cases pass it', () => {
+    const asked: string[] = [];
+    const { policy } = exactDynamicProgramming.solve(problem);
+    const decide: typeof policy = (state) => {
+      asked.push(state.key);
+      return policy(state);
+    };
+    run(exactDynamicProgramming, 2000, { prepare: () => ({ problem, decide }) });
+    expect(new Set(asked).size).toBe(asked.length);
+    expect(asked.length).toBeLessThan(60);
+  });
+
+  test('have a mean in its confidence interval, as wide as Student’s t says', () => {
+    const [summary] = summariseRuns(run(exactDynamicProgramming, 11));
+    // t(0.975, 10) = 2.22813885: NIST/SEMATECH e-Handbook 1.3.6.7.2, check E1
+    expect((summary!.meanHigh - summary!.meanCost) / summary!.standardError).toBeCloseTo(2.22813885, 6);
+    expect(summary!.meanLow + summary!.meanHigh).toBeCloseTo(2 * summary!.meanCost, 9);
   });
 
   test('count an opening as needless only when no repair of the true cause needs it', () => {
@@ -105,14 +133,15 @@ describe('simulated cases', () => {
       ],
       referralCost: [300, 330, 380],
     });
-    const rows = run(exactDynamicProgramming, 50, { truth });
+    const rows = run(exactDynamicProgramming, 50, { truthOf: () => truthOfProblem(truth, 'third') });
     expect(rows.every(({ trueCause, end }) => trueCause === 'cause-3' && end === 'referred')).toBe(true);
+    expect(rows.every((row) => row.truth === 'third')).toBe(true);
   });
 
   test('write one line of CSV each, under a header', () => {
     const lines = runsAsCsv(run(exactDynamicProgramming, 3)).trimEnd().split('\r\n');
     expect(lines).toHaveLength(4);
-    expect(lines[0]).toBe('policy,number,trueCause,cost,minutes,steps,tests,wrongRepairs,needlessOpenings,end');
-    expect(lines[1]!.startsWith('exact,0,cause-')).toBe(true);
+    expect(lines[0]).toBe('policy,number,truth,trueCause,cost,minutes,steps,tests,wrongRepairs,needlessOpenings,end');
+    expect(lines[1]!.startsWith('exact,0,as-believed,cause-')).toBe(true);
   });
 });

@@ -1,9 +1,12 @@
 import type { Action } from '../decision/problem/action.ts';
-import type { DecisionProblem, DecisionState, EvidenceSet } from '../decision/problem/decisionProblem.ts';
+import type { DecisionProblem, DecisionState } from '../decision/problem/decisionProblem.ts';
+import { takeAction, type Transition } from '../decision/problem/takeAction.ts';
 import type { Policy } from '../decision/solvers/solver.ts';
-import { takeAction } from '../decision/problem/takeAction.ts';
-import { seededRandom, type Random } from '../distributions/random.ts';
+import { seededRandom } from '../distributions/random.ts';
 import type { CaseRun } from './caseRun.ts';
+import { hashNumber } from './hashNumber.ts';
+import type { DrawnCase, Truth } from './truth.ts';
+import { truthOfProblem } from './truthOfProblem.ts';
 
 /** What is simulated. */
 export interface SimulationPlan {
@@ -11,121 +14,128 @@ export interface SimulationPlan {
   readonly policy: string;
   /** Makes the problem as it is believed to be, and the policy for it. Called again now and then, to let go of what was remembered. */
   readonly prepare: () => { readonly problem: DecisionProblem; readonly decide: Policy };
-  /** The problem as it really is, with the same tests and repairs in the same order; default: as it is believed to be. */
-  readonly truth?: DecisionProblem;
-  /** Number of the first case and of cases. */
+  /** The world in which a case happens, by its number, with the same tests and repairs in the same order as the problem; default: as it
+   * is believed to be. */
+  readonly truthOf?: (number: number) => Truth;
+  /** Number of the first case (default 0) and of cases. */
   readonly first?: number;
   readonly cases: number;
   readonly seed: number;
-  /** Decisions already made, by key of the state; filled. Share it between runs of one policy on one problem. Default: a new one. */
-  readonly decided?: Map<string, Action>;
+  /** Only a share of the cases, for a worker: those that come to this one of `of` parts of the tree of places. All parts together are
+   * exactly the whole. Default: everything. */
+  readonly part?: { readonly index: number; readonly of: number };
   /** Access bits whose opening counts as opening the engine. Default: none. */
   readonly bigAccess?: number;
 }
 
-// Places decided anew before the problem is prepared again: each remembers its likelihoods, some 50 kB.
+// Places before the problem is prepared again: each remembers its likelihoods, some 50 kB.
 const REMEMBERED = 400;
+// Steps after which cases belong to a part; the few places before it are visited for every part.
+const COMMON_STEPS = 3;
+// Numbers of repairs and tests must not share a draw.
+const REPAIR_DRAWS = 1 << 16;
 
-/** Draws cases from a model and runs a policy on them, one row after the other: a pure generator, so that a worker can stop, count and
- * report between cases. Every case has its own generator, made from seed and number: the cause of a case does not depend on the policy.
+type Counted = Exclude<keyof CaseRun, 'policy' | 'number' | 'truth' | 'trueCause' | 'end'>;
+
+interface RunningCase {
+  readonly number: number;
+  readonly key: number;
+  readonly truth: Truth;
+  readonly drawn: DrawnCase;
+  readonly needed: number;
+  readonly count: { -readonly [K in Counted]: number };
+}
+
+interface Place {
+  readonly state: DecisionState;
+  readonly steps: number;
+  readonly cases: readonly RunningCase[];
+}
+
+/** Draws cases and runs a policy on them: a pure generator, so that a worker can stop, count and report between cases. All cases walk
+ * down the tree of places together: belief, predictives and decision of a place are made once for all cases that come through it,
+ * whatever world they happen in, and are let go of when the last one has passed. Rows come in the order of the tree, not of the numbers.
  *
- * Outcomes are drawn given the true cause and all results so far, exactly as the model says; a repair cures with its chance. What comes
- * out is a property of the model, not of the world. */
+ * A case depends on the seed and its number alone: its cause, the state of its engine and what each test and repair would show are the
+ * same under every policy, which makes differences between policies sharp (common random numbers). What comes out is a property of the
+ * model, not of the world. */
 export function* simulate(plan: SimulationPlan): Generator<CaseRun> {
-  const { policy, prepare, first = 0, cases, seed, bigAccess = 0, decided = new Map<string, Action>() } = plan;
-  let prepared = prepare();
+  const { policy, prepare, bigAccess = 0, part = { index: 0, of: 1 } } = plan;
+  let { problem, decide } = prepare();
   let fresh = 0;
-  for (let number = first; number < first + cases; number += 1) {
-    if (fresh > REMEMBERED) {
-      prepared = prepare();
+  const stack: Place[] = [{ state: problem.start, steps: 0, cases: drawCases(plan, problem) }];
+  for (let place = stack.pop(); place !== undefined; place = stack.pop()) {
+    const { state, steps, cases } = place;
+    const isMine = steps > COMMON_STEPS || hashText(state.key) % part.of === part.index;
+    if (steps === COMMON_STEPS && !isMine) continue;
+    if (fresh === REMEMBERED) {
+      ({ problem, decide } = prepare());
       fresh = 0;
     }
-    const { problem, decide } = prepared;
-    const truth = plan.truth ?? problem;
-    const remembered: Policy = (state) => {
-      const known = decided.get(state.key);
-      if (known !== undefined) return known;
-      const action = decide(state);
-      decided.set(state.key, action);
-      fresh += 1;
-      return action;
-    };
-    yield { policy, number, ...runCase(problem, truth, remembered, seededRandom(mix(seed, number)), bigAccess) };
-  }
-}
-
-function runCase(
-  problem: DecisionProblem,
-  truth: DecisionProblem,
-  decide: Policy,
-  random: Random,
-  bigAccess: number,
-): Omit<CaseRun, 'policy' | 'number'> {
-  const cause = draw(truth.start.posterior, random);
-  const needed = accessNeeded(truth, cause);
-  const count = { cost: 0, minutes: 0, steps: 0, tests: 0, wrongRepairs: 0, needlessOpenings: 0 };
-  const trueCause = truth.causes[cause]!;
-  let state: DecisionState = problem.start;
-  let evidence: EvidenceSet = truth.start.evidence;
-  for (;;) {
+    fresh += 1;
     const action = decide(state);
-    const { cost, branches } = takeAction(problem, state, action);
-    count.steps += 1;
-    if (action.kind === 'refer') {
-      const total = count.cost + problem.repairFacts.referralCost[cause]!;
-      return { trueCause, ...count, cost: total, end: 'referred' };
+    const transition = takeAction(problem, state, action);
+    const arriving = new Map<string, RunningCase[]>();
+    for (const one of cases) {
+      const outcome = advance(problem, state, action, transition, one, bigAccess);
+      const next = transition.branches.find((branch) => branch.outcome === outcome);
+      if (next?.state !== undefined) {
+        const together = arriving.get(outcome);
+        if (together === undefined) arriving.set(outcome, [one]);
+        else together.push(one);
+        continue;
+      }
+      // what is believed impossible has happened (the world differs from the belief): handed on
+      const end = outcome === 'cured' ? 'cured' : 'referred';
+      if (end === 'referred') one.count.cost += problem.repairFacts.referralCost[one.drawn.cause]!;
+      const { number, truth, count, drawn } = one;
+      if (isMine) {
+        yield { policy, number, truth: truth.id, trueCause: truth.causes[drawn.cause]!, ...count, end };
+      }
     }
-    count.cost += cost.money;
-    count.minutes += cost.minutes;
-    const access = action.kind === 'test' ? problem.testAccess[action.test]! : problem.repairAccess[action.repair]!;
-    count.needlessOpenings += bitCount(access & ~state.open & bigAccess & ~needed);
-    let outcome: string;
-    if (action.kind === 'test') {
-      count.tests += 1;
-      const drawn = drawOutcome(truth, evidence, action.test, cause, random);
-      evidence = truth.evidenceAfter(evidence, action.test, drawn);
-      outcome = problem.tests[action.test]!.outcomes[drawn]!;
-    } else {
-      const success = truth.repairFacts.cures[action.repair]!.find((cure) => cure.cause === cause)?.success ?? 0;
-      if (random() < success) return { trueCause, ...count, end: 'cured' };
-      count.wrongRepairs += 1;
-      outcome = 'not-cured';
+    for (const { outcome, state: then } of [...transition.branches].reverse()) {
+      const together = arriving.get(outcome);
+      if (then !== undefined && together !== undefined) stack.push({ state: then, steps: steps + 1, cases: together });
     }
-    const next = branches.find((branch) => branch.outcome === outcome)?.state;
-    // what is believed impossible has happened (the truth differs from the belief): hand it on
-    if (next === undefined) {
-      return { trueCause, ...count, cost: count.cost + problem.repairFacts.referralCost[cause]!, end: 'referred' };
-    }
-    state = next;
   }
 }
 
-function drawOutcome(
-  truth: DecisionProblem,
-  evidence: EvidenceSet,
-  test: number,
-  cause: number,
-  random: Random,
-): number {
-  const { length } = truth.tests[test]!.outcomes;
-  return draw(truth.outcomeTable(evidence, test).subarray(cause * length, (cause + 1) * length), random);
+function drawCases({ truthOf, first = 0, cases, seed }: SimulationPlan, problem: DecisionProblem): RunningCase[] {
+  const believed = truthOfProblem(problem);
+  return Array.from({ length: cases }, (_, at) => {
+    const number = first + at;
+    const key = hashNumber(seed, number);
+    const truth = truthOf === undefined ? believed : truthOf(number);
+    const drawn = truth.draw(seededRandom(key));
+    const count = { cost: 0, minutes: 0, steps: 0, tests: 0, wrongRepairs: 0, needlessOpenings: 0 };
+    return { number, key, truth, drawn, needed: truth.accessNeeded(drawn.cause), count };
+  });
 }
 
-function draw(weights: Float64Array, random: Random): number {
-  let rest = random() * weights.reduce((a, b) => a + b, 0);
-  for (let at = 0; at < weights.length; at += 1) {
-    rest -= weights[at]!;
-    if (rest < 0) return at;
+/** Counts one step of one case and says what came of it. */
+function advance(
+  problem: DecisionProblem,
+  state: DecisionState,
+  action: Action,
+  { cost }: Transition,
+  { key, truth, drawn, needed, count }: RunningCase,
+  bigAccess: number,
+): string {
+  count.steps += 1;
+  if (action.kind === 'refer') return 'referred';
+  count.cost += cost.money;
+  count.minutes += cost.minutes;
+  const access = action.kind === 'test' ? problem.testAccess[action.test]! : problem.repairAccess[action.repair]!;
+  count.needlessOpenings += bitCount(access & ~state.open & bigAccess & ~needed);
+  if (action.kind === 'test') {
+    count.tests += 1;
+    const uniform = hashNumber(key, action.test) / 2 ** 32;
+    return problem.tests[action.test]!.outcomes[drawn.outcome(action.test, state.evidence, uniform)]!;
   }
-  return weights.findLastIndex((weight) => weight > 0);
-}
-
-/** Access that some repair of the cause needs. */
-function accessNeeded({ repairFacts, repairAccess }: DecisionProblem, cause: number): number {
-  return repairFacts.cures.reduce(
-    (bits, cures, repair) => (cures.some((cure) => cure.cause === cause) ? bits | repairAccess[repair]! : bits),
-    0,
-  );
+  const uniform = hashNumber(key, REPAIR_DRAWS + action.repair) / 2 ** 32;
+  if (uniform < truth.cure(action.repair, drawn.cause)) return 'cured';
+  count.wrongRepairs += 1;
+  return 'not-cured';
 }
 
 function bitCount(bits: number): number {
@@ -134,14 +144,8 @@ function bitCount(bits: number): number {
   return count;
 }
 
-/** A seed of its own for every case (integer hash, Wang 2007; constants as published). */
-function mix(seed: number, number: number): number {
-  let key = (seed * 0x9e3779b1 + number) >>> 0;
-  key = ~key + (key << 15);
-  key ^= key >>> 12;
-  key += key << 2;
-  key ^= key >>> 4;
-  key = Math.imul(key, 2057);
-  key ^= key >>> 16;
-  return key >>> 0;
+function hashText(text: string): number {
+  let hash = 0;
+  for (let at = 0; at < text.length; at += 1) hash = hashNumber(hash, text.charCodeAt(at));
+  return hash;
 }

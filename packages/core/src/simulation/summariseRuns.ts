@@ -1,3 +1,4 @@
+import { studentQuantile } from '../distributions/studentQuantile.ts';
 import type { CaseRun } from './caseRun.ts';
 
 /** What many cases under one policy came to. */
@@ -7,6 +8,9 @@ export interface RunSummary {
   readonly meanCost: number;
   /** Standard error of `meanCost`. */
   readonly standardError: number;
+  /** 95 % confidence interval of the mean (Student's t; Gosset 1908); the mean itself for a single case. */
+  readonly meanLow: number;
+  readonly meanHigh: number;
   readonly medianCost: number;
   readonly ninetiethPercentileCost: number;
   readonly needlessOpeningsPerCase: number;
@@ -24,11 +28,15 @@ export function summariseRuns(runs: readonly CaseRun[]): readonly RunSummary[] {
     const variance = cases > 1 ? rows.reduce((sum, { cost }) => sum + (cost - meanCost) ** 2, 0) / (cases - 1) : 0;
     const sorted = rows.map(({ cost }) => cost).sort((a, b) => a - b);
     const percentile = (share: number): number => sorted[Math.max(0, Math.ceil(share * cases) - 1)]!;
+    const standardError = Math.sqrt(variance / cases);
+    const reach = cases > 1 ? studentQuantile(0.975, cases - 1) * standardError : 0;
     return {
       policy,
       cases,
       meanCost,
-      standardError: Math.sqrt(variance / cases),
+      standardError,
+      meanLow: meanCost - reach,
+      meanHigh: meanCost + reach,
       medianCost: percentile(0.5),
       ninetiethPercentileCost: percentile(0.9),
       needlessOpeningsPerCase: mean((run) => run.needlessOpenings),

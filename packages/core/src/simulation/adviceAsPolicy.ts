@@ -1,0 +1,49 @@
+import type { Facts } from '../belief/facts.ts';
+import type { Observation } from '../belief/observation.ts';
+import { updateBelief } from '../belief/updateBelief.ts';
+import { nextActions } from '../decision/advice/nextActions.ts';
+import { accessIds } from '../decision/cost/accessBits.ts';
+import type { Circumstances } from '../decision/cost/circumstances.ts';
+import { REFER } from '../decision/problem/action.ts';
+import type { DecisionProblem } from '../decision/problem/decisionProblem.ts';
+import type { Policy } from '../decision/solvers/solver.ts';
+import { EvidenceError } from '../errors/evidenceError.ts';
+import type { CompiledModel } from '../model/compiledModel.ts';
+
+/** The advice a person gets who records every result and asks again: at each place `updateBelief` and `nextActions` are called with
+ * everything recorded on the way, and the best step is followed. Where they refuse (what happened cannot happen in this model) the case
+ * is handed on. `problem` is that of the same model, facts and circumstances. */
+export function adviceAsPolicy(
+  compiled: CompiledModel,
+  facts: Facts,
+  circumstances: Circumstances,
+  problem: DecisionProblem,
+): Policy {
+  const testAt = new Map(problem.tests.map(({ id }, at) => [id, at]));
+  const repairAt = new Map(problem.repairs.map(({ id }, at) => [id, at]));
+  return (state) => {
+    const since = state.evidence.results.map(({ test, outcome }, at): Observation => {
+      const { id, outcomes } = problem.tests[test]!;
+      return { kind: 'result', id: `step-${at}`, test: id, outcome: outcomes[outcome]! };
+    });
+    const tried = state.tried.map((repair): Observation => {
+      const { id } = problem.repairs[repair]!;
+      return { kind: 'repair-tried', id: `repair-${repair}`, repair: id, cured: false };
+    });
+    try {
+      const belief = updateBelief(compiled, {
+        ...facts,
+        observations: [...facts.observations, ...since, ...tried],
+      });
+      const { best } = nextActions(compiled, belief, { ...circumstances, openAccess: accessIds(compiled, state.open) });
+      const test = best.kind === 'test' ? testAt.get(best.test) : undefined;
+      if (test !== undefined) return { kind: 'test', test };
+      const repair = best.kind === 'repair' ? repairAt.get(best.repair) : undefined;
+      return repair === undefined ? REFER : { kind: 'repair', repair };
+    } catch (error) {
+      if (error instanceof EvidenceError && error.problems.some(({ code }) => code === 'evidence-impossible'))
+        return REFER;
+      throw error;
+    }
+  };
+}

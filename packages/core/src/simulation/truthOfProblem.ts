@@ -1,0 +1,34 @@
+import type { DecisionProblem } from '../decision/problem/decisionProblem.ts';
+import { drawIndex } from './drawIndex.ts';
+import type { Truth } from './truth.ts';
+
+/** The world exactly as a decision problem says: outcomes are drawn given the cause and all results so far. Exact for any problem; each
+ * place costs a look at its outcome table. */
+export function truthOfProblem(problem: DecisionProblem, id = 'as-believed'): Truth {
+  const { start, tests, repairFacts, repairAccess } = problem;
+  return {
+    id,
+    causes: problem.causes,
+    draw: (random) => {
+      const cause = drawIndex(start.posterior, random());
+      return {
+        cause,
+        outcome: (test, evidence, uniform) => {
+          // the same results as this problem's own set: the one that is believed may differ in its numbers
+          const own = evidence.results.reduce(
+            (set, seen) => problem.evidenceAfter(set, seen.test, seen.outcome),
+            start.evidence,
+          );
+          const { length } = tests[test]!.outcomes;
+          return drawIndex(problem.outcomeTable(own, test), uniform, cause * length, length);
+        },
+      };
+    },
+    cure: (repair, cause) => repairFacts.cures[repair]!.find((cure) => cure.cause === cause)?.success ?? 0,
+    accessNeeded: (cause) =>
+      repairFacts.cures.reduce(
+        (bits, cures, repair) => (cures.some((cure) => cure.cause === cause) ? bits | repairAccess[repair]! : bits),
+        0,
+      ),
+  };
+}
