@@ -114,8 +114,7 @@ for (const [colorScheme, viewport] of [
     const sheet = page.getByRole('dialog');
     await sheet.getByRole('button', { name: 'Work out the whole plan' }).click();
     await sheet.getByText(/^Costs .* on average/).waitFor({ timeout: 50_000 });
-    await sheet.getByLabel('To open').selectOption({ label: 'Valve cover off' });
-    await sheet.getByText(/together; from/).waitFor({ timeout: 50_000 });
+    await sheet.getByText('Valve cover off', { exact: true }).waitFor({ timeout: 50_000 });
     await page.evaluate(() => {
       for (const one of document.querySelectorAll('dialog[open] details')) (one as HTMLDetailsElement).open = true;
     });

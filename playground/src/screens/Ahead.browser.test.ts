@@ -1,10 +1,11 @@
-import { recordEvent, repairOrTest, startCase } from '@faultodds/core';
+import { recordEvent, repairOrTest, startCase, whatWouldItTake } from '@faultodds/core';
 import { formatMoney } from '@faultodds/core/words/en';
 import { misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
 import { render } from 'vitest-browser-svelte';
 import { createCaseStore } from '../state/caseStore.svelte.ts';
 import { loadKnowledge } from '../state/knowledge.ts';
+import { shortChance } from '../words/shortChance.ts';
 import Ahead from './Ahead.svelte';
 import PlanTree from './PlanTree.svelte';
 
@@ -41,6 +42,39 @@ test('what is open shows what is worth a look behind it, cheaper than on another
   );
   expect(now).toBeLessThan(later);
 });
+
+test('a plan is shown while a better one is looked for; stopped, it stays; another result takes it away', async () => {
+  const { store, screen: pending } = setup();
+  const screen = await pending;
+  await screen.getByRole('button', { name: 'Work out the whole plan' }).click();
+  await expect.element(screen.getByText(/^Costs .* on average/), { timeout: 30_000 }).toBeVisible();
+  const examined = (): number => Number(/(\d+) places? examined/.exec(screen.container.textContent ?? '')?.[1] ?? 0);
+  const first = examined();
+  await expect.poll(examined, { timeout: 30_000 }).toBeGreaterThan(first);
+  await screen.getByRole('button', { name: 'Stop', exact: true }).last().click();
+  await expect.element(screen.getByText(/^Stopped after/)).toBeVisible();
+  await expect.element(screen.getByText(/^Costs .* on average/)).toBeVisible();
+  const result = { kind: 'result-recorded', id: 'dry', test: 'cranking-compression', outcome: 'normal' } as const;
+  expect(store.record(result)).toBe(true);
+  await expect.element(screen.getByText(/^Costs .* on average/)).not.toBeInTheDocument();
+  await expect.element(screen.getByRole('button', { name: 'Work out the whole plan' })).toBeVisible();
+}, 70_000);
+
+test('what it would take to open something arrives one by one, with the figures core gives', async () => {
+  const { store, screen: pending } = setup();
+  const screen = await pending;
+  const { belief, circumstances } = store.now;
+  const closed = knowledge.model.access.filter(({ openMinutes }) => openMinutes.best > 0);
+  const reachable = closed
+    .map(({ id }) => whatWouldItTake(knowledge.compiled, belief, circumstances, { kind: 'access', access: id }))
+    .filter(({ status }) => status === 'reachable');
+  expect(reachable.length).toBeGreaterThan(0);
+  for (const { probability, threshold = 0 } of reachable) {
+    const short = `${shortChance(probability)} now, from ${shortChance(threshold)}`;
+    await expect.element(screen.getByText(short).first(), { timeout: 30_000 }).toBeVisible();
+  }
+  await expect.element(screen.getByText(/ of \d+ answered/), { timeout: 30_000 }).not.toBeInTheDocument();
+}, 70_000);
 
 test('two causes at once are worked out on request', async () => {
   const screen = await setup().screen;

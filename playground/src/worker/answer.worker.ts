@@ -14,7 +14,7 @@ addEventListener('message', ({ data }: MessageEvent<Request>) => {
     if (compiled === undefined) return;
     const changed = changes.reduce((model, { path, value }) => changeNumber(model, path, value), compiled);
     for (const question of questions)
-      for (const answer of answerQuestion(changed, question)) send({ kind: 'answer', id, answer });
+      answerQuestion(changed, question, (answer) => send({ kind: 'answer', id, answer }));
     send({ kind: 'finished', id });
   } catch (error) {
     send({ kind: 'failed', id, message: error instanceof Error ? error.message : String(error) });

@@ -1,59 +1,68 @@
 import {
-  boundedSearch,
   type CompiledModel,
   compileModel,
   credibleRanking,
   evidenceConflict,
   firmAdvice,
+  growingPlan,
   makePlan,
   problemOfCase,
   questionsToAsk,
   rankCauses,
   sensitivity,
+  type SolverProgress,
   updateBelief,
   whatWouldItTake,
 } from '@faultodds/core';
 import type { Answer, Question } from './question.ts';
 
-/** Places the search for a plan examines in each round. */
-const PLAN_ROUNDS = [5, 40, 160, 400];
+/** Places the search for a plan examines at most; the reader may stop it sooner. */
+const PLAN_STEPS = 1000;
 /** A plan this close to the best possible one is not searched further. */
 const CLOSE_ENOUGH = 0.02;
 
 /** Answers a question, roughly at first where that helps. Each answer replaces the one before.
  * @throws FaultoddsError as core does. */
-export function* answerQuestion(compiled: CompiledModel, question: Question): Generator<Answer> {
+export function answerQuestion(compiled: CompiledModel, question: Question, tell: (answer: Answer) => void): void {
   const { facts } = question;
   switch (question.kind) {
     case 'conflict':
-      return yield { kind: 'conflict', answer: evidenceConflict(compiled, facts) };
+      return tell({ kind: 'conflict', answer: evidenceConflict(compiled, facts) });
     case 'toAsk':
-      return yield { kind: 'toAsk', answer: questionsToAsk(compiled, facts) };
+      return tell({ kind: 'toAsk', answer: questionsToAsk(compiled, facts) });
     case 'sensitivity':
-      return yield { kind: 'sensitivity', answer: sensitivity(compiled, facts) };
+      return tell({ kind: 'sensitivity', answer: sensitivity(compiled, facts) });
     case 'ranking':
-      return yield { kind: 'ranking', answer: credibleRanking(compiled, facts, { draws: question.draws }) };
+      return tell({ kind: 'ranking', answer: credibleRanking(compiled, facts, { draws: question.draws }) });
     case 'advice': {
       const { circumstances, draws } = question;
-      return yield { kind: 'advice', answer: firmAdvice(compiled, facts, circumstances, { draws }) };
+      return tell({ kind: 'advice', answer: firmAdvice(compiled, facts, circumstances, { draws }) });
     }
     case 'pairs': {
       const pairs = compileModel(compiled.model, { atMost: 2 });
-      return yield { kind: 'pairs', answer: rankCauses(pairs, facts).ranking };
+      return tell({ kind: 'pairs', answer: rankCauses(pairs, facts).ranking });
     }
     case 'takes': {
-      const belief = updateBelief(compiled, facts);
-      const answer = whatWouldItTake(compiled, belief, question.circumstances, question.step);
-      return yield { kind: 'takes', answer };
+      const { circumstances, step } = question;
+      const answer = whatWouldItTake(compiled, updateBelief(compiled, facts), circumstances, step);
+      return tell({ kind: 'takes', answer: { ...answer, step } });
     }
-    case 'plan': {
-      const belief = updateBelief(compiled, facts);
-      for (const steps of PLAN_ROUNDS) {
-        const problem = problemOfCase(compiled, belief, question.circumstances);
-        const answer = makePlan(problem, boundedSearch.solve(problem, { steps }), { depth: 4 });
-        yield { kind: 'plan', answer };
-        if (answer.certifiedGap <= CLOSE_ENOUGH) return;
-      }
-    }
+    case 'plan':
+      return searchPlan(compiled, question, tell);
+  }
+}
+
+/** One search from beginning to end: its bounds at every step forward, the plan each time it has examined twice as much. */
+function searchPlan(
+  compiled: CompiledModel,
+  { facts, circumstances }: Question & { readonly kind: 'plan' },
+  tell: (answer: Answer) => void,
+): void {
+  const problem = problemOfCase(compiled, updateBelief(compiled, facts), circumstances);
+  const onImprove = (progress: SolverProgress): void => tell({ kind: 'plan', answer: { progress } });
+  for (const solution of growingPlan(problem, { steps: PLAN_STEPS, onImprove })) {
+    const plan = makePlan(problem, solution, { depth: 4 });
+    tell({ kind: 'plan', answer: { progress: solution.progress, plan } });
+    if (plan.certifiedGap <= CLOSE_ENOUGH) return;
   }
 }

@@ -13,6 +13,8 @@ export interface Asker {
   ): void;
   /** Stops at once, whatever is being worked out. */
   cancel(): void;
+  /** The same, and keeps no idle worker either. */
+  end(): void;
 }
 
 /** Starts no worker before the first question. A worker that is busy when it is asked anew is ended, not waited for. */
@@ -32,6 +34,10 @@ export function createAsker(model: Model, makeWorker: () => Worker = newWorker):
 
   return {
     cancel,
+    end() {
+      busy = true;
+      cancel();
+    },
     ask(questions, changes, onanswer, onend) {
       cancel();
       if (worker === undefined) {

@@ -10,6 +10,7 @@ import type {
   Plan,
   RankedCause,
   Sensitivity,
+  SolverProgress,
   WhatItTakes,
 } from '@faultodds/core';
 
@@ -21,6 +22,14 @@ export type Question =
   | { readonly kind: 'plan'; readonly facts: Facts; readonly circumstances: Circumstances }
   | { readonly kind: 'takes'; readonly facts: Facts; readonly circumstances: Circumstances; readonly step: BigStep };
 
+/** A search for a plan as it stands. */
+export interface PlanSoFar {
+  /** Bounds and places examined. */
+  readonly progress: SolverProgress;
+  /** Written out now and then; between, only the bounds are told. */
+  readonly plan?: Plan;
+}
+
 /** What comes back, by kind of question. */
 export interface Answers {
   readonly conflict: EvidenceConflict;
@@ -30,8 +39,8 @@ export interface Answers {
   /** Causes and pairs of causes, most likely first. */
   readonly pairs: readonly RankedCause[];
   readonly advice: FirmAdvice;
-  readonly plan: Plan;
-  readonly takes: WhatItTakes;
+  readonly plan: PlanSoFar;
+  readonly takes: WhatItTakes & { readonly step: BigStep };
 }
 
 /** An answer with its kind; a better one of the same kind takes its place. */

@@ -5,6 +5,10 @@ export const aheadWords: Words['ahead'] = {
   open: 'Weiter vorausschauen',
   heading: 'Weiter voraus',
   working: 'Wird gerechnet …',
+  seconds: (count) => `${count} s`,
+  stopped: (count) => `Nach ${count} s angehalten.`,
+  halt: 'Anhalten',
+  again: 'Neu beginnen',
   refused: (why) => `Das ließ sich nicht ausrechnen: ${why}`,
   exact: 'Genaue Zahlen',
 
@@ -42,13 +46,21 @@ export const aheadWords: Words['ahead'] = {
 
   plan: {
     heading: 'Der ganze Plan',
+    intro:
+      'Was zuerst zu tun ist und was dann, was auch dabei herauskommt. Je länger gesucht wird, desto besser wird er.',
     show: 'Den ganzen Plan ausrechnen',
+    examined: (count) => (count === 1 ? '1 Stelle untersucht.' : `${count} Stellen untersucht.`),
+    search: 'Wie die Suche verlief',
+    searchTitle: 'Der Plan wird billiger, und klarer wird, was kein Plan unterbieten kann',
+    searchSummary: 'Der beste Plan liegt zwischen den beiden Linien; sie nähern sich, solange gesucht wird.',
+    searchHeads: ['Untersuchte Stellen', 'Bester Plan bisher', 'Kein Plan kostet weniger als'],
+    upper: (cost) => `bester Plan bisher: ${cost}`,
+    lower: (cost) => `kein Plan kostet weniger als ${cost}`,
     cost: (expected) => `Kostet im Mittel ${expected} bis zur bestätigten Reparatur`,
     spread: (median, ninety, worst) =>
       `Die Hälfte aller Fälle kostet höchstens ${median}, neun von zehn höchstens ${ninety}, der teuerste ${worst}.`,
-    gap: (share) => `Höchstens ${share} teurer als der bestmögliche Plan.`,
+    gap: (share) => `Der bestmögliche Plan würde davon höchstens ${share} sparen.`,
     gapNone: 'Einen besseren Plan gibt es nicht, soweit dieses Wissen reicht.',
-    improving: 'Ein besserer wird gesucht …',
     reached: (chance) => `erreicht in ${chance}`,
     folded: (count) => (count === 1 ? 'ein weiterer Schritt' : `${count} weitere Schritte`),
     ends: { cured: 'behoben: fertig', 'not-cured': 'der Fehler bleibt', referred: 'abgegeben' },
@@ -60,9 +72,11 @@ export const aheadWords: Words['ahead'] = {
 
   takes: {
     heading: 'Was bräuchte es dafür?',
-    choose: 'Zu öffnen',
-    chooseNone: 'Auswählen …',
-    ask: 'Ausrechnen',
+    intro: 'Wie wahrscheinlich die Ursachen dahinter sein müssen, damit das Öffnen der beste nächste Schritt ist.',
+    short: (now, threshold) => `jetzt ${now}, ab ${threshold}`,
+    best: 'jetzt der beste nächste Schritt',
+    done: (count, all) => `${count} von ${all} beantwortet.`,
+    others: (count) => `Vorerst nicht zu öffnen (${count})`,
     'already-open': 'Es ist schon offen.',
     impossible: 'Keine der Ursachen dahinter kommt hier in Frage.',
     'already-best': (now, threshold) =>
@@ -76,14 +90,13 @@ export const aheadWords: Words['ahead'] = {
     threshold: 'ab hier öffnen',
     tests: 'Die billigsten Prüfungen, die es wohl entscheiden',
     testsUnlikely: 'Prüfungen mit der besten Aussicht darauf, wenn auch unter eins zu zwei',
-    testsPrice: (price) => `zusammen ${price}`,
+    testsPrice: (price) => `Zusammen ${price}.`,
     reachedTrue: (chance) => `Ist es eine seiner Ursachen, führen sie in ${chance} dorthin.`,
     reachedFalse: (chance) => `Ist es keine davon, führen sie trotzdem in ${chance} dorthin.`,
     noTests: 'Es sind keine Prüfungen übrig, die dorthin führen könnten.',
     causes: (count: number) => `Seine Ursachen (${count})`,
     summary:
       'Wo alle Ursachen zusammen stehen, die dahinter zu sehen oder zu beheben wären, und ab wo sich das Öffnen lohnt.',
-    slow: 'Das kann dauern; das Blatt schließen, um es abzubrechen.',
   },
 
   pairs: {

@@ -2,7 +2,11 @@
 export const aheadWords = {
   open: 'Look further ahead',
   heading: 'Further ahead',
-  working: 'Being worked out …',
+  working: 'Working …',
+  seconds: (count: number) => `${count} s`,
+  stopped: (count: number) => `Stopped after ${count} s.`,
+  halt: 'Stop',
+  again: 'Start again',
   refused: (why: string) => `That could not be worked out: ${why}`,
   exact: 'Exact figures',
 
@@ -40,13 +44,20 @@ export const aheadWords = {
 
   plan: {
     heading: 'The whole plan',
+    intro: 'What to do first, and what then, whatever comes of it. It gets better the longer it is looked for.',
     show: 'Work out the whole plan',
+    examined: (count: number) => (count === 1 ? '1 place examined.' : `${count} places examined.`),
+    search: 'How the search went',
+    searchTitle: 'The plan gets cheaper, and what no plan can undercut gets clearer',
+    searchSummary: 'The best plan lies between the two lines; they draw together while it is looked for.',
+    searchHeads: ['Places examined', 'Best plan so far', 'No plan costs less than'],
+    upper: (cost: string) => `best plan so far: ${cost}`,
+    lower: (cost: string) => `no plan costs less than ${cost}`,
     cost: (expected: string) => `Costs ${expected} on average, to a confirmed repair`,
     spread: (median: string, ninety: string, worst: string) =>
       `Half of all cases cost at most ${median}, nine in ten at most ${ninety}, the worst ${worst}.`,
-    gap: (share: string) => `At most ${share} dearer than the best possible plan.`,
+    gap: (share: string) => `The best possible plan would save at most ${share} of that.`,
     gapNone: 'No better plan exists, as far as this knowledge goes.',
-    improving: 'A better one is being looked for …',
     reached: (chance: string) => `reached in ${chance}`,
     folded: (count: number) => (count === 1 ? 'one more step' : `${count} more steps`),
     ends: { cured: 'cured: done', 'not-cured': 'the fault stays', referred: 'handed on' },
@@ -58,9 +69,11 @@ export const aheadWords = {
 
   takes: {
     heading: 'What would it take?',
-    choose: 'To open',
-    chooseNone: 'Choose …',
-    ask: 'Work it out',
+    intro: 'How likely the causes behind something must be before opening it is the best next step.',
+    short: (now: string, threshold: string) => `${now} now, from ${threshold}`,
+    best: 'best next step now',
+    done: (count: number, all: number) => `${count} of ${all} answered.`,
+    others: (count: number) => `Not worth opening for now (${count})`,
     'already-open': 'It is open already.',
     impossible: 'None of the causes behind it is possible here.',
     'already-best': (now: string, threshold: string) =>
@@ -74,13 +87,12 @@ export const aheadWords = {
     threshold: 'open from here',
     tests: 'Cheapest tests likely to tell',
     testsUnlikely: 'Tests with the best chance to tell, though less than one in two',
-    testsPrice: (price: string) => `${price} together`,
+    testsPrice: (price: string) => `${price} together.`,
     reachedTrue: (chance: string) => `If it is one of its causes, they get there in ${chance}.`,
     reachedFalse: (chance: string) => `If it is none of them, they get there all the same in ${chance}.`,
     noTests: 'No tests are left that could get it there.',
     causes: (count: number) => `Its causes (${count})`,
     summary: 'Where all causes that would be seen or cured behind it stand together, and from where on opening pays.',
-    slow: 'This can take a while; close the sheet to stop it.',
   },
 
   pairs: {
