@@ -14,20 +14,26 @@ import { paint } from './paint.ts';
 import { printDiagnosability } from './printDiagnosability.ts';
 import { readModelParts, type ModelParts } from './readModelParts.ts';
 import type { Terminal } from './terminal.ts';
+import { wordsOf, type LanguageCode } from './wordsOf.ts';
 
 /** Options of `faultodds check`. */
 export interface CheckOptions {
   readonly json?: boolean;
   /** Also what the model can tell apart, and what its numbers rest on. */
   readonly tables?: boolean;
+  /** Of the problems. Default English. */
+  readonly language?: LanguageCode;
 }
 
 /** Checks a model (a file, or a folder of parts) or a saved case and prints every problem with its place and a hint; for a valid
  * model also what is legal but suspicious. @returns exit code: 0 valid, 1 not.
  * @throws CommandError nothing to check can be read there */
-export function check(terminal: Terminal, path: string, { json = false, tables = false }: CheckOptions): number {
+export function check(terminal: Terminal, path: string, options: CheckOptions): number {
+  const { json = false, tables = false, language } = options;
+  const { describeProblem } = wordsOf(language);
   const parts = readModelParts(path);
-  const { kind, problems, summary, findings, told } = isCase(parts.input) ? checkCase(parts) : checkModel(parts);
+  const { kind, problems: found, summary, findings, told } = isCase(parts.input) ? checkCase(parts) : checkModel(parts);
+  const problems = found.map((one) => ({ code: one.code, path: one.path, ...describeProblem(one) }));
   if (json) {
     const valid = problems.length === 0;
     const document = { format: 'faultodds-check', version: 1, kind, valid, problems, findings, diagnosability: told };

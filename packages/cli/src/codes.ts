@@ -49,7 +49,7 @@ export function codes(terminal: Terminal, pieces: readonly string[], options: Co
     of,
     observations: read.observations.map((one) => ({ ...one, what: describeObservation(model, one) })),
     kept: read.kept.map((one) => ({ ...one, what: describeKeptCode(one) })),
-    malformed: malformed.map((one) => ({ ...one, what: describeMalformed(one) })),
+    malformed: malformed.map((one) => ({ text: one.text, at: one.at, hint: one.hint, what: describeMalformed(one) })),
     remarks: read.remarks.map((one) => ({ ...one, what: describeCodeRemark(one) })),
   };
   terminal.write(`${JSON.stringify(document, null, 2)}\n`);

@@ -119,3 +119,16 @@ test.each([
   expect(err).toContain(message);
   expect(err.trim().split('\n')).toHaveLength(1);
 });
+
+test('--language de: the plan, its bound and the caution in German; data and exit codes the same', async () => {
+  const { code, out, err } = await said(ownCase, ...ownModel, '--language', 'de');
+  expect({ code, err }).toEqual({ code: 0, err: '' });
+  expect(out).toMatch(/Erwartete Kosten .* Einheiten/);
+  expect(out).toContain('Kein Plan kostet im Mittel weniger als');
+  expect(out).toContain('Verfahren des Fahrzeugherstellers');
+  expect(out).not.toMatch(/Expected cost|No plan|maker's procedure/);
+  expect((await said(ownCase, ...ownModel, '--language', 'de', '--json')).out).toBe(
+    (await said(ownCase, ...ownModel, '--json')).out,
+  );
+  expect(await said(ownCase, '--language', 'xx')).toMatchObject({ code: 2, err: expect.stringContaining('en, de') });
+});

@@ -5,10 +5,6 @@ import {
   factsOf,
   FaultoddsError,
   makePlan,
-  planAsMermaid,
-  planAsSvg,
-  planAsText,
-  planLabels,
   problemOfCase,
   updateBelief,
   whatWouldItTake,
@@ -17,7 +13,6 @@ import {
   type Circumstances,
   type CompiledModel,
 } from '@faultodds/core';
-import { formatMoney, usualCaution } from '@faultodds/core/words/en';
 import { cautionsOfPlan } from './cautionsOfPlan.ts';
 import { circumstancesWith, type PriceOptions } from './circumstancesWith.ts';
 import { closestName } from './closestName.ts';
@@ -29,6 +24,7 @@ import { printCautions } from './printCautions.ts';
 import { printOpening, type Opening } from './printOpening.ts';
 import { readCase } from './readCase.ts';
 import type { Terminal } from './terminal.ts';
+import { wordsOf, type LanguageCode } from './wordsOf.ts';
 
 /** Options of `faultodds plan`. */
 export interface PlanOptions extends PriceOptions {
@@ -43,6 +39,8 @@ export interface PlanOptions extends PriceOptions {
   readonly mermaid?: boolean;
   /** A file to draw the plan to. */
   readonly svg?: string;
+  /** Of the plan. Default English. */
+  readonly language?: LanguageCode;
 }
 
 const SEARCHED = 40;
@@ -69,11 +67,12 @@ export function plan(terminal: Terminal, name: string, options: PlanOptions): vo
   const problem = problemOfCase(compiled, belief, circumstances);
   const solution = boundedSearch.solve(problem, { steps: search });
   const found = makePlan(problem, solution, steps === undefined ? {} : { depth: steps });
-  const labels = planLabels(model);
+  const words = wordsOf(options.language);
+  const labels = words.planLabels(model);
   const opening = open === undefined ? undefined : openingOf(compiled, belief, circumstances, open);
 
   if (options.svg !== undefined) {
-    writeDrawing(options.svg, planAsSvg(found, labels, `What to do next: ${state.title}`));
+    writeDrawing(options.svg, words.planAsSvg(found, labels, words.titleForPlan(state.title)));
   }
   if (options.json === true) {
     const document = {
@@ -86,25 +85,22 @@ export function plan(terminal: Terminal, name: string, options: PlanOptions): vo
     return;
   }
   if (options.mermaid === true) {
-    terminal.write(planAsMermaid(found, labels));
+    terminal.write(words.planAsMermaid(found, labels));
     return;
   }
   const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
   terminal.write(`${paint(terminal, 'strong', state.title)}\n`);
   if (session.demo !== undefined) paragraph('An invented case, for teaching.');
   terminal.write('\n');
-  for (const line of planAsText(found, labels).trimEnd().split('\n')) {
+  for (const line of words.planAsText(found, labels).trimEnd().split('\n')) {
     const [indent = ''] = /^ */.exec(line) ?? [];
     terminal.write(`${foldText(line.trimStart(), terminal.width, indent)}\n`);
   }
   terminal.write('\n');
-  const best = found.certifiedGap > 0 ? '' : ': this is the best there is';
-  paragraph(
-    `No plan costs less than ${formatMoney(found.lowerBound)} on average${best} (places examined: ${solution.progress.steps}).`,
-  );
+  paragraph(words.sentenceForBound(found, solution.progress.steps));
   if (options.svg !== undefined) paragraph(`Drawn to ${options.svg}.`);
   printCautions(terminal, model, cautionsOfPlan(model, found.root));
-  terminal.write(`${paint(terminal, 'caution', foldText(usualCaution, terminal.width, '  '))}\n`);
+  terminal.write(`${paint(terminal, 'caution', foldText(words.usualCaution, terminal.width, '  '))}\n`);
   if (opening !== undefined) printOpening(terminal, model, opening);
   else paragraph('With --open <access>: when to open something, and what to look at then.');
 }

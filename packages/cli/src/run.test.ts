@@ -206,6 +206,16 @@ describe('check', () => {
     expect(out).toContain('format-unknown');
   });
 
+  test('the problems in German; codes, places and exit code stay', async () => {
+    const path = file('other.json', { ...aCase, format: 'faultodds-cas' });
+    const { code, out } = await said('check', path, '--language', 'de');
+    expect(code).toBe(1);
+    expect(out).toContain('/format\n  format-unknown: gefunden: Format „faultodds-cas“, erwartet: „faultodds-case“');
+    expect(out).not.toMatch(/found|expected/);
+    const { problems } = JSON.parse((await said('check', path, '--json')).out);
+    expect(Object.keys(problems[0])).toEqual(['code', 'path', 'message', 'hint']);
+  });
+
   test('a value given twice is named with its file', async () => {
     file('twice/a.json', { id: 'x' });
     file('twice/b.json', { id: 'y' });

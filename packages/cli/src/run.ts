@@ -100,7 +100,8 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
       .description('what to do from here on, whatever comes (- reads standard input)')
       .addOption(wholeNumber('--steps <n>', 'steps written out below each other, 4 if not said'))
       .addOption(wholeNumber('--search <n>', 'places to examine: more take longer and prove more, 40 if not said'))
-      .option('--open <access>', 'also when to open that, and what to look at while it is open'),
+      .option('--open <access>', 'also when to open that, and what to look at while it is open')
+      .addOption(inLanguage('of the plan')),
   )
     .addOption(new Option('--mermaid', 'print the plan as a Mermaid flowchart').conflicts('json'))
     .option('--svg <file>', 'draw the plan to a file')
@@ -111,6 +112,7 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
     .description('list every problem of a model (a file, or a folder of parts) or of a saved case')
     .option('--json', 'print data instead of text')
     .option('--tables', 'also what the model can tell apart at a bearable price, and what its numbers rest on')
+    .addOption(inLanguage('of the problems'))
     .action(actions.check);
   program
     .command('list')
@@ -146,6 +148,10 @@ function wholeNumber(flags: string, description: string): Option {
     if (!/^[1-9]\d{0,5}$/.test(text)) throw new InvalidArgumentError('Expected a whole number from 1.');
     return Number(text);
   });
+}
+
+function inLanguage(of: string): Option {
+  return new Option('--language <code>', `language ${of}, en if not said`).choices(['en', 'de']);
 }
 
 function amount(flags: string, description: string): Option {

@@ -67,7 +67,7 @@ function contextProblems({ model }: CompiledModel, { context }: Facts): Problem[
     const path = `/context/${feature}`;
     const known = model.context.find(({ id }) => id === feature);
     if (known === undefined) return findUnknownId('feature', feature, model.context, path);
-    return findUnknownId('value', value, known.values, path, ` of '${feature}'`);
+    return findUnknownId('value', value, known.values, path, feature);
   });
 }
 

@@ -1,4 +1,5 @@
 import { jsonPointer } from '../errors/jsonPointer.ts';
+import { makeProblem, type ProblemParts } from '../errors/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import { problemsOfSchema } from '../errors/problemsOfSchema.ts';
 import { readingSchema } from '../reading/readingSchema.ts';
@@ -7,28 +8,28 @@ import { readingSchema } from '../reading/readingSchema.ts';
  * object belongs, a number for a name, no list of observations. Whether the ids exist is asked afterwards, of the model.
  * Linear in the size of the facts, and no deeper than their shape: what else they carry is not looked at. */
 export function findFactsProblems(facts: unknown): Problem[] {
-  if (!isRecord(facts)) return [wrong([], facts, 'an object with `context` and `observations`')];
+  if (!isRecord(facts)) return [wrong([], facts, 'facts')];
   const { context, observations } = facts;
   const contextProblems = isRecord(context)
     ? Object.entries(context).flatMap(([feature, value]) => needString(value, ['context', feature]))
-    : [wrong(['context'], context, 'an object, intake feature to answer')];
+    : [wrong(['context'], context, 'context')];
   const list = Array.isArray(observations)
     ? observations.flatMap((one: unknown, at) => observationProblems(one, ['observations', at]))
-    : [wrong(['observations'], observations, 'a list')];
+    : [wrong(['observations'], observations, 'list')];
   return [...contextProblems, ...list];
 }
 
 function observationProblems(observation: unknown, path: readonly PropertyKey[]): Problem[] {
-  if (!isRecord(observation)) return [wrong(path, observation, 'an object')];
+  if (!isRecord(observation)) return [wrong(path, observation, 'object')];
   const { kind, id, note } = observation;
   const own = [...needString(id, [...path, 'id']), ...(note === undefined ? [] : needString(note, [...path, 'note']))];
   if (kind === 'repair-tried') {
     const { repair, cured } = observation;
-    const told = typeof cured === 'boolean' ? [] : [wrong([...path, 'cured'], cured, 'true or false')];
+    const told = typeof cured === 'boolean' ? [] : [wrong([...path, 'cured'], cured, 'cured')];
     return [...own, ...needString(repair, [...path, 'repair']), ...told];
   }
   if (kind === 'result') return [...own, ...resultProblems(observation, path)];
-  return [wrong([...path, 'kind'], kind, `'result' or 'repair-tried'`), ...own];
+  return [wrong([...path, 'kind'], kind, 'kind'), ...own];
 }
 
 function resultProblems(result: Readonly<Record<string, unknown>>, path: readonly PropertyKey[]): Problem[] {
@@ -36,14 +37,14 @@ function resultProblems(result: Readonly<Record<string, unknown>>, path: readonl
   const found = needString(test, [...path, 'test']);
   if (outcome !== undefined) found.push(...needString(outcome, [...path, 'outcome']));
   if (faultActive !== undefined && faultActive !== 'yes' && faultActive !== 'no' && faultActive !== 'unknown') {
-    found.push(wrong([...path, 'faultActive'], faultActive, `'yes', 'no' or 'unknown'`));
+    found.push(wrong([...path, 'faultActive'], faultActive, 'faultActive'));
   }
   if (likelihood !== undefined) {
     const at = [...path, 'likelihood'];
-    if (!isRecord(likelihood)) found.push(wrong(at, likelihood, 'an object, outcome to number'));
+    if (!isRecord(likelihood)) found.push(wrong(at, likelihood, 'likelihood'));
     else {
       for (const [id, weight] of Object.entries(likelihood)) {
-        if (typeof weight !== 'number') found.push(wrong([...at, id], weight, 'a number'));
+        if (typeof weight !== 'number') found.push(wrong([...at, id], weight, 'number'));
       }
     }
   }
@@ -60,19 +61,16 @@ function resultProblems(result: Readonly<Record<string, unknown>>, path: readonl
 }
 
 function needString(value: unknown, path: readonly PropertyKey[]): Problem[] {
-  return typeof value === 'string' ? [] : [wrong(path, value, 'a string')];
+  return typeof value === 'string' ? [] : [wrong(path, value, 'string')];
 }
 
-function wrong(path: readonly PropertyKey[], value: unknown, expected: string): Problem {
-  const found = value === null ? 'null' : Array.isArray(value) ? 'a list' : typeof value;
+type Expected = ProblemParts<'type-wrong/facts'>['expected'];
+
+function wrong(path: readonly PropertyKey[], value: unknown, expected: Expected): Problem {
+  const found = value === null ? 'null' : Array.isArray(value) ? 'list' : typeof value;
   return value === undefined
-    ? { code: 'value-missing', path: jsonPointer(path), message: `missing, expected ${expected}`, hint: 'add it' }
-    : {
-        code: 'type-wrong',
-        path: jsonPointer(path),
-        message: `found ${found}, expected ${expected}`,
-        hint: `write ${expected}`,
-      };
+    ? makeProblem('value-missing/facts', jsonPointer(path), { expected })
+    : makeProblem('type-wrong/facts', jsonPointer(path), { found, expected });
 }
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {

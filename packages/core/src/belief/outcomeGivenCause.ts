@@ -1,5 +1,6 @@
 import { EvidenceError } from '../errors/evidenceError.ts';
-import { nearestId } from '../errors/nearestId.ts';
+import { unknownId } from '../errors/findUnknownId.ts';
+import { makeProblem } from '../errors/makeProblem.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
 import type { Belief } from './belief.ts';
 import { sweptFactsOf } from './updateBelief.ts';
@@ -13,26 +14,12 @@ export function outcomeGivenCause(
 ): Readonly<Record<string, Readonly<Record<string, number>>>> {
   const compiledTest = compiled.tests.get(test);
   if (compiledTest === undefined) {
-    throw new EvidenceError([
-      {
-        code: 'test-unknown',
-        path: '/test',
-        message: `no test '${test}'`,
-        hint: nearestId(test, compiled.tests.keys()),
-      },
-    ]);
+    throw new EvidenceError([unknownId('test', test, compiled.tests.keys(), '/test')]);
   }
   const swept = sweptFactsOf(compiled, belief);
   const table = swept.outcomeGivenCause.get(test);
   if (table === undefined) {
-    throw new EvidenceError([
-      {
-        code: 'test-not-applicable',
-        path: '/test',
-        message: `'${test}' does not apply to this car`,
-        hint: 'state the intake fact it needs',
-      },
-    ]);
+    throw new EvidenceError([makeProblem('test-not-applicable/now', '/test', { test })]);
   }
   const { outcomes } = compiledTest;
   const possible = compiled.causes.flatMap((cause, c) => (swept.prior[c]! > 0 ? [{ cause, c }] : []));

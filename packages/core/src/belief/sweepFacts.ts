@@ -1,6 +1,7 @@
 import { sweepRoot } from '@faultodds/inference/sweeps';
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
+import { makeProblem } from '../errors/makeProblem.ts';
 import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';
 import { appliesHere } from './appliesHere.ts';
 import { contextPrior } from './contextPrior.ts';
@@ -34,24 +35,14 @@ export function sweepFacts(compiled: CompiledModel, facts: Facts, options: Sweep
   const likelihoods = evidenceOf(compiled, facts);
   const prior = contextPrior(compiled, facts.context);
   if (prior.every((p) => p === 0)) {
-    const hint = 'clear one of them, or state what the causes require';
-    throw new EvidenceError([
-      { code: 'evidence-impossible', path: '/context', message: 'the intake facts rule out every cause', hint },
-    ]);
+    throw new EvidenceError([makeProblem('evidence-impossible/context', '/context', {})]);
   }
   const tests =
     options.posteriorOnly === true ? [] : compiled.testList.filter((test) => appliesHere(test.test, facts.context));
   const swept = sweepRoot(compiled.sweep, { likelihoods, targets: tests.map((test) => test.table) });
   const { posterior, logSum } = posteriorOf(prior, swept.logEvidenceGivenRoot);
   if (logSum === -Infinity) {
-    throw new EvidenceError([
-      {
-        code: 'evidence-impossible',
-        path: '/observations',
-        message: 'no cause of this model can produce what was recorded',
-        hint: 'retract the result you trust least; the intake facts may also rule out too much',
-      },
-    ]);
+    throw new EvidenceError([makeProblem('evidence-impossible', '/observations', {})]);
   }
   return { facts, prior, posterior, logProbabilityOfEvidence: logSum, tests, outcomeGivenCause: swept.targets };
 }

@@ -1,3 +1,4 @@
+import { makeProblem } from '../errors/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import { joinFrames } from './joinFrames.ts';
 
@@ -41,18 +42,13 @@ export function decodeMonitorResponse(hex: string): MonitorResponse {
   if (odd !== null) {
     return {
       counts,
-      problems: [problem('hex-malformed', odd.index, `found '${odd[0]}'`, 'hexadecimal digits and spaces only')],
+      problems: [makeProblem('hex-malformed', `/${odd.index}`, { found: odd[0] })],
     };
   }
   for (const bytes of joinFrames(hex)) {
     if (bytes[0] !== RESPONSE) {
       problems.push(
-        problem(
-          'not-a-monitor-response',
-          0,
-          `begins with ${hexOf(bytes[0])}`,
-          'a response to service $06 begins with 46',
-        ),
+        makeProblem('not-a-monitor-response', '/0', { byte: bytes[0] === undefined ? '' : hexOf(bytes[0]) }),
       );
       continue;
     }
@@ -66,29 +62,17 @@ function decodeRecord(bytes: readonly number[], at: number, counts: MonitorCount
   if (left < RECORD) {
     // frames are filled up with 00, 55, AA or CC
     const isFiller = bytes.slice(at).every((byte) => byte === bytes[at] && [0x00, 0x55, 0xaa, 0xcc].includes(byte));
-    if (!isFiller)
-      problems.push(
-        problem('record-cut-short', at, `${left} bytes left`, 'each test takes nine bytes: is the response complete?'),
-      );
+    if (!isFiller) problems.push(makeProblem('record-cut-short', `/${at}`, { bytes: left }));
     return;
   }
   const [monitor = 0, test = 0, unit = 0] = bytes.slice(at, at + 3);
   const word = (offset: number): number => bytes[at + offset]! * 256 + bytes[at + offset + 1]!;
   if (monitor < FIRST_MONITOR || monitor > LAST_MONITOR) {
-    problems.push(
-      problem(
-        'other-monitor',
-        at,
-        `monitor $${hexOf(monitor)} is no misfire monitor`,
-        'misfire monitors are $A1 to $AD',
-      ),
-    );
+    problems.push(makeProblem('other-monitor', `/${at}`, { byte: hexOf(monitor) }));
   } else if (test !== AVERAGE && test !== LAST_CYCLE) {
-    problems.push(
-      problem('other-test', at + 1, `test $${hexOf(test)} is defined by the maker`, 'counts are tests $0B and $0C'),
-    );
+    problems.push(makeProblem('other-test', `/${at + 1}`, { byte: hexOf(test) }));
   } else if (unit !== COUNTS) {
-    problems.push(problem('other-unit', at + 2, `unit $${hexOf(unit)} is no count`, 'counts have unit $24'));
+    problems.push(makeProblem('other-unit', `/${at + 2}`, { byte: hexOf(unit) }));
   } else {
     counts.push({
       cylinder: monitor === FIRST_MONITOR ? 'all' : monitor - FIRST_MONITOR,
@@ -100,13 +84,6 @@ function decodeRecord(bytes: readonly number[], at: number, counts: MonitorCount
   }
 }
 
-function hexOf(byte: number | undefined): string {
-  return byte === undefined ? 'nothing' : byte.toString(16).toUpperCase().padStart(2, '0');
+function hexOf(byte: number): string {
+  return byte.toString(16).toUpperCase().padStart(2, '0');
 }
-
-const problem = (code: string, at: number, message: string, hint: string): Problem => ({
-  code,
-  path: `/${at}`,
-  message,
-  hint,
-});

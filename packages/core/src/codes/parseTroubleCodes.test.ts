@@ -34,7 +34,7 @@ test.each([
   ['0301', '0301', 0, 'is the letter missing: P0301?'],
   ['X0301', 'X0301', 0, 'a code looks like P0301: P, C, B or U, and four digits'],
 ])('in %j, %j at %d is pointed out: %s', (text, piece, at, hint) => {
-  expect(parseTroubleCodes(text).malformed).toEqual([{ text: piece, at, hint }]);
+  expect(parseTroubleCodes(text).malformed).toMatchObject([{ text: piece, at, hint }]);
 });
 
 test('a long list of anything is read without harm', () => {

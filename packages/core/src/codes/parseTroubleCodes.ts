@@ -1,3 +1,5 @@
+import { makeProblem } from '../errors/makeProblem.ts';
+import type { Problem } from '../errors/faultoddsError.ts';
 import type { CodeStatus, MalformedCode, TroubleCode } from './troubleCode.ts';
 
 /** A list of codes, read. */
@@ -48,8 +50,7 @@ export function parseTroubleCodes(text: string): TroubleCodeList {
       last = code;
     } else if (status !== undefined && (heads || last === undefined)) ofLine = status;
     else if (status !== undefined && last !== undefined) found.set(last, { ...found.get(last)!, status });
-    else if (token !== '' && !IGNORED.has(token.toLowerCase()))
-      malformed.push({ text: token, at: match.index, hint: hintFor(token) });
+    else if (token !== '' && !IGNORED.has(token.toLowerCase())) malformed.push(malformedCode(token, match.index));
   }
   return { codes: [...found.values()], malformed };
 }
@@ -60,19 +61,26 @@ function keep(found: Map<string, TroubleCode>, code: TroubleCode): void {
   found.set(code.code, isWeaker ? known : code);
 }
 
-function hintFor(token: string): string {
-  const repaired = token
+function malformedCode(text: string, at: number): MalformedCode {
+  const { hint, wording } = problemOf(text, `/${at}`);
+  return { text, at, hint, ...(wording === undefined ? {} : { wording }) };
+}
+
+function problemOf(text: string, path: string): Problem {
+  const repaired = text
     .toUpperCase()
     .replace(
       /^([PCBU])(.*)$/,
       (_, letter: string, rest: string) =>
         letter + rest.replaceAll('O', '0').replaceAll(/[IL]/g, '1').replaceAll('S', '5'),
     );
-  if (repaired !== token.toUpperCase() && CODE.test(repaired)) return `did you mean ${repaired}?`;
-  if (/^[PCBU][0-9A-F]*$/i.test(token)) {
-    if (token.length !== 5) return `a code has a letter and four digits, this one ${token.length - 1}`;
-    return 'the first digit of a code is 0 to 3';
+  if (repaired !== text.toUpperCase() && CODE.test(repaired)) {
+    return makeProblem('code-malformed/repaired', path, { text, code: repaired });
   }
-  if (/^\d{4}$/.test(token)) return `is the letter missing: P${token}?`;
-  return 'a code looks like P0301: P, C, B or U, and four digits';
+  if (/^[PCBU][0-9A-F]*$/i.test(text)) {
+    return text.length === 5
+      ? makeProblem('code-malformed/first-digit', path, { text })
+      : makeProblem('code-malformed/length', path, { text, digits: text.length - 1 });
+  }
+  return makeProblem(/^\d{4}$/.test(text) ? 'code-malformed/letter' : 'code-malformed', path, { text });
 }

@@ -1,3 +1,5 @@
+import type { Problem } from '../errors/faultoddsError.ts';
+
 /** How a module reports a code: confirmed (service $03), seen once (service $07), or kept until it has passed its own check (service $0A). */
 export type CodeStatus = 'stored' | 'pending' | 'permanent';
 
@@ -17,4 +19,6 @@ export interface MalformedCode {
   /** Position of its first character in the list. */
   readonly at: number;
   readonly hint: string;
+  /** As of a problem: `describeProblem` of another language words it from this. */
+  readonly wording?: Problem['wording'];
 }

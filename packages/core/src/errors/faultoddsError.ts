@@ -1,3 +1,5 @@
+import { shortenMessage } from './shortenMessage.ts';
+
 /** One thing that is wrong: where, what, and what to do about it. */
 export interface Problem {
   /** Stable, documented: programs may switch on it. */
@@ -6,10 +8,9 @@ export interface Problem {
   readonly path: string;
   readonly message: string;
   readonly hint: string;
+  /** What message and hint are made of, for `describeProblem` of another language. Absent where they were written by hand. */
+  readonly wording?: { readonly key: string; readonly parts: unknown };
 }
-
-// longer than any message of ours; what was found and is quoted may be a whole file
-const LONGEST_MESSAGE = 500;
 
 /** Base of all errors of this package. `code`, `path` and `hint` are those of the first problem; `problems` holds all of them. */
 export class FaultoddsError extends Error {
@@ -32,6 +33,6 @@ export class FaultoddsError extends Error {
 }
 
 function shortened(problem: Problem): Problem {
-  const { message } = problem;
-  return message.length <= LONGEST_MESSAGE ? problem : { ...problem, message: `${message.slice(0, LONGEST_MESSAGE)}…` };
+  const message = shortenMessage(problem.message);
+  return message === problem.message ? problem : { ...problem, message };
 }

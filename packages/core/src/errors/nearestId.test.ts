@@ -37,12 +37,13 @@ describe('nearest id', () => {
 test('an unknown id is one problem, a known one none', () => {
   const list = [{ id: 'hum' }, { id: 'vacuum' }];
   expect(findUnknownId('test', 'hum', list, '/test')).toEqual([]);
-  expect(findUnknownId('test', 'vacum', list, '/observations/0/test', ' of the pump')).toEqual([
+  expect(findUnknownId('test', 'vacum', list, '/observations/0/test', 'the-pump')).toEqual([
     {
       code: 'test-unknown',
       path: '/observations/0/test',
-      message: `no test 'vacum' of the pump`,
+      message: `no test 'vacum' of 'the-pump'`,
       hint: `did you mean 'vacuum'?`,
+      wording: { key: 'unknown', parts: { kind: 'test', id: 'vacum', of: 'the-pump', nearest: 'vacuum' } },
     },
   ]);
 });

@@ -1,7 +1,13 @@
+import { problemParts } from '../words/en/problemParts.ts';
 import { editDistance } from './editDistance.ts';
 
 /** Hint for an id that does not resolve: the nearest known one when it is near enough to be a slip of the pen. */
 export function nearestId(id: string, among: Iterable<string>): string {
+  return problemParts.nearest(nearestOf(id, among));
+}
+
+/** The known id that is near enough to be meant, if any. */
+export function nearestOf(id: string, among: Iterable<string>): string | undefined {
   const limit = Math.max(2, Math.floor(id.length / 3));
   let best: string | undefined;
   let least = limit + 1;
@@ -10,5 +16,5 @@ export function nearestId(id: string, among: Iterable<string>): string {
     const distance = editDistance(id, other);
     if (distance < least) [best, least] = [other, distance];
   }
-  return best === undefined ? 'add it, or correct the reference' : `did you mean '${best}'?`;
+  return best;
 }

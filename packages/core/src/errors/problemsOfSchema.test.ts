@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest';
 import * as z from 'zod/mini';
 import type { Problem } from './faultoddsError.ts';
 import { problemsOfSchema } from './problemsOfSchema.ts';
-import { quoteFound } from './quoteFound.ts';
+import { problemParts } from '../words/en/problemParts.ts';
+import { foundIn } from './foundIn.ts';
 
 const schema = z.strictObject({
   id: z.string().check(z.regex(/^[a-z]+$/)),
@@ -76,5 +77,5 @@ test.each([
   [10n, '10'],
   [() => 1, 'a function'],
 ])('found %s is quoted as %s', (value, quoted) => {
-  expect(quoteFound(value)).toBe(quoted);
+  expect(problemParts.found(foundIn(value))).toBe(quoted);
 });

@@ -1,7 +1,8 @@
 import type * as z from 'zod/mini';
 import { jsonPointer } from './jsonPointer.ts';
 import type { Problem } from './faultoddsError.ts';
-import { quoteFound } from './quoteFound.ts';
+import { foundIn } from './foundIn.ts';
+import { makeProblem } from './makeProblem.ts';
 
 /** What a failed schema check found, one problem per issue, in our words.
  * @param input the value that was checked: what was found is quoted from it. */
@@ -13,82 +14,38 @@ type Issue = z.core.$ZodIssue;
 
 function problemsOfIssue(issue: Issue, path: readonly PropertyKey[], input: unknown): Problem[] {
   const at = jsonPointer(path);
-  const found = quoteFound(valueAt(input, path));
+  const found = foundIn(valueAt(input, path));
   switch (issue.code) {
     case 'unrecognized_keys':
-      return issue.keys.map((key) => ({
-        code: 'key-unknown',
-        path: jsonPointer([...path, key]),
-        message: `unknown property '${key}'`,
-        hint: 'check the spelling, or remove it',
-      }));
-    case 'invalid_type':
+      return issue.keys.map((key) => makeProblem('key-unknown', jsonPointer([...path, key]), { key }));
+    case 'invalid_type': {
+      const { expected } = issue;
       return [
-        found === 'undefined'
-          ? { code: 'value-missing', path: at, message: `missing, expected ${issue.expected}`, hint: `add it` }
-          : {
-              code: 'type-wrong',
-              path: at,
-              message: `found ${found}, expected ${issue.expected}`,
-              hint: `write a ${issue.expected}`,
-            },
+        found.kind === 'nothing'
+          ? makeProblem('value-missing', at, { expected })
+          : makeProblem('type-wrong', at, { found, expected }),
       ];
-    case 'invalid_value':
+    }
+    case 'invalid_value': {
+      const values = issue.values.map(foundIn);
       return [
-        {
-          code: found === 'undefined' ? 'value-missing' : 'value-unknown',
-          path: at,
-          message: `found ${found}, expected ${issue.values.map((v) => quoteFound(v)).join(' or ')}`,
-          hint: 'use one of the values listed',
-        },
+        found.kind === 'nothing'
+          ? makeProblem('value-missing/listed', at, { values })
+          : makeProblem('value-unknown/listed', at, { found, values }),
       ];
+    }
     case 'too_small':
-      return [
-        {
-          code: 'too-small',
-          path: at,
-          message: `found ${found}, expected at least ${issue.minimum}`,
-          hint: 'raise or complete it',
-        },
-      ];
+      return [makeProblem('too-small', at, { found, least: String(issue.minimum) })];
     case 'too_big':
-      return [
-        {
-          code: 'too-big',
-          path: at,
-          message: `found ${found}, expected at most ${issue.maximum}`,
-          hint: 'lower or shorten it',
-        },
-      ];
+      return [makeProblem('too-big', at, { found, most: String(issue.maximum) })];
     case 'invalid_format':
-      return [
-        {
-          code: 'id-malformed',
-          path: at,
-          message: `found ${found}`,
-          hint: `ids are lower-case letters, digits, - and _, not 'constructor'`,
-        },
-      ];
+      return [makeProblem('id-malformed', at, { found })];
     case 'invalid_key':
-      return [
-        {
-          code: 'id-malformed',
-          path: at,
-          message: `key '${String(path.at(-1))}' is not an id`,
-          hint: `ids are lower-case letters, digits, - and _, not 'constructor'`,
-        },
-      ];
+      return [makeProblem('id-malformed/key', at, { key: String(path.at(-1)) })];
     case 'invalid_union':
       return closestBranch(issue, path, input);
     default:
-      return [
-        {
-          code: 'value-invalid',
-          path: at,
-          message: `found ${found}`,
-          hint: 'compare with the JSON Schema of this format',
-        },
-      ];
+      return [makeProblem('value-invalid', at, { found })];
   }
 }
 
@@ -99,15 +56,7 @@ function closestBranch(issue: z.core.$ZodIssueInvalidUnion, path: readonly Prope
   );
   const closest = branches.sort((a, b) => a.length - b.length)[0];
   if (closest !== undefined && closest.length > 0) return closest;
-  const found = quoteFound(valueAt(input, path));
-  return [
-    {
-      code: 'kind-unknown',
-      path: jsonPointer(path),
-      message: `found ${found}`,
-      hint: 'use one of the documented kinds',
-    },
-  ];
+  return [makeProblem('kind-unknown', jsonPointer(path), { found: foundIn(valueAt(input, path)) })];
 }
 
 function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {

@@ -1,3 +1,4 @@
+import { makeProblem } from '../errors/makeProblem.ts';
 import { ModelError } from '../errors/modelError.ts';
 import { recompileModel } from './compileModel.ts';
 import type { CompiledModel } from './compiledModel.ts';
@@ -23,14 +24,11 @@ export function changeNumber(compiled: CompiledModel, path: string, value: numbe
     compiled.model,
   );
   if (typeof found !== 'number' || !(inRow || last === 'best')) {
-    const hint = 'give the place of a best estimate or of a probability in a row';
-    throw new ModelError([
-      { code: 'number-unknown', path, message: 'no number that can be changed stands here', hint },
-    ]);
+    throw new ModelError([makeProblem('number-unknown', path, {})]);
   }
   if (inRow ? !(value > 0 && value < 1) : !(value >= 0 && value < Infinity)) {
-    const hint = inRow ? 'a probability lies between 0 and 1' : 'an estimate is finite and not negative';
-    throw new ModelError([{ code: 'number-out-of-range', path, message: `found ${value}`, hint }]);
+    const key = inRow ? 'number-out-of-range/probability' : 'number-out-of-range/estimate';
+    throw new ModelError([makeProblem(key, path, { value })]);
   }
   const changed = replaceAt(compiled.model, inRow ? keys.slice(0, -1) : keys, (old) => {
     if (!inRow) return value;

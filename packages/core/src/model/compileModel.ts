@@ -1,5 +1,6 @@
 import { compileSweep, type CompiledSweep } from '@faultodds/inference/sweeps';
 import { defineNetwork, type Network, type VariableDefinition } from '@faultodds/inference';
+import { makeProblem } from '../errors/makeProblem.ts';
 import { ModelError } from '../errors/modelError.ts';
 import type { CompiledModel, CompiledTest } from './compiledModel.ts';
 import { fillTable, firstMatches, type FirstMatches, type Parents } from './firstMatches.ts';
@@ -24,14 +25,7 @@ export interface CompileOptions {
 export function compileModel(model: Model, options: CompileOptions = {}): CompiledModel {
   const hypotheses = hypothesesOf(model, options.atMost ?? 1);
   if (options.atMost === 2 && model.twoCauseShare === undefined) {
-    throw new ModelError([
-      {
-        code: 'two-cause-share-missing',
-        path: '/twoCauseShare',
-        message: 'the model does not say how often two causes act at once',
-        hint: 'give twoCauseShare, a share of such faults with its range',
-      },
-    ]);
+    throw new ModelError([makeProblem('two-cause-share-missing', '/twoCauseShare', {})]);
   }
   const causes = hypotheses.map(({ id }) => id);
   const statesOf = new Map(model.mechanisms.map((m) => [m.id, m.states.map(({ id }) => [id])]));

@@ -1,3 +1,4 @@
+import { makeProblem } from '../errors/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import { findCycle } from './findCycle.ts';
 import { findReadingModelProblems } from './findReadingModelProblems.ts';
@@ -22,31 +23,25 @@ export function findModelProblems(model: Model): Problem[] {
 }
 
 function findMultiplierProblems(model: Model): Problem[] {
-  const zero = (path: string, message: string): Problem => ({
-    code: 'multiplier-zero',
-    path,
-    message,
-    hint: 'only where the part does not exist: say `"definitional": true`, else use a small number',
-  });
   const ofContext = model.context.flatMap((feature, f) =>
     feature.values.flatMap((value, v) =>
       Object.entries(value.multipliers)
         .filter(([, multiplier]) => multiplier.best === 0 && multiplier.definitional !== true)
         .map(([cause]) =>
-          zero(
-            `/context/${f}/values/${v}/multipliers/${cause}/best`,
-            `'${feature.id}: ${value.id}' rules out '${cause}' by a multiplier of 0`,
-          ),
+          makeProblem('multiplier-zero', `/context/${f}/values/${v}/multipliers/${cause}/best`, {
+            feature: feature.id,
+            value: value.id,
+            cause,
+          }),
         ),
     ),
   );
   const ofHandling = model.tests.flatMap((test, t) =>
     Object.entries(test.mayCause ?? {})
       .filter(([, multiplier]) => multiplier.best === 0)
-      .map(([cause]) => ({
-        ...zero(`/tests/${t}/mayCause/${cause}/best`, `doing '${test.id}' would rule out '${cause}'`),
-        hint: 'leave the cause out when the test does not bring it about',
-      })),
+      .map(([cause]) =>
+        makeProblem('multiplier-zero/handling', `/tests/${t}/mayCause/${cause}/best`, { test: test.id, cause }),
+      ),
   );
   return [...ofContext, ...ofHandling];
 }
@@ -55,21 +50,13 @@ function findCycleProblems(model: Model): Problem[] {
   const found: Problem[] = [];
   const accessCycle = findCycle(new Map(model.access.map((a) => [a.id, a.requires])));
   if (accessCycle !== undefined) {
-    found.push({
-      code: 'access-cycle',
-      path: `/access/${model.access.findIndex((a) => a.id === accessCycle[0])}/requires`,
-      message: `access needs itself: ${accessCycle.join(' -> ')}`,
-      hint: 'remove one of these prerequisites',
-    });
+    const path = `/access/${model.access.findIndex((a) => a.id === accessCycle[0])}/requires`;
+    found.push(makeProblem('access-cycle', path, { circle: accessCycle }));
   }
   const mechanismCycle = findCycle(new Map(model.mechanisms.map((m) => [m.id, m.parents ?? []])));
   if (mechanismCycle !== undefined) {
-    found.push({
-      code: 'mechanism-cycle',
-      path: `/mechanisms/${model.mechanisms.findIndex((m) => m.id === mechanismCycle[0])}/parents`,
-      message: `mechanism depends on itself: ${mechanismCycle.join(' -> ')}`,
-      hint: 'remove one of these parents',
-    });
+    const path = `/mechanisms/${model.mechanisms.findIndex((m) => m.id === mechanismCycle[0])}/parents`;
+    found.push(makeProblem('mechanism-cycle', path, { circle: mechanismCycle }));
   }
   return found;
 }
@@ -85,37 +72,17 @@ function findLonelyCauses(model: Model): Problem[] {
   const cured = new Set(model.repairs.flatMap((repair) => Object.keys(repair.cures)));
   model.causes.forEach((cause, at) => {
     if (!named.has(cause.id) && !Object.keys(cause.states).some((mechanism) => read.has(mechanism))) {
-      found.push({
-        code: 'cause-unreachable',
-        path: `/causes/${at}`,
-        message: `no test can speak for or against '${cause.id}'`,
-        hint: 'give it a mechanism that a test reads, or a test row that names it',
-      });
+      found.push(makeProblem('cause-unreachable', `/causes/${at}`, { cause: cause.id }));
     }
     if (!cured.has(cause.id)) {
-      found.push({
-        code: 'cause-not-cured',
-        path: `/causes/${at}`,
-        message: `no repair cures '${cause.id}'`,
-        hint: 'add it to the `cures` of a repair',
-      });
+      found.push(makeProblem('cause-not-cured', `/causes/${at}`, { cause: cause.id }));
     }
   });
   if (!model.causes.some((cause) => cause.id === 'not-listed')) {
-    found.push({
-      code: 'not-listed-missing',
-      path: '/causes',
-      message: `no cause 'not-listed'`,
-      hint: 'every model must be able to say "something it does not know"',
-    });
+    found.push(makeProblem('not-listed-missing', '/causes', {}));
   }
   if (model.repairs.filter((repair) => repair.referral === true).length !== 1) {
-    found.push({
-      code: 'referral-missing',
-      path: '/repairs',
-      message: 'expected exactly one repair with `"referral": true`',
-      hint: 'the referral ends every plan',
-    });
+    found.push(makeProblem('referral-missing', '/repairs', {}));
   }
   return found;
 }

@@ -1,4 +1,5 @@
 import { findUnknownId } from '../errors/findUnknownId.ts';
+import { makeProblem } from '../errors/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model, Test } from './model.ts';
 import type { CountsReading, MeasuredReading, PartCountsReading, ReadingModel } from './readingModel.ts';
@@ -11,16 +12,12 @@ export function findReadingModelProblems(model: Model): Problem[] {
       const path = `/tests/${t}/readings/${r}`;
       const twice = (test.readings ?? []).findIndex(({ id }) => id === reading.id) !== r;
       return [
-        ...(twice
-          ? [problem('id-duplicate', `${path}/id`, `'${reading.id}' occurs twice`, 'ids are unique within their list')]
-          : []),
+        ...(twice ? [makeProblem('id-duplicate', `${path}/id`, { id: reading.id })] : []),
         ...problemsOf(model, test, reading, path),
       ];
     }),
   );
 }
-
-const problem = (code: string, path: string, message: string, hint: string): Problem => ({ code, path, message, hint });
 
 function problemsOf(model: Model, test: Test, reading: ReadingModel, path: string): Problem[] {
   switch (reading.kind) {
@@ -43,17 +40,15 @@ function distributionProblems({ distributions }: MeasuredReading, path: string):
     const here = `${path}/distributions/${at}`;
     const found: Problem[] = [];
     if (distributions.findIndex((other) => other.id === id) !== at) {
-      found.push(problem('id-duplicate', `${here}/id`, `'${id}' occurs twice`, 'ids are unique within their list'));
+      found.push(makeProblem('id-duplicate', `${here}/id`, { id }));
     }
     const [needed, refused] = family === 'gamma' ? (['shape', 'sd'] as const) : (['sd', 'shape'] as const);
     const given = { sd, shape };
     if (given[needed] === undefined || given[refused] !== undefined) {
-      const message = `a ${family} distribution is given by mean and ${needed}`;
-      found.push(problem('distribution-parameters', here, message, `give "${needed}", leave out "${refused}"`));
+      found.push(makeProblem('distribution-parameters', here, { family, needed, refused }));
     }
     if (family !== 'normal' && mean <= 0) {
-      const message = `found ${mean}, a ${family} distribution has a mean above 0`;
-      found.push(problem('distribution-parameters', `${here}/mean`, message, 'use a normal one, or another mean'));
+      found.push(makeProblem('distribution-parameters/mean', `${here}/mean`, { family, mean }));
     }
     return found;
   });
@@ -74,25 +69,14 @@ function rowProblems(model: Model, { distributions, rows }: MeasuredReading, pat
         const states = statesOf.get(parent);
         if (states === undefined) return findUnknownId('mechanism', parent, parents, `${here}/when/${parent}`);
         return wanted.flatMap((state, s) =>
-          findUnknownId('state', state, states, `${here}/when/${parent}/${s}`, ` of '${parent}'`),
+          findUnknownId('state', state, states, `${here}/when/${parent}/${s}`, parent),
         );
       }),
       ...(Math.abs(sum - 1) > 1e-9
-        ? [
-            problem(
-              'row-not-one',
-              `${here}/p`,
-              `sums to ${Number(sum.toPrecision(12))}, expected 1`,
-              'correct one share',
-            ),
-          ]
+        ? [makeProblem('row-not-one/shares', `${here}/p`, { sum: Number(sum.toPrecision(12)) })]
         : []),
-      ...(isDefault && !isLast
-        ? [problem('default-row-not-last', here, 'rows after this one are never used', 'move the `{}` row to the end')]
-        : []),
-      ...(isLast && !isDefault
-        ? [problem('default-row-missing', `${path}/rows`, 'no default row', 'end with a row whose `when` is {}')]
-        : []),
+      ...(isDefault && !isLast ? [makeProblem('default-row-not-last', here, {})] : []),
+      ...(isLast && !isDefault ? [makeProblem('default-row-missing/reading', `${path}/rows`, {})] : []),
     ];
   });
   return found;
@@ -105,7 +89,7 @@ function rangeProblems({ limits, wild, bands = [] }: MeasuredReading, path: stri
     ...bands.map(({ from = -Infinity, to = Infinity }, b) => ({ at: `bands/${b}`, low: from, high: to })),
   ];
   return ranges.flatMap(({ at, low, high }) =>
-    low < high ? [] : [problem('range-empty', `${path}/${at}`, `from ${low} to ${high}`, 'the low end comes first')],
+    low < high ? [] : [makeProblem('range-empty', `${path}/${at}`, { low, high })],
   );
 }
 
@@ -128,5 +112,5 @@ function namedOutcomes(
 }
 
 function outcomeProblems(test: Test, named: readonly NamedOutcome[]): Problem[] {
-  return named.flatMap(([path, outcome]) => findUnknownId('outcome', outcome, test.outcomes, path, ` of '${test.id}'`));
+  return named.flatMap(([path, outcome]) => findUnknownId('outcome', outcome, test.outcomes, path, test.id));
 }

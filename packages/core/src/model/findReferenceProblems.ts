@@ -1,4 +1,6 @@
-import { nearestId } from '../errors/nearestId.ts';
+import { unknownId } from '../errors/findUnknownId.ts';
+import { makeProblem } from '../errors/makeProblem.ts';
+import { nearestOf } from '../errors/nearestId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model, Requirement } from './model.ts';
 import type { ConditionalRow } from './row.ts';
@@ -12,12 +14,7 @@ export function findReferenceProblems(model: Model): Problem[] {
     const seen = new Set<string>();
     list.forEach((item, at) => {
       if (seen.has(item.id)) {
-        found.push({
-          code: 'id-duplicate',
-          path: `${path}/${at}/id`,
-          message: `'${item.id}' occurs twice`,
-          hint: 'ids are unique within their list',
-        });
+        found.push(makeProblem('id-duplicate', `${path}/${at}/id`, { id: item.id }));
       }
       seen.add(item.id);
     });
@@ -44,19 +41,14 @@ export function findReferenceProblems(model: Model): Problem[] {
 
   const need = (kind: keyof typeof known, id: string, path: string): void => {
     if (!known[kind].has(id)) {
-      found.push({ code: `${kind}-unknown`, path, message: `no ${kind} '${id}'`, hint: nearestId(id, known[kind]) });
+      found.push(unknownId(kind, id, known[kind], path));
     }
   };
   const needValue = (feature: string, value: string, path: string): void => {
     const of = values.get(feature);
     if (of === undefined) need('feature', feature, path);
     else if (!of.has(value))
-      found.push({
-        code: 'value-unknown',
-        path,
-        message: `'${feature}' has no value '${value}'`,
-        hint: nearestId(value, of),
-      });
+      found.push(makeProblem('value-unknown/of-feature', path, { feature, value, nearest: nearestOf(value, of) }));
   };
   const needRequirement = (requirement: Requirement, path: string): void => {
     for (const [feature, value] of Object.entries(requirement)) needValue(feature, value, `${path}/${feature}`);
@@ -67,22 +59,19 @@ export function findReferenceProblems(model: Model): Problem[] {
         const here = `${path}/${at}/when/${parent}`;
         const of = states.get(parent);
         if (of === undefined || (allowed !== undefined && !allowed.includes(parent))) {
-          found.push({
-            code: 'mechanism-unknown',
-            path: here,
-            message: `no mechanism '${parent}' here`,
-            hint: nearestId(parent, allowed ?? states.keys()),
-          });
+          const nearest = nearestOf(parent, allowed ?? states.keys());
+          found.push(makeProblem('mechanism-unknown/here', here, { id: parent, nearest }));
           continue;
         }
         wanted.forEach((state, s) => {
           if (!of.has(state))
-            found.push({
-              code: 'state-unknown',
-              path: `${here}/${s}`,
-              message: `'${parent}' has no state '${state}'`,
-              hint: nearestId(state, of),
-            });
+            found.push(
+              makeProblem('state-unknown/of-mechanism', `${here}/${s}`, {
+                mechanism: parent,
+                state,
+                nearest: nearestOf(state, of),
+              }),
+            );
         });
       }
     });
@@ -102,12 +91,7 @@ export function findReferenceProblems(model: Model): Problem[] {
       need('mechanism', id, path);
       const mechanism = model.mechanisms.find((m) => m.id === id);
       if (mechanism?.parents !== undefined) {
-        found.push({
-          code: 'mechanism-dependent',
-          path,
-          message: `'${id}' depends on other mechanisms, not on a cause`,
-          hint: 'name the mechanisms it depends on instead',
-        });
+        found.push(makeProblem('mechanism-dependent', path, { id }));
       }
     }
   });
@@ -119,13 +103,7 @@ export function findReferenceProblems(model: Model): Problem[] {
     const path = `/tests/${at}`;
     const outcomes = ids(test.outcomes, `${path}/outcomes`);
     if (test.persistsAs !== undefined && !outcomes.has(test.persistsAs)) {
-      const hint = nearestId(test.persistsAs, outcomes);
-      found.push({
-        code: 'outcome-unknown',
-        path: `${path}/persistsAs`,
-        message: `no outcome '${test.persistsAs}'`,
-        hint,
-      });
+      found.push(unknownId('outcome', test.persistsAs, outcomes, `${path}/persistsAs`));
     }
     for (const cause of Object.keys(test.mayCause ?? {})) need('cause', cause, `${path}/mayCause/${cause}`);
     need('category', test.category, `${path}/category`);
@@ -146,12 +124,7 @@ export function findReferenceProblems(model: Model): Problem[] {
     for (const key of ['cured', 'notCured'] as const) {
       const outcome = repair.sameAs[key];
       if (outcomes.size > 0 && !outcomes.has(outcome)) {
-        found.push({
-          code: 'outcome-unknown',
-          path: `${path}/sameAs/${key}`,
-          message: `no outcome '${outcome}'`,
-          hint: nearestId(outcome, outcomes),
-        });
+        found.push(unknownId('outcome', outcome, outcomes, `${path}/sameAs/${key}`));
       }
     }
   });

@@ -1,3 +1,4 @@
+import { makeProblem } from '../errors/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model } from './model.ts';
 import type { ConditionalRow, Row } from './row.ts';
@@ -10,12 +11,7 @@ export function findRowProblems(model: Model): Problem[] {
     const path = `/mechanisms/${at}`;
     const states = mechanism.states.map((state) => state.id);
     if ((mechanism.background === undefined) === (mechanism.rows === undefined)) {
-      found.push({
-        code: 'mechanism-rows',
-        path,
-        message: `'${mechanism.id}' needs either a background row or parents with rows`,
-        hint: 'roots have `background`, dependent mechanisms `parents` and `rows`',
-      });
+      found.push(makeProblem('mechanism-rows', path, { id: mechanism.id }));
     }
     if (mechanism.background !== undefined)
       found.push(...rowProblems(mechanism.background, states, `${path}/background`, mechanism.id));
@@ -46,22 +42,10 @@ function tableProblems(
   const isDefault = (row: ConditionalRow): boolean => Object.keys(row.when).length === 0;
   const last = rows.at(-1);
   if (last === undefined || !isDefault(last)) {
-    found.push({
-      code: 'default-row-missing',
-      path,
-      message: `'${of}' has no default row`,
-      hint: 'end with a row whose `when` is {}',
-    });
+    found.push(makeProblem('default-row-missing', path, { of }));
   }
   rows.slice(0, -1).forEach((row, at) => {
-    if (isDefault(row)) {
-      found.push({
-        code: 'default-row-not-last',
-        path: `${path}/${at}`,
-        message: `rows after this one are never used`,
-        hint: 'move the `{}` row to the end',
-      });
-    }
+    if (isDefault(row)) found.push(makeProblem('default-row-not-last', `${path}/${at}`, {}));
   });
   return found;
 }
@@ -69,39 +53,20 @@ function tableProblems(
 function rowProblems(row: Row, states: readonly string[], path: string, of: string): Problem[] {
   const found: Problem[] = [];
   for (const state of states) {
-    if (!Object.hasOwn(row.p, state))
-      found.push({
-        code: 'row-key-missing',
-        path: `${path}/p`,
-        message: `no probability for '${state}'`,
-        hint: `add "${state}"`,
-      });
+    if (!Object.hasOwn(row.p, state)) found.push(makeProblem('row-key-missing', `${path}/p`, { state }));
   }
   for (const [state, p] of Object.entries(row.p)) {
     if (!states.includes(state)) {
-      found.push({
-        code: 'row-key-unknown',
-        path: `${path}/p/${state}`,
-        message: `'${state}' is not a state here`,
-        hint: `states are ${states.join(', ')}`,
-      });
+      found.push(makeProblem('row-key-unknown', `${path}/p/${state}`, { state, states }));
     } else if (p <= 0 || p >= 1) {
-      found.push({
-        code: 'likelihood-certain',
-        path: `${path}/p/${state}`,
-        message: `a likelihood of ${p} could never be corrected by evidence`,
-        hint: 'use a small or a large number instead',
-      });
+      found.push(makeProblem('likelihood-certain', `${path}/p/${state}`, { probability: p }));
     }
   }
   const sum = Object.values(row.p).reduce((total, p) => total + p, 0);
   if (Math.abs(sum - 1) > 1e-9) {
-    found.push({
-      code: 'row-not-one',
-      path: `${path}/p`,
-      message: `P(${of}) sums to ${Number(sum.toPrecision(12))}, expected 1`,
-      hint: `the other entries being right, '${Object.keys(row.p).at(-1)}' would be ${Number((1 - sum + (Object.values(row.p).at(-1) ?? 0)).toPrecision(6))}`,
-    });
+    const would = Number((1 - sum + (Object.values(row.p).at(-1) ?? 0)).toPrecision(6));
+    const parts = { of, sum: Number(sum.toPrecision(12)), last: Object.keys(row.p).at(-1), would };
+    found.push(makeProblem('row-not-one', `${path}/p`, parts));
   }
   return found;
 }

@@ -1,3 +1,4 @@
+import { makeProblem } from '../errors/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model } from './model.ts';
 import type { ConditionalRow } from './row.ts';
@@ -18,17 +19,11 @@ export function findSizeProblems(model: Model): Problem[] {
     [...parents].reduce((product, parent) => product * (states.get(parent) ?? 1), own);
   const need = (entries: number, path: string, of: string): void => {
     if (entries <= LARGEST_TABLE) return;
-    found.push({
-      code: 'table-too-large',
-      path,
-      message: `'${of}' needs a table of ${entries} entries, at most ${LARGEST_TABLE} are possible`,
-      hint: 'let it depend on fewer mechanisms, or on one that sums them up',
-    });
+    found.push(makeProblem('table-too-large', path, { of, entries, most: LARGEST_TABLE }));
   };
   const needRows = (rows: readonly ConditionalRow[], path: string, of: string): void => {
     if (rows.length <= MOST_ROWS) return;
-    const message = `'${of}' has ${rows.length} rows, at most ${MOST_ROWS} are possible`;
-    found.push({ code: 'table-too-large', path: `${path}/rows`, message, hint: 'join rows that say the same' });
+    found.push(makeProblem('table-too-large/rows', `${path}/rows`, { of, rows: rows.length, most: MOST_ROWS }));
   };
   model.mechanisms.forEach((one, at) => needRows(one.rows ?? [], `/mechanisms/${at}`, one.id));
   model.tests.forEach((one, at) => needRows(one.rows, `/tests/${at}`, one.id));
@@ -37,12 +32,7 @@ export function findSizeProblems(model: Model): Problem[] {
   );
   model.tests.forEach((one, at) => need(size(named(one.rows), one.outcomes.length), `/tests/${at}`, one.id));
   if (model.access.length > MOST_ACCESS) {
-    found.push({
-      code: 'access-too-many',
-      path: '/access',
-      message: `found ${model.access.length} access operations, at most ${MOST_ACCESS} are possible`,
-      hint: 'join operations that are always done together',
-    });
+    found.push(makeProblem('access-too-many', '/access', { count: model.access.length, most: MOST_ACCESS }));
   }
   return found;
 }

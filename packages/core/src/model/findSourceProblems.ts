@@ -1,4 +1,5 @@
 import type { Problem } from '../errors/faultoddsError.ts';
+import { makeProblem } from '../errors/makeProblem.ts';
 import { jsonPointer } from '../errors/jsonPointer.ts';
 import type { Model } from './model.ts';
 
@@ -14,12 +15,8 @@ export function findSourceProblems(model: Model): Problem[] {
     }
     const { source, low, best, high } = value as Record<string, unknown>;
     if (typeof source === 'string' && !sources.has(source)) {
-      found.push({
-        code: 'source-unknown',
-        path: jsonPointer([...path, 'source']),
-        message: `no source '${source}'`,
-        hint: `add it to sources, or use one of ${[...sources].join(', ')}`,
-      });
+      const parts = { id: source, sources: [...sources] };
+      found.push(makeProblem('source-unknown/listed', jsonPointer([...path, 'source']), parts));
     }
     if (
       typeof low === 'number' &&
@@ -27,24 +24,14 @@ export function findSourceProblems(model: Model): Problem[] {
       typeof high === 'number' &&
       !(low <= best && best <= high)
     ) {
-      found.push({
-        code: 'range-disordered',
-        path: jsonPointer([...path, 'best']),
-        message: `best ${best} lies outside ${low} to ${high}`,
-        hint: 'low <= best <= high',
-      });
+      found.push(makeProblem('range-disordered', jsonPointer([...path, 'best']), { low, best, high }));
     }
     for (const [key, inner] of Object.entries(value)) walk(inner, [...path, key]);
   };
   walk(model, []);
   const { low, high } = model.contextCap;
   if (!(low <= 1 && high >= 1)) {
-    found.push({
-      code: 'range-disordered',
-      path: '/contextCap',
-      message: `the cap ${low} to ${high} does not hold 1, the multiplier of a cause nothing was said about`,
-      hint: 'low <= 1 <= high',
-    });
+    found.push(makeProblem('range-disordered/cap', '/contextCap', { low, high }));
   }
   return found;
 }

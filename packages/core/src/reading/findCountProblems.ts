@@ -1,3 +1,4 @@
+import { makeProblem } from '../errors/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { PartCountsReading } from '../model/readingModel.ts';
 import { firingsOf } from './firingsOf.ts';
@@ -9,19 +10,9 @@ export function findCountProblems({ counts, suspect, exposure }: CountsOfCylinde
     moreThanFirings(count, exposure, `${path}/counts/${cylinder}`),
   );
   if (!Object.hasOwn(counts, suspect)) {
-    found.push({
-      code: 'suspect-missing',
-      path: `${path}/counts/${suspect}`,
-      message: `no count for cylinder ${suspect}, the suspect`,
-      hint: 'count the suspect too, or name another suspect',
-    });
+    found.push(makeProblem('suspect-missing/counts', `${path}/counts/${suspect}`, { suspect }));
   } else if (Object.keys(counts).length < 2) {
-    found.push({
-      code: 'neighbour-missing',
-      path: `${path}/counts`,
-      message: 'the suspect stands alone',
-      hint: 'count at least one other cylinder: only the comparison says something',
-    });
+    found.push(makeProblem('neighbour-missing/counts', `${path}/counts`, {}));
   }
   return found;
 }
@@ -34,12 +25,7 @@ export function findPartCountProblems(model: PartCountsReading, reading: CountsO
     const found = moreThanFirings(suspect, exposure, `${path}/${when}/suspect`);
     if (partner !== undefined) found.push(...moreThanFirings(partner, exposure, `${path}/${when}/partner`));
     if (swapped !== (partner !== undefined)) {
-      found.push({
-        code: swapped ? 'partner-missing' : 'partner-unfit',
-        path: `${path}/${when}/partner`,
-        message: swapped ? 'no count for the cylinder the part was swapped with' : 'the part was replaced, not swapped',
-        hint: swapped ? 'count both cylinders' : 'leave the partner out',
-      });
+      found.push(makeProblem(swapped ? 'partner-missing' : 'partner-unfit', `${path}/${when}/partner`, {}));
     }
     return found;
   });
@@ -47,12 +33,5 @@ export function findPartCountProblems(model: PartCountsReading, reading: CountsO
 
 function moreThanFirings(count: number, exposure: Exposure | undefined, path: string): Problem[] {
   if (exposure === undefined || count <= firingsOf(exposure)) return [];
-  return [
-    {
-      code: 'count-above-firings',
-      path,
-      message: `found ${count} misfires in ${firingsOf(exposure)} firings of the cylinder`,
-      hint: 'a cylinder fires once in two revolutions: correct the count or the exposure',
-    },
-  ];
+  return [makeProblem('count-above-firings', path, { count, firings: firingsOf(exposure) })];
 }

@@ -1,3 +1,4 @@
+import { makeProblem } from '../errors/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Engine } from './engine.ts';
 import type { Reading } from './reading.ts';
@@ -17,15 +18,8 @@ export function findEngineProblems({ cylinders, suspect }: Engine, reading: Read
   const beyond = places.flatMap(([place, byCylinder]) =>
     Object.keys(byCylinder)
       .filter((cylinder) => Number(cylinder) > cylinders)
-      .map((cylinder) => ({
-        code: 'cylinder-unknown',
-        path: `${path}${place}/${cylinder}`,
-        message: `no cylinder ${cylinder} in an engine of ${cylinders}`,
-        hint: `cylinders are numbered from 1 to ${cylinders}: correct this, or the engine`,
-      })),
+      .map((cylinder) => makeProblem('cylinder-unknown', `${path}${place}/${cylinder}`, { cylinder, cylinders })),
   );
   if (reading.suspect === suspect) return beyond;
-  const message = `read with cylinder ${reading.suspect} as the suspect, but cylinder ${suspect} misfires`;
-  const hint = 'correct this, or the engine';
-  return [{ code: 'suspect-differs', path: `${path}/suspect`, message, hint }, ...beyond];
+  return [makeProblem('suspect-differs', `${path}/suspect`, { read: reading.suspect, suspect }), ...beyond];
 }

@@ -1,3 +1,4 @@
+import { makeProblem } from '../errors/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Dimension, MeasuredReading } from '../model/readingModel.ts';
 import { dimensionOfEntry } from './dimensionOfEntry.ts';
@@ -51,16 +52,11 @@ function fieldProblems(
     const found = toCanonical(value, unit);
     if (found >= low && found <= high) return [];
     const other = otherUnit(dimension, unit, value, { low, high });
+    const parts = { value, unit: unit.symbol, low, high, canonical: canonicalUnit };
     return [
-      {
-        code: 'reading-implausible',
-        path: at,
-        message: `found ${value} ${unit.symbol}, expected ${low} to ${high} ${canonicalUnit}`,
-        hint:
-          other === undefined
-            ? 'look at the sign and the decimal point'
-            : `is it ${other.symbol} instead of ${unit.symbol}?`,
-      },
+      other === undefined
+        ? makeProblem('reading-implausible', at, parts)
+        : makeProblem('reading-implausible/unit', at, { ...parts, other: other.symbol }),
     ];
   });
 }
@@ -102,13 +98,10 @@ function pairProblems(
   const found = fieldProblems(dimensionOfEntry(model, 'pair'), unit, isLoss ? AIR_FED : model.limits, fields, path);
   if (found.length > 0 || model.compare === 'minus-reference') return found;
   if (reference <= 0) {
-    return [
-      problem('reference-zero', `${path}/reference`, 'nothing to compare with', 'the reference reading is above 0'),
-    ];
+    return [makeProblem('reference-zero', `${path}/reference`, {})];
   }
   if (isLoss && value > reference) {
-    const message = `${value} ${unit} held of ${reference} ${unit} fed`;
-    return [problem('reading-implausible', `${path}/value`, message, 'are the two gauges exchanged?')];
+    return [makeProblem('reading-implausible/gauges', `${path}/value`, { held: value, fed: reference, unit })];
   }
   return [];
 }
@@ -128,37 +121,16 @@ function cylinderProblems(model: MeasuredReading, reading: PerCylinderReading, p
     );
   }
   if (!Object.hasOwn(values, suspect)) {
-    const read = Object.keys(values).join(', ') || 'none';
-    const message = `no value for cylinder ${suspect}, the suspect (read: ${read})`;
-    found.push(
-      problem('suspect-missing', `${path}/values/${suspect}`, message, 'read the suspect too, or name another suspect'),
-    );
+    found.push(makeProblem('suspect-missing', `${path}/values/${suspect}`, { suspect, read: Object.keys(values) }));
   }
   if (found.length > 0) return found;
   const others = Object.entries(values).filter(([cylinder]) => Number(cylinder) !== suspect);
   if (others.length === 0 && nominal === undefined) {
-    const message = 'the suspect stands alone';
-    return [
-      problem(
-        'neighbour-missing',
-        `${path}/values`,
-        message,
-        'read at least one other cylinder: only the comparison says something',
-      ),
-    ];
+    return [makeProblem('neighbour-missing', `${path}/values`, {})];
   }
   const needsPositive = model.compare !== 'suspect-minus-neighbours';
   if (needsPositive && ![...others.map(([, value]) => value), nominal ?? 0].some((value) => value > 0)) {
-    return [
-      problem(
-        'neighbour-zero',
-        `${path}/values`,
-        'every other cylinder reads 0',
-        'look at the gauge: there is nothing to compare with',
-      ),
-    ];
+    return [makeProblem('neighbour-zero', `${path}/values`, {})];
   }
   return [];
 }
-
-const problem = (code: string, path: string, message: string, hint: string): Problem => ({ code, path, message, hint });

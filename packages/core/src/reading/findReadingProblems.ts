@@ -1,5 +1,6 @@
 import { findUnknownId } from '../errors/findUnknownId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
+import { makeProblem } from '../errors/makeProblem.ts';
 import { problemsOfSchema } from '../errors/problemsOfSchema.ts';
 import type { Test } from '../model/model.ts';
 import type { MeasuredReading, PartCountsReading } from '../model/readingModel.ts';
@@ -15,8 +16,8 @@ import { readingSchema } from './readingSchema.ts';
 export function findReadingProblems(test: Test, input: unknown, path = ''): Problem[] {
   const models = test.readings ?? [];
   if (models.length === 0) {
-    const hint = `give an outcome: ${test.outcomes.map(({ id }) => id).join(', ')}`;
-    return [{ code: 'reading-not-possible', path, message: `'${test.id}' has no numeric reading`, hint }];
+    const outcomes = test.outcomes.map(({ id }) => id);
+    return [makeProblem('reading-not-possible', path, { test: test.id, outcomes })];
   }
   const checked = readingSchema.safeParse(input);
   if (!checked.success) {
@@ -25,12 +26,12 @@ export function findReadingProblems(test: Test, input: unknown, path = ''): Prob
   const reading = checked.data as Reading;
   const model = models.find(({ id }) => id === reading.measure);
   if (model === undefined) {
-    return findUnknownId('measure', reading.measure, models, `${path}/measure`, ` of '${test.id}'`);
+    return findUnknownId('measure', reading.measure, models, `${path}/measure`, test.id);
   }
   const kinds = kindsOf(model);
   if (!kinds.includes(reading.kind)) {
-    const message = `'${model.id}' of '${test.id}' is not read as '${reading.kind}'`;
-    return [{ code: 'kind-unfit', path: `${path}/kind`, message, hint: `give it as ${kinds.join(' or ')}` }];
+    const parts = { measure: model.id, test: test.id, kind: reading.kind, kinds };
+    return [makeProblem('kind-unfit', `${path}/kind`, parts)];
   }
   switch (reading.kind) {
     case 'counts':

@@ -1,3 +1,4 @@
+import { makeProblem } from '../errors/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Dimension } from '../model/readingModel.ts';
 import { unitsOf } from './unitsOf.ts';
@@ -5,10 +6,5 @@ import { unitsOf } from './unitsOf.ts';
 /** That a unit is not one of its dimension. */
 export function unitProblem(dimension: Dimension, found: string, path: string): Problem {
   const symbols = unitsOf(dimension).map(({ symbol }) => symbol);
-  return {
-    code: 'unit-unknown',
-    path,
-    message: `'${found}' is no unit of ${dimension === 'relative' ? 'this reading' : dimension}`,
-    hint: `use ${symbols.join(', ')}`,
-  };
+  return makeProblem('unit-unknown', path, { unit: found, dimension, symbols });
 }

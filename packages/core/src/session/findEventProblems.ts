@@ -2,6 +2,8 @@ import { appliesHere } from '../belief/appliesHere.ts';
 import type { Context } from '../belief/facts.ts';
 import { findResultProblems } from '../belief/findResultProblems.ts';
 import { findUnknownId } from '../errors/findUnknownId.ts';
+import { makeProblem } from '../errors/makeProblem.ts';
+import { nearestOf } from '../errors/nearestId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model } from '../model/model.ts';
 import type { Engine } from '../reading/engine.ts';
@@ -19,7 +21,7 @@ export function findEventProblems(model: Model, content: SessionContent, event: 
     case 'context-set': {
       const values = model.context.find((feature) => feature.id === event.feature)?.values;
       if (values === undefined) return findUnknownId('feature', event.feature, model.context, '/feature');
-      const unknown = findUnknownId('value', event.value, values, '/value', ` of '${event.feature}'`);
+      const unknown = findUnknownId('value', event.value, values, '/value', event.feature);
       return unknown.length > 0
         ? unknown
         : findLostTests(model, content, { ...state.context, [event.feature]: event.value });
@@ -30,7 +32,9 @@ export function findEventProblems(model: Model, content: SessionContent, event: 
       return unknown.length > 0 ? unknown : findLostTests(model, content, context);
     }
     case 'engine-set':
-      return event.suspect > event.cylinders ? [suspectBeyond(event)] : findOtherEngines(content, event);
+      return event.suspect > event.cylinders
+        ? [makeProblem('cylinder-unknown/engine', '/suspect', { cylinder: event.suspect, cylinders: event.cylinders })]
+        : findOtherEngines(content, event);
     case 'result-recorded':
       return [
         ...findTakenId(content, event.id),
@@ -40,7 +44,7 @@ export function findEventProblems(model: Model, content: SessionContent, event: 
     case 'repair-tried':
       return [...findTakenId(content, event.id), ...findUnknownId('repair', event.repair, model.repairs, '/repair')];
     case 'observation-retracted':
-      return findUnknownId('observation', event.id, state.observations, '/id', ' to retract');
+      return findNothingToRetract(content, event.id);
     case 'access-opened':
     case 'access-closed':
       return findUnknownId('access', event.access, model.access, '/access');
@@ -58,42 +62,33 @@ function findTakenId({ events }: SessionContent, id: string): Problem[] {
     (event) => (event.kind === 'result-recorded' || event.kind === 'repair-tried') && event.id === id,
   );
   if (!taken) return [];
-  return [
-    {
-      code: 'id-taken',
-      path: '/id',
-      message: `observation id '${id}' is used already`,
-      hint: 'every observation needs an id of its own, even after a retraction',
-    },
-  ];
+  return [makeProblem('id-taken', '/id', { id })];
+}
+
+function findNothingToRetract({ state: { observations } }: SessionContent, id: string): Problem[] {
+  const ids = observations.map((one) => one.id);
+  if (ids.includes(id)) return [];
+  return [makeProblem('observation-unknown/to-retract', '/id', { id, nearest: nearestOf(id, ids) })];
 }
 
 function onThisEngine(engine: Engine | undefined, reading: Reading | undefined): Problem[] {
   return engine === undefined || reading === undefined ? [] : findEngineProblems(engine, reading, '/reading');
 }
 
-function suspectBeyond({ cylinders, suspect }: Engine): Problem {
-  return {
-    code: 'cylinder-unknown',
-    path: '/suspect',
-    message: `no cylinder ${suspect} in an engine of ${cylinders}`,
-    hint: `cylinders are numbered from 1 to ${cylinders}: correct one of the two`,
-  };
-}
-
 /** Results already recorded whose numbers were read on another engine than this. */
 function findOtherEngines({ state }: SessionContent, engine: Engine): Problem[] {
-  return state.observations.flatMap((observation) => {
-    const [problem] = observation.kind === 'result' ? onThisEngine(engine, observation.reading) : [];
+  const { cylinders, suspect } = engine;
+  return state.observations.flatMap((observation): Problem[] => {
+    const reading = observation.kind === 'result' ? observation.reading : undefined;
+    if (reading?.kind !== 'per-cylinder' && reading?.kind !== 'counts') return [];
+    const [problem] = findEngineProblems(engine, reading);
     if (problem === undefined) return [];
-    return [
-      {
-        code: 'engine-differs',
-        path: problem.code === 'suspect-differs' ? '/suspect' : '/cylinders',
-        message: `result '${observation.id}': ${problem.message}`,
-        hint: `retract '${observation.id}' first`,
-      },
-    ];
+    const { id } = observation;
+    if (reading.suspect !== suspect) {
+      return [makeProblem('engine-differs/suspect', '/suspect', { observation: id, read: reading.suspect, suspect })];
+    }
+    const cylinder = problem.path.split('/').at(-1)!;
+    return [makeProblem('engine-differs/cylinders', '/cylinders', { observation: id, cylinder, cylinders })];
   });
 }
 
@@ -103,13 +98,6 @@ function findLostTests(model: Model, { state }: SessionContent, context: Context
     if (observation.kind !== 'result') return [];
     const test = model.tests.find((one) => one.id === observation.test);
     if (test === undefined || appliesHere(test, context)) return [];
-    return [
-      {
-        code: 'context-needed',
-        path: '/feature',
-        message: `result '${observation.id}' of '${test.id}' needs the intake fact as it is`,
-        hint: `retract '${observation.id}' first`,
-      },
-    ];
+    return [makeProblem('context-needed', '/feature', { observation: observation.id, test: test.id })];
   });
 }

@@ -1,7 +1,7 @@
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { CaseError } from '../errors/caseError.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
-import { nearestId } from '../errors/nearestId.ts';
+import { findUnknownId } from '../errors/findUnknownId.ts';
 import { problemsOfSchema } from '../errors/problemsOfSchema.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
 import { appendEvent } from './appendEvent.ts';
@@ -34,16 +34,8 @@ export function loadCase(compiled: CompiledModel, input: unknown): Session {
 function replay(compiled: CompiledModel, { id, title, demo, events }: CaseDocument): Session {
   let session = startCase(demo === undefined ? { id, title } : { id, title, demo });
   const problems: Problem[] = [];
-  if (demo !== undefined && !compiled.model.causes.some((cause) => cause.id === demo.trueCause)) {
-    problems.push({
-      code: 'cause-unknown',
-      path: '/demo/trueCause',
-      message: `no cause '${demo.trueCause}'`,
-      hint: nearestId(
-        demo.trueCause,
-        compiled.model.causes.map((cause) => cause.id),
-      ),
-    });
+  if (demo !== undefined) {
+    problems.push(...findUnknownId('cause', demo.trueCause, compiled.model.causes, '/demo/trueCause'));
   }
   events.forEach((event, at) => {
     const found = findEventProblems(compiled.model, session.content, event);

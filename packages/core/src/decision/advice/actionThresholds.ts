@@ -1,5 +1,6 @@
 import { atLeastOne } from '../../errors/atLeastOne.ts';
 import { ReadingError } from '../../errors/readingError.ts';
+import { makeProblem, type ProblemParts } from '../../errors/makeProblem.ts';
 import type { Problem } from '../../errors/faultoddsError.ts';
 
 /** Probabilities of a fault that part doing nothing, testing and acting. All in [0, 1] for a test that can be worth buying. */
@@ -34,16 +35,11 @@ export interface ThresholdStakes {
 export function actionThresholds(stakes: ThresholdStakes): ActionThresholds {
   const { benefit, loss, testPrice = 0, sensitivity, falsePositiveRate } = stakes;
   const problems = [
-    ...invalid('benefit', benefit, benefit > 0, 'above 0'),
-    ...invalid('loss', loss, loss > 0, 'above 0'),
-    ...invalid('testPrice', testPrice, testPrice >= 0, 'not negative'),
-    ...invalid('sensitivity', sensitivity, sensitivity >= 0 && sensitivity <= 1, 'between 0 and 1'),
-    ...invalid(
-      'falsePositiveRate',
-      falsePositiveRate,
-      falsePositiveRate >= 0 && falsePositiveRate <= 1,
-      'between 0 and 1',
-    ),
+    ...invalid('benefit', benefit, benefit > 0, 'positive'),
+    ...invalid('loss', loss, loss > 0, 'positive'),
+    ...invalid('testPrice', testPrice, testPrice >= 0, 'not-negative'),
+    ...invalid('sensitivity', sensitivity, sensitivity >= 0 && sensitivity <= 1, 'share'),
+    ...invalid('falsePositiveRate', falsePositiveRate, falsePositiveRate >= 0 && falsePositiveRate <= 1, 'share'),
   ];
   if (atLeastOne(problems)) throw new ReadingError(problems);
   const noTestThreshold = loss / (benefit + loss);
@@ -61,14 +57,8 @@ export function actionThresholds(stakes: ThresholdStakes): ActionThresholds {
   };
 }
 
-function invalid(name: string, value: number, isRight: boolean, range: string): Problem[] {
-  if (isRight && Number.isFinite(value)) return [];
-  return [
-    {
-      code: 'stakes-invalid',
-      path: `/${name}`,
-      message: `found ${value}, expected a number ${range}`,
-      hint: `give a finite number ${range}`,
-    },
-  ];
+type Range = ProblemParts<'stakes-invalid'>['range'];
+
+function invalid(name: string, value: number, isRight: boolean, range: Range): Problem[] {
+  return isRight && Number.isFinite(value) ? [] : [makeProblem('stakes-invalid', `/${name}`, { value, range })];
 }

@@ -1,6 +1,6 @@
 import type { Belief } from '../../belief/belief.ts';
 import { EvidenceError } from '../../errors/evidenceError.ts';
-import { nearestId } from '../../errors/nearestId.ts';
+import { unknownId } from '../../errors/findUnknownId.ts';
 import type { CompiledModel } from '../../model/compiledModel.ts';
 import { accessBits } from '../cost/accessBits.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
@@ -77,8 +77,7 @@ function scopeOf(compiled: CompiledModel, problem: DecisionProblem, step: BigSte
   const cures = new Uint8Array(problem.causes.length);
   const repairModel = new Map(model.repairs.map((repair) => [repair.id, repair]));
   if (step.kind === 'repair' && !repairModel.has(step.repair)) {
-    const hint = nearestId(step.repair, repairModel.keys());
-    throw new EvidenceError([{ code: 'repair-unknown', path: '/repair', message: `no repair '${step.repair}'`, hint }]);
+    throw new EvidenceError([unknownId('repair', step.repair, repairModel.keys(), '/repair')]);
   }
   const bits = step.kind === 'access' ? accessBits(compiled, [step.access]) : 0;
   const own = step.kind === 'access' ? compiled.accessBit.get(step.access)! : 0;

@@ -1,5 +1,5 @@
 import { EvidenceError } from '../../errors/evidenceError.ts';
-import { nearestId } from '../../errors/nearestId.ts';
+import { unknownId } from '../../errors/findUnknownId.ts';
 import type { CompiledModel } from '../../model/compiledModel.ts';
 
 /** Access operations with all their prerequisites, as bits in the model's order of access.
@@ -8,10 +8,7 @@ export function accessBits(compiled: CompiledModel, ids: readonly string[]): num
   return ids.reduce((bits, id, at) => {
     const index = compiled.model.access.findIndex((access) => access.id === id);
     if (index < 0) {
-      const hint = nearestId(id, compiled.accessBit.keys());
-      throw new EvidenceError([
-        { code: 'access-unknown', path: `/openAccess/${at}`, message: `no access '${id}'`, hint },
-      ]);
+      throw new EvidenceError([unknownId('access', id, compiled.accessBit.keys(), `/openAccess/${at}`)]);
     }
     return bits | compiled.accessClosure[index]!;
   }, 0);

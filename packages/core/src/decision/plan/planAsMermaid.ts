@@ -1,16 +1,16 @@
-import { formatMoney } from '../../words/en/formatMoney.ts';
-import { formatProbability } from '../../words/en/formatProbability.ts';
 import type { Plan, PlanStep } from './plan.ts';
 import type { PlanLabels } from './planLabels.ts';
+import { englishPlan, type PlanLanguage } from './planLanguage.ts';
 
 /** A plan as a Mermaid flowchart, from left to right: boxes are steps, arrows their outcomes. */
-export function planAsMermaid(plan: Plan, labels: PlanLabels): string {
+export function planAsMermaid(plan: Plan, labels: PlanLabels, language: PlanLanguage = englishPlan): string {
+  const { planWords, formatMoney, formatProbability } = language;
   const lines = ['flowchart LR'];
   let count = 0;
   const write = (step: PlanStep): string => {
     const name = `s${count}`;
     count += 1;
-    const folded = step.folded > 0 ? `<br/>… ${step.folded} more steps` : '';
+    const folded = step.folded > 0 ? `<br/>${planWords.folded(step.folded)}` : '';
     lines.push(`  ${name}["${escape(labels.step(step))}<br/>${formatMoney(step.price)}${folded}"]`);
     for (const { outcome, probability, then } of step.branches) {
       if (then === undefined) continue;

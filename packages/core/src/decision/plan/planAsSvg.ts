@@ -1,7 +1,6 @@
-import { formatMoney } from '../../words/en/formatMoney.ts';
-import { formatProbability } from '../../words/en/formatProbability.ts';
 import type { Plan, PlanStep } from './plan.ts';
 import type { PlanLabels } from './planLabels.ts';
+import { englishPlan, type PlanLanguage } from './planLanguage.ts';
 
 const COLUMN = 480;
 // Where the line of a step ends and its branches begin, and where they are level again.
@@ -20,7 +19,13 @@ interface Placed {
 
 /** A plan as a standalone SVG drawing that takes the colour of the text around it: steps from left to right, outcomes on the lines
  * between them, thicker where they are likelier. `title` is read out by screen readers. */
-export function planAsSvg(plan: Plan, labels: PlanLabels, title = 'Plan of the next steps'): string {
+export function planAsSvg(
+  plan: Plan,
+  labels: PlanLabels,
+  title?: string,
+  language: PlanLanguage = englishPlan,
+): string {
+  const { planWords, formatMoney, formatProbability } = language;
   let row = 0;
   let columns = 1;
   const place = (step: PlanStep, level: number): Placed => {
@@ -45,7 +50,7 @@ export function planAsSvg(plan: Plan, labels: PlanLabels, title = 'Plan of the n
     const note = [
       formatMoney(step.price),
       ...(cured === undefined ? [] : [`${labels.outcome(step, 'cured')} ${formatProbability(cured.probability)}`]),
-      ...(step.folded > 0 ? [`… ${step.folded} more steps`] : []),
+      ...(step.folded > 0 ? [planWords.folded(step.folded)] : []),
     ].join(' · ');
     const own = [
       `<circle cx="${x}" cy="${y}" r="4" fill="currentColor"/>`,
@@ -57,7 +62,7 @@ export function planAsSvg(plan: Plan, labels: PlanLabels, title = 'Plan of the n
   const { marks } = place(plan.root, 0);
   const width = MARGIN * 2 + columns * COLUMN;
   const height = MARGIN * 2 + row * ROW;
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="sans-serif" fill="currentColor"><title>${escape(title)}</title>${marks.join('')}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="sans-serif" fill="currentColor"><title>${escape(title ?? planWords.title)}</title>${marks.join('')}</svg>`;
 }
 
 function shorten(text: string, letters: number): string {

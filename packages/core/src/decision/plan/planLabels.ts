@@ -1,5 +1,6 @@
 import type { Model } from '../../model/model.ts';
 import type { PlanStep } from './plan.ts';
+import { englishPlan, type PlanLanguage } from './planLanguage.ts';
 
 /** Names of the steps and outcomes of a plan. */
 export interface PlanLabels {
@@ -7,19 +8,17 @@ export interface PlanLabels {
   readonly outcome: (step: Pick<PlanStep, 'kind' | 'id'>, outcome: string) => string;
 }
 
-const ENDS: Readonly<Record<string, string>> = {
-  cured: 'cured',
-  'not-cured': 'the fault stays',
-  referred: 'handed on',
-};
-
-/** The model's own labels; what has none is shown by its id. */
-export function planLabels({ tests, repairs }: Pick<Model, 'tests' | 'repairs'>): PlanLabels {
+/** The model's own labels, and how a repair or referral ends in words of the language; what has none is shown by its id. */
+export function planLabels(
+  { tests, repairs }: Pick<Model, 'tests' | 'repairs'>,
+  { planWords }: Pick<PlanLanguage, 'planWords'> = englishPlan,
+): PlanLabels {
+  const ends: Readonly<Record<string, string>> = planWords.ends;
   const test = new Map(tests.map((one) => [one.id, one]));
   const repair = new Map(repairs.map((one) => [one.id, one.label]));
   return {
     step: ({ kind, id }) => (kind === 'test' ? test.get(id)?.label : repair.get(id)) ?? id,
     outcome: ({ kind, id }, outcome) =>
-      (kind === 'test' ? test.get(id)?.outcomes.find((one) => one.id === outcome)?.label : ENDS[outcome]) ?? outcome,
+      (kind === 'test' ? test.get(id)?.outcomes.find((one) => one.id === outcome)?.label : ends[outcome]) ?? outcome,
   };
 }

@@ -5,10 +5,14 @@ import { formatNumber } from './formatNumber.ts';
 import { formatProbability } from './formatProbability.ts';
 import { formatTimes } from './formatTimes.ts';
 import { messages } from './messages.ts';
+import { planWords } from './planWords.ts';
+import { problems } from './problems.ts';
 
 /** German: sentences and formats. The model's labels stay in the language of the model. */
 export const german: Language = {
   messages,
+  planWords,
+  problems,
   formatNumber,
   formatMinutes,
   formatMoney,

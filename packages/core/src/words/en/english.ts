@@ -4,10 +4,14 @@ import { formatMoney } from './formatMoney.ts';
 import { formatProbability } from './formatProbability.ts';
 import { formatTimes } from './formatTimes.ts';
 import { messages } from './messages.ts';
+import { planWords } from './planWords.ts';
+import { problems } from './problems.ts';
 
 /** English: what the sentence makers use unless they are given another language. */
 export const english: Language = {
   messages,
+  planWords,
+  problems,
   formatNumber: String,
   formatMinutes,
   formatMoney,

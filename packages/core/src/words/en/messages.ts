@@ -1,3 +1,5 @@
+import { plural } from '../plural.ts';
+
 /** The sentences of this language, by key. Each takes ready-formatted parts; labels come from the model and stand in quotation marks,
  * because they are titles ("Spark plug worn or fouled") and cannot be declined. A translation replaces this file and the formats.
  * Counts are whole engines of 1000 ("3"), or words when it is fewer than 1 or more than 999. */
@@ -29,12 +31,13 @@ export const messages = {
   trims: (p: { short: string; long: string }): string => `short-term ${p.short}, long-term ${p.long}`,
   /** Misfire counts: of the suspect, and of all other cylinders together. */
   counted: (p: { suspect: string; count: string; others: string }): string =>
-    `${p.count} misfires on cylinder ${p.suspect}, ${p.others} on the others together`,
+    `${p.count} ${misfires(p.count)} on cylinder ${p.suspect}, ${p.others} on the others together`,
   /** Misfire counts of this cylinder before and after its part was replaced. */
-  beforeAfter: (p: { before: string; after: string }): string => `${p.before} misfires before, ${p.after} after`,
+  beforeAfter: (p: { before: string; after: string }): string =>
+    `${p.before} ${misfires(p.before)} before, ${p.after} after`,
   /** The same where the part went to another cylinder. */
   swapped: (p: { before: string; after: string; partner: string }): string =>
-    `${p.before} misfires before; after, ${p.after} on this cylinder and ${p.partner} on the other`,
+    `${p.before} ${misfires(p.before)} before; after, ${p.after} on this cylinder and ${p.partner} on the other`,
   /** Appended to a heading: the misfire was not there during the test. */
   whileAsleep: (heading: string): string => `${heading} (while the fault was not there)`,
   /** Appended to a heading. */
@@ -141,6 +144,10 @@ export const messages = {
   and: (parts: readonly string[]): string =>
     parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`,
 } as const;
+
+function misfires(count: string): string {
+  return plural('en', Number(count), { one: 'misfire', other: 'misfires' });
+}
 
 /** Labels start with a capital; inside a sentence the first word drops it, unless it is an abbreviation ("EGR", "P0301"). */
 function lowerFirst(label: string): string {
