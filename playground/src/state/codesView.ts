@@ -1,4 +1,5 @@
 import { observationsFromCodes, parseTroubleCodes } from '@faultodds/core';
+import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
 import type { Engine } from './engine.svelte.ts';
 import type { Knowledge } from './knowledge.ts';
@@ -55,7 +56,9 @@ export function codesView(
         already: onRecord.has(observation.test),
       };
     }),
-    malformed: list.malformed.map(({ text: piece, at, hint }) => t.entry.malformedAt(piece, at + 1, hint)),
+    malformed: list.malformed.map((piece) =>
+      t.entry.malformedAt(piece.text, piece.at + 1, say.describeProblem(piece).hint),
+    ),
     kept: kept.map((code) => t.entry.keptLine(code.code.code, t.entry.meaning(code), t.entry.reason[code.reason])),
     remarks: remarks.map(t.entry.codeRemark),
   };

@@ -3,12 +3,13 @@ import {
   decodeMonitorResponse,
   type MonitorCount,
   parseReading,
-  type Problem,
   ReadingError,
 } from '@faultodds/core';
+import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
 import type { Engine } from './engine.svelte.ts';
 import type { Knowledge } from './knowledge.ts';
+import { problemInWords } from './problemInWords.ts';
 import type { Seen } from './seen.ts';
 
 /** Raw misfire counts of the control module, decoded. */
@@ -32,7 +33,10 @@ export function monitorView(
   const counts = Object.entries(countsOfMonitors(monitors, covers)).filter(
     ([cylinder]) => Number(cylinder) <= engine.cylinders,
   );
-  const lines = problems.map(({ path, message, hint }) => t.entry.byte(path.slice(1), message, hint));
+  const lines = problems.map((problem) => {
+    const { message, hint } = say.describeProblem(problem);
+    return t.entry.byte(problem.path.slice(1), message, hint);
+  });
   const found = { counts: counts.map(([cylinder, misfires]) => ({ cylinder, misfires })) };
   if (counts.length === 0) return { ...found, seen: null, problems: lines };
   try {
@@ -44,10 +48,6 @@ export function monitorView(
     return { ...found, seen: { reading }, problems: lines };
   } catch (error) {
     if (!(error instanceof ReadingError)) throw error;
-    return { ...found, seen: null, problems: [...lines, ...error.problems.map(inWords)] };
+    return { ...found, seen: null, problems: [...lines, ...error.problems.map(problemInWords)] };
   }
-}
-
-function inWords({ message, hint }: Problem): string {
-  return [message, hint].filter(Boolean).join('. ');
 }

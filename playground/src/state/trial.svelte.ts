@@ -12,6 +12,7 @@ import {
 import type { ChangedNumber } from '../worker/question.ts';
 import type { CaseStore } from './caseStore.svelte.ts';
 import type { Knowledge } from './knowledge.ts';
+import { problemInWords } from './problemInWords.ts';
 
 /** What the open case would look like if some numbers were others. The case itself stays as it is. */
 export interface Trial {
@@ -42,7 +43,8 @@ export function createTrial(knowledge: () => Knowledge, store: () => CaseStore):
     try {
       return { compiled: apply(changes), refused: '' };
     } catch (error) {
-      if (error instanceof FaultoddsError) return { compiled: knowledge().compiled, refused: error.message };
+      if (error instanceof FaultoddsError)
+        return { compiled: knowledge().compiled, refused: error.problems.map(problemInWords).join(' ') };
       throw error;
     }
   });

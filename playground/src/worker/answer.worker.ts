@@ -1,4 +1,4 @@
-import { changeNumber, type CompiledModel, compileModel } from '@faultodds/core';
+import { changeNumber, type CompiledModel, compileModel, FaultoddsError } from '@faultodds/core';
 import { answerQuestion } from './answerQuestion.ts';
 import type { Reply, Request } from './question.ts';
 
@@ -17,7 +17,8 @@ addEventListener('message', ({ data }: MessageEvent<Request>) => {
       answerQuestion(changed, question, (answer) => send({ kind: 'answer', id, answer }));
     send({ kind: 'finished', id });
   } catch (error) {
-    send({ kind: 'failed', id, message: error instanceof Error ? error.message : String(error) });
+    const problems = error instanceof FaultoddsError ? error.problems : [];
+    send({ kind: 'failed', id, message: error instanceof Error ? error.message : String(error), problems });
   }
 });
 

@@ -1,4 +1,5 @@
 import type { Model } from '@faultodds/core';
+import { problemInWords } from '../state/problemInWords.ts';
 import type { Answer, ChangedNumber, Question, Reply, Request } from './question.ts';
 
 /** Asks a worker; a new list of questions takes the place of the one before, finished or not. */
@@ -50,7 +51,7 @@ export function createAsker(model: Model, makeWorker: () => Worker = newWorker):
         if (data.id !== asked) return;
         if (data.kind === 'answer') return onanswer(data.answer);
         busy = false;
-        onend?.(data.kind === 'failed' ? data.message : '');
+        onend?.(data.kind === 'failed' ? data.problems.map(problemInWords).join(' ') || data.message : '');
       };
       send({ kind: 'questions', id, changes, questions });
     },

@@ -8,6 +8,7 @@ import type {
   IntakeQuestion,
   Model,
   Plan,
+  Problem,
   RankedCause,
   Sensitivity,
   SolverProgress,
@@ -68,4 +69,10 @@ export type Request =
 export type Reply =
   | { readonly kind: 'answer'; readonly id: number; readonly answer: Answer }
   | { readonly kind: 'finished'; readonly id: number }
-  | { readonly kind: 'failed'; readonly id: number; readonly message: string };
+  | {
+      readonly kind: 'failed';
+      readonly id: number;
+      readonly message: string;
+      /** What core refused, to be worded by the page; none where it was no refusal. */
+      readonly problems: readonly Problem[];
+    };

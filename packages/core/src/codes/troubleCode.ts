@@ -20,5 +20,5 @@ export interface MalformedCode {
   readonly at: number;
   readonly hint: string;
   /** As of a problem: `describeProblem` of another language words it from this. */
-  readonly wording?: Problem['wording'];
+  readonly wording?: NonNullable<Problem['wording']>;
 }
