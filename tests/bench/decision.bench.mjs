@@ -78,7 +78,7 @@ const solvers = [
 ];
 const random = seededRandom(SEED);
 const ratios = new Map(solvers.map(({ id }) => [id, []]));
-const bounds = { perfectInformation: 0, confusionPriced: 0 };
+const bounds = { perfectInformation: 0, pairs: 0 };
 for (let at = 0; at < SMALL; at += 1) {
   const problem = core.tableProblem(randomTables(random));
   const optimum = core.exactDynamicProgramming.solve(problem).progress.upperBound;
@@ -86,7 +86,7 @@ for (let at = 0; at < SMALL; at += 1) {
     ratios.get(solver.id).push(core.costOfPolicy(problem, solver.solve(problem).policy) / optimum);
   }
   bounds.perfectInformation += core.repairOrder.solve(problem).progress.lowerBound / optimum / SMALL;
-  bounds.confusionPriced += core.lowerBoundOf(problem)(problem.start) / optimum / SMALL;
+  bounds.pairs += core.lowerBoundOf(problem)(problem.start) / optimum / SMALL;
 }
 const small = [...ratios].map(([solver, all]) => ({
   solver,
@@ -127,7 +127,7 @@ console.table(
 console.log(`${SMALL} random small problems: cost of each policy / optimum`);
 console.table(small.map(({ solver, mean, worst }) => ({ solver, mean: mean.toFixed(4), worst: worst.toFixed(3) })));
 console.log(
-  `bounds / optimum there: perfect information ${bounds.perfectInformation.toFixed(3)}, with prices of confusion ${bounds.confusionPriced.toFixed(3)}`,
+  `bounds / optimum there: perfect information ${bounds.perfectInformation.toFixed(3)}, with pairs ${bounds.pairs.toFixed(3)}`,
 );
 console.log(
   `one-step advice: median ${median(advice).toFixed(2)} ms, slowest case ${Math.max(...advice).toFixed(2)} ms`,

@@ -17,7 +17,7 @@ import {
 
 const DEFAULT_STEPS = 300;
 // Before the stronger bound is made.
-const QUICK_STEPS = 6;
+const QUICK_STEPS = 30;
 // Two costs closer than this share are the same to a person who pays them.
 const SAME = 1e-9;
 // By turns: along the least lower bounds (to raise the bound), and along good plans, with this much curiosity for neglected ones. The
@@ -29,8 +29,8 @@ type Turn = (typeof TURNS)[number];
  * widens the tree where the two are furthest apart along the most promising actions, until they meet or the budget ends. Returns a plan
  * with its certified gap at any time.
  *
- * One step examines one place: all its actions, with bounds for everything they lead to. Places reached on different ways are shared.
- * Default: 300 steps.
+ * One step examines one place: all its actions, with bounds for everything they lead to; the stronger bound, which takes time, only along
+ * the least lower bounds. Places reached on different ways are shared. Default: 300 steps.
  * Source: AO*, Martelli & Montanari 1973, IJCAI 3:1-11; trials down the most promising action towards the largest weighted excess:
  * Smith & Simmons 2004, UAI 20:520-527 (heuristic search value iteration). Turns that refine plans are ours. */
 export const boundedSearch: Solver = {
@@ -59,7 +59,7 @@ function* grow(
 ): Generator<Solution> {
   const { steps = DEFAULT_STEPS, signal, onImprove } = options;
   const knowing = perfectInformation(problem);
-  let lowerBound: LowerBound = (state) => costOfKnowing(knowing(state.open, state.tried), state);
+  let lowerBound: LowerBound | undefined;
   const nodes = new Map<string, SearchNode>();
   const upperPlan = feasiblePlan(problem);
 
@@ -68,9 +68,16 @@ function* grow(
     if (known !== undefined) return known;
     const plan = upperPlan(state);
     const upper = plan.expectedCost;
-    const node = { state, lower: Math.min(lowerBound(state), upper), upper, plan, options: undefined };
+    const lower = Math.min(costOfKnowing(knowing(state.open, state.tried), state), upper);
+    const node = { state, lower, upper, plan, options: undefined, isStrong: false };
     nodes.set(state.key, node);
     return node;
+  };
+  const strengthen = (node: SearchNode): void => {
+    if (lowerBound === undefined || node.isStrong) return;
+    node.isStrong = true;
+    node.lower = Math.min(Math.max(node.lower, lowerBound(node.state)), node.upper);
+    if (node.options !== undefined) update(node);
   };
 
   const root = nodeAt(problem.start);
@@ -86,24 +93,27 @@ function* grow(
   const solution = (): Solution => ({ solver: 'bounded-search', policy, progress: progress() });
   let told = Infinity;
   let shown = 1;
-  let isStronger = false;
   while (walked < steps && signal?.aborted !== true && root.upper - root.lower > SAME * root.upper) {
-    if (walked === QUICK_STEPS && strongerBound !== undefined && !isStronger) {
+    if (walked === QUICK_STEPS && strongerBound !== undefined && lowerBound === undefined) {
       lowerBound = strongerBound();
-      isStronger = true;
-      // what was reached first stands first: from the ends back to the start
-      for (const node of [...nodes.values()].reverse()) {
-        node.lower = Math.min(Math.max(node.lower, lowerBound(node.state)), node.upper);
-        if (node.options !== undefined) update(node);
-      }
+      for (const { branches } of root.options!) for (const { node } of branches) strengthen(node);
+      strengthen(root);
     }
-    let path = descend(root, TURNS[walked % TURNS.length]!);
+    let turn: Turn = TURNS[walked % TURNS.length]!;
+    // the bound is not worth following before it is the stronger one
+    if (turn === 'bound' && walked > 0 && walked < QUICK_STEPS && strongerBound !== undefined) turn = 0;
+    let path = descend(root, turn);
     // a way without doubt teaches nothing; the way of the least lower bound has some, or bounds that another way made better
-    if (path.at(-1)!.options !== undefined) path = descend(root, 'bound');
+    if (turn !== 'bound' && path.at(-1)!.options !== undefined) path = descend(root, (turn = 'bound'));
     const last = path.at(-1)!;
     if (last.options === undefined) {
       expand(problem, last, nodeAt);
       walked += 1;
+    }
+    if (turn === 'bound') {
+      for (const { options } of path) {
+        for (const { branches } of options!) for (const { node } of branches) strengthen(node);
+      }
     }
     for (const above of path.reverse()) update(above);
     if (onImprove !== undefined && certifiedGap(root.lower, root.upper) < told - 1e-4) {
@@ -140,7 +150,7 @@ function descend(root: SearchNode, turn: Turn): SearchNode[] {
 function expand(problem: DecisionProblem, node: SearchNode, nodeAt: (state: DecisionState) => SearchNode): void {
   node.options = allowedActions(problem, node.state).map((action): SearchOption => {
     const { cost, branches } = takeAction(problem, node.state, action);
-    const option = {
+    return {
       action,
       money: cost.money,
       branches: branches.flatMap(({ probability, state }) =>
@@ -150,7 +160,6 @@ function expand(problem: DecisionProblem, node: SearchNode, nodeAt: (state: Deci
       upper: 0,
       visits: 0,
     };
-    return option;
   });
 }
 

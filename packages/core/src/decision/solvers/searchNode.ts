@@ -9,8 +9,10 @@ export interface SearchNode {
   upper: number;
   /** What reaches `upper`: the sequence of repairs from here, or an option. */
   plan: RepairSequence | SearchOption;
-  /** Everything that can be done, once expanded. */
+  /** What can be done, unless it cannot be best any more; `undefined` before the place was examined. */
   options: SearchOption[] | undefined;
+  /** Whether the stronger bound was asked here. */
+  isStrong: boolean;
 }
 
 /** Something that can be done at a node. */
