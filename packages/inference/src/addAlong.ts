@@ -62,13 +62,10 @@ export function addAlong(
           for (let k = 0, i = p, j = q; k < n0; k += 1, i += a0, j += b0)
             dst[j]! += src[i]! + src[i + a1]! + (src[i + 2 * a1]! + src[i + 3 * a1]!);
         }
-        if (r === 3) {
-          for (let k = 0, i = p, j = q; k < n0; k += 1, i += a0, j += b0)
-            dst[j]! += src[i]! + src[i + a1]! + src[i + 2 * a1]!;
-          r = 0;
-        } else if (r === 2) {
+        if (r > 1) {
           for (let k = 0, i = p, j = q; k < n0; k += 1, i += a0, j += b0) dst[j]! += src[i]! + src[i + a1]!;
-          r = 0;
+          p += 2 * a1;
+          r -= 2;
         }
       }
       for (; r > 0; r -= 1, p += a1, q += b1) {

@@ -11,6 +11,12 @@ export interface ArrangedTree {
 /** What a clique costs besides its entries, in entries: messages, loops and look-ups, some 50 ns. */
 const overhead = 32;
 
+/** Entries of the joint table of all variables up to which it is the only table: see `propagateJoint`. */
+export const smallJoint = 256;
+
+/** Tables whose smallest number could be below this are not made by merging: products must not be lost to underflow. */
+const tiny = 1e-250;
+
 /** Makes a clique tree cheaper to propagate in. Every clique costs something whatever its size, and a message down costs a walk over the
  * parent's whole table, so
  * - a small clique is merged with its parent when that adds fewer entries than it saves in overhead;
@@ -19,7 +25,7 @@ const overhead = 32;
  *   variables, so that the large table is walked once for all of them.
  * All keep the running intersection property: what a clique shares with any other part lies in its separator. */
 export function arrangeTree(graph: MoralGraph, given: ArrangedTree): ArrangedTree {
-  const { words, cardinalities } = graph;
+  const { words, cardinalities, least } = graph;
   const count = given.parent.length;
   const sets = new Int32Array(2 * count * words);
   sets.set(given.sets);
@@ -29,17 +35,22 @@ export function arrangeTree(graph: MoralGraph, given: ArrangedTree): ArrangedTre
   parent.set(given.parent);
   const unionSize = (of: Int32Array, a: number, b: number): number => {
     let size = 1;
+    let smallest = 1;
     for (let w = 0; w < words; w += 1) {
-      for (let bits = of[a * words + w]! | of[b * words + w]!; bits !== 0; bits &= bits - 1)
-        size *= cardinalities[(w << 5) + 31 - Math.clz32(bits & -bits)]!;
+      for (let bits = of[a * words + w]! | of[b * words + w]!; bits !== 0; bits &= bits - 1) {
+        const v = (w << 5) + 31 - Math.clz32(bits & -bits);
+        size *= cardinalities[v]!;
+        smallest *= least[v]!;
+      }
     }
-    return size;
+    return smallest < tiny ? Infinity : size;
   };
+  const spared = cardinalities.reduce((all, states) => all * states, 1) > smallJoint ? overhead : smallJoint;
   // children come after their parents; a clique that was merged has infinite size
   for (let c = count - 1; c > 0; c -= 1) {
     const p = parent[c]!;
     const size = unionSize(sets, c, p);
-    if (size > sizes[c]! + sizes[p]! + overhead) continue;
+    if (size > sizes[c]! + sizes[p]! + spared) continue;
     sizes[c] = Infinity;
     sizes[p] = size;
     for (let w = 0; w < words; w += 1) sets[p * words + w]! |= sets[c * words + w]!;

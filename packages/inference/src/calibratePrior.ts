@@ -1,6 +1,6 @@
 import { addAlong } from './addAlong.ts';
 import type { CompiledNetwork } from './compileNetwork.ts';
-import { addLoop, createLoopNest } from './loopNest.ts';
+import { nestOf } from './loopNest.ts';
 import { multiplyAlong } from './multiplyAlong.ts';
 
 /** Fills a compiled network's tables with P(clique) and P(separator), by one pass to the root and one back.
@@ -9,9 +9,8 @@ export function calibratePrior(compiled: CompiledNetwork): void {
   const { tree, loops, sliced, prior, inverse, tableAt, separatorAt } = compiled;
   const { count, parent } = tree;
   const { n, a, b } = sliced;
-  const speaks = multiplyFamilies(compiled);
+  multiplyFamilies(compiled);
   for (let c = count - 1; c > 0; c -= 1) {
-    if (speaks[c] === 0) continue;
     const up = separatorAt[c]!;
     const p = count + c;
     const table = tableAt[parent[c]!]!;
@@ -26,7 +25,7 @@ export function calibratePrior(compiled: CompiledNetwork): void {
     // holds the message upwards, then what the downward one adds to it
     const ratio = inverse;
     for (let k = at; k < end; k += 1) {
-      ratio[k - shift] = speaks[c] === 0 ? 1 : prior[k]!;
+      ratio[k - shift] = prior[k]!;
       prior[k] = 0;
     }
     const p = count + c;
@@ -39,43 +38,23 @@ export function calibratePrior(compiled: CompiledNetwork): void {
   for (let k = 0; k < inverse.length; k += 1) inverse[k] = prior[shift + k] === 0 ? 0 : 1 / prior[shift + k]!;
 }
 
-/** Multiplies every family into the smallest clique that covers it. Returns 1 for cliques whose message to the root is not all ones:
- * those below the home of some variable whose family went further down. */
-function multiplyFamilies(compiled: CompiledNetwork): Uint8Array {
-  const { network, tree, cardinalities, prior, tableAt, separatorAt } = compiled;
-  const { count, parent, start, members, sizes, home, cliqueStart, cliquesOf } = tree;
-  const speaks = new Uint8Array(count);
-  const step = new Int32Array(cardinalities.length);
-  const inClique = new Int32Array(cardinalities.length).fill(-1);
-  const nest = createLoopNest(cardinalities.length);
+/** Multiplies every family into the smallest clique that covers it. */
+function multiplyFamilies(compiled: CompiledNetwork): void {
+  const { families, tree, cardinalities, prior, tableAt, separatorAt } = compiled;
+  const { start, members, sizes, cliqueStart, cliquesOf } = tree;
   prior.fill(1, 0, separatorAt[0]!);
-  for (const { index, parents, table } of network.variables) {
+  families.forEach(({ variables, values }, v) => {
     let best = -1;
-    for (let k = cliqueStart[index]!; k < cliqueStart[index + 1]!; k += 1) {
+    let scope = members;
+    for (let k = cliqueStart[v]!; k < cliqueStart[v + 1]!; k += 1) {
       const c = cliquesOf[k]!;
       if (best >= 0 && sizes[c]! >= sizes[best]!) continue;
-      for (let j = start[c]!; j < start[c + 1]!; j += 1) inClique[members[j]!] = c;
-      let covers = true;
-      for (const p of parents) if (inClique[p] !== c) covers = false;
-      if (covers) best = c;
+      const covering = members.subarray(start[c]!, start[c + 1]!);
+      if (!variables.every((u) => covering.includes(u))) continue;
+      best = c;
+      scope = covering;
     }
-    for (let c = best; c !== home[index] && c > 0; c = parent[c]!) speaks[c] = 1;
-    let stride = cardinalities[index]!;
-    step[index] = 1;
-    for (let k = parents.length - 1; k >= 0; k -= 1) {
-      step[parents[k]!] = stride;
-      stride *= cardinalities[parents[k]!]!;
-    }
-    nest.count = 0;
-    let own = 1;
-    for (let j = start[best + 1]! - 1; j >= start[best]!; j -= 1) {
-      const v = members[j]!;
-      addLoop(nest, cardinalities[v]!, own, step[v]!);
-      own *= cardinalities[v]!;
-    }
-    multiplyAlong(prior, tableAt[best]!, prior, tableAt[best]!, table, 0, nest.n, nest.a, nest.b, 0, nest.count);
-    step[index] = 0;
-    for (const p of parents) step[p] = 0;
-  }
-  return speaks;
+    const { n, a, b, count: loops } = nestOf(scope, variables, cardinalities);
+    multiplyAlong(prior, tableAt[best]!, prior, tableAt[best]!, values, 0, n, a, b, 0, loops);
+  });
 }

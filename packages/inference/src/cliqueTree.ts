@@ -65,20 +65,14 @@ function breadthFirst(
   above: Int32Array,
   root: number,
 ): { steps: number[]; parent: Int32Array; firstChild: Int32Array } {
-  const head = new Int32Array(above.length).fill(-1);
-  const link = new Int32Array(above.length);
-  for (let k = 0; k < above.length; k += 1) {
-    if (above[k]! < 0) continue;
-    link[k] = head[above[k]!]!;
-    head[above[k]!] = k;
-  }
   const steps = [root];
   const parent = [-1];
   const firstChild = [];
   for (let c = 0; c < steps.length; c += 1) {
     firstChild.push(steps.length);
-    for (let d = head[steps[c]!]!; d >= 0; d = link[d]!) {
-      steps.push(d);
+    for (let k = above.length - 1; k >= 0; k -= 1) {
+      if (above[k] !== steps[c]) continue;
+      steps.push(k);
       parent.push(c);
     }
   }
@@ -86,73 +80,55 @@ function breadthFirst(
   return { steps, parent: new Int32Array(parent), firstChild: new Int32Array(firstChild) };
 }
 
-function layOut(graph: MoralGraph, arranged: ArrangedTree, cliqueEntries: number): CliqueTree {
+function layOut(
+  graph: MoralGraph,
+  { sets, sizes: tables, parent: above }: ArrangedTree,
+  cliqueEntries: number,
+): CliqueTree {
   const { words, cardinalities } = graph;
   const n = cardinalities.length;
-  const { steps, parent, firstChild } = breadthFirst(arranged.parent, 0);
+  const { steps, parent, firstChild } = breadthFirst(above, 0);
   const count = steps.length;
-  const cliques = arranged.sets;
-  const tables = arranged.sizes;
   const home = new Int32Array(n).fill(-1);
-  const shares = new Int32Array(n);
-  const start = new Int32Array(count + 1);
-  for (let c = 0, total = 0; c < count; c += 1) {
-    const base = steps[c]! * words;
+  const cliquesOf: number[][] = Array.from({ length: n }, () => []);
+  const lists = steps.map((step, c) => {
+    const list: number[] = [];
     for (let w = 0; w < words; w += 1) {
-      for (let bits = cliques[base + w]!; bits !== 0; bits &= bits - 1) {
+      for (let bits = sets[step * words + w]!; bits !== 0; bits &= bits - 1) {
         const v = (w << 5) + 31 - Math.clz32(bits & -bits);
         if (home[v] === -1) home[v] = c;
-        shares[v]! += 1;
-        total += 1;
+        cliquesOf[v]!.push(c);
+        list.push(v);
       }
     }
-    start[c + 1] = total;
-  }
-  const members = new Int32Array(start[count]!);
+    return list;
+  });
+  const start = new Int32Array(count + 1);
   const residuals = new Int32Array(count);
-  const sizes = new Float64Array(count);
   const separatorSizes = new Float64Array(count).fill(1);
-  const cliqueStart = new Int32Array(n + 1);
-  for (let v = 0; v < n; v += 1) cliqueStart[v + 1] = cliqueStart[v]! + shares[v]!;
-  const cliquesOf = new Int32Array(members.length);
-  const filled = cliqueStart.slice(0, n);
-  for (let c = 0; c < count; c += 1) {
-    const base = steps[c]! * words;
-    sizes[c] = tables[steps[c]!]!;
-    const first = start[c]!;
-    let end = first;
-    for (let w = 0; w < words; w += 1) {
-      for (let bits = cliques[base + w]!; bits !== 0; bits &= bits - 1) {
-        const v = (w << 5) + 31 - Math.clz32(bits & -bits);
-        cliquesOf[filled[v]!] = c;
-        filled[v]! += 1;
-        if (home[v] === c) residuals[c]! += 1;
-        else separatorSizes[c]! *= cardinalities[v]!;
-        // nearest home slowest; within one home the widely shared fastest
-        let at = end;
-        for (; at > first; at -= 1) {
-          const u = members[at - 1]!;
-          const later = home[u]! - home[v]!;
-          if (later > 0 || (later === 0 && shares[u]! <= shares[v]!)) break;
-          members[at] = u;
-        }
-        members[at] = v;
-        end += 1;
-      }
+  lists.forEach((list, c) => {
+    start[c + 1] = start[c]! + list.length;
+    // nearest home slowest; within one home the widely shared fastest
+    list.sort((u, v) => home[v]! - home[u]! || cliquesOf[u]!.length - cliquesOf[v]!.length);
+    for (const v of list) {
+      if (home[v] === c) residuals[c]! += 1;
+      else separatorSizes[c]! *= cardinalities[v]!;
     }
-  }
+  });
+  const cliqueStart = new Int32Array(n + 1);
+  cliquesOf.forEach((cliques, v) => (cliqueStart[v + 1] = cliqueStart[v]! + cliques.length));
   return {
     count,
     cliqueEntries,
     parent,
     start,
-    members,
+    members: Int32Array.from(lists.flat()),
     residuals,
-    sizes,
+    sizes: Float64Array.from(steps, (step) => tables[step]!),
     separatorSizes,
     home,
     cliqueStart,
-    cliquesOf,
+    cliquesOf: Int32Array.from(cliquesOf.flat()),
     firstChild,
   };
 }

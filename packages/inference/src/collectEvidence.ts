@@ -3,8 +3,8 @@ import { multiplyAlong } from './multiplyAlong.ts';
 import { multiplyInLogs } from './multiplyInLogs.ts';
 import type { Propagation } from './propagation.ts';
 import { refreshNest } from './refreshNest.ts';
-import { separatorIsActive } from './separatorIsActive.ts';
 import { sumNest } from './sumNest.ts';
+import { takeFindings } from './takeFindings.ts';
 
 /** Messages whose largest number is smaller than this are scaled up and the logarithm kept. */
 const faint = 1e-30;
@@ -18,17 +18,18 @@ const tiny = 1e-250;
  * Allocates nothing, except where findings contradict each other beyond the range of doubles. */
 export function collectEvidence(propagation: Propagation): void {
   const { compiled, held, stale, now, logs } = propagation;
+  takeFindings(propagation);
   if (now.collectedIn === now.round) return;
   markActive(propagation);
   now.summed = -1;
   if (now.doubtful) {
-    stale.fill(1);
+    stale.fill(3);
     now.doubtful = false;
   }
   for (let c = compiled.tree.count - 1; c >= 0; c -= 1) {
-    if (stale[c] === 0 || held[c] === 0) continue;
+    if (stale[c]! < 2 || held[c] === 0) continue;
     collectClique(propagation, c);
-    stale[c] = 0;
+    stale[c] = 1;
   }
   now.collectedIn = now.round;
   propagation.logEvidence[0] = now.findings === 0 ? 0 : logs[0]!;
@@ -82,17 +83,20 @@ function collectClique(propagation: Propagation, c: number): void {
       const v = tree.members[k]!;
       stride /= cardinalities[v]!;
       if (soft[v] === 0) continue;
-      multiplyByLikelihood(collected, source, table, tree.sizes[c]!, stride, weights, marginAt[v]!, cardinalities[v]!);
+      for (let j = table; j < table + tree.sizes[c]!;) {
+        for (let s = marginAt[v]!; s < marginAt[v + 1]!; s += 1)
+          for (const end = j + stride; j < end; j += 1) collected[j] = source[j]! * weights[s]!;
+      }
       source = collected;
     }
   }
   propagation.collectedFrom[c] = source === prior ? 0 : 1;
-  if (c === 0 && totalByChild(propagation, source, log)) return;
+  logs[c] = log;
+  if (c === 0 && totalByChild(propagation, source)) return;
   const separator = separatorAt[c]!;
   sumNest(propagation, c, source, table, collected, separator, separatorAt[c + 1]!);
-  if (c === 0) logs[0] = log + Math.log(collected[separator]!);
+  if (c === 0) logs[0]! += Math.log(collected[separator]!);
   else {
-    logs[c] = log;
     messageUpwards(propagation, c);
     if (!whole) least[c] = 0;
   }
@@ -100,18 +104,16 @@ function collectClique(propagation: Propagation, c: number): void {
 
 /** P(evidence) from a separator below the root whose belief is wanted anyway, which saves a walk over the root's table. Returns false when
  * there is none. */
-function totalByChild(propagation: Propagation, source: Float64Array, log: number): boolean {
-  const { compiled, held, beliefs, logs, now } = propagation;
+function totalByChild(propagation: Propagation, source: Float64Array): boolean {
+  const { compiled, held, live, beliefs, logs, now } = propagation;
   const { tree, tableAt, separatorAt } = compiled;
   for (let d = 1; d < tree.firstChild[1]!; d += 1) {
-    if (held[d] === now.findings) continue;
-    if (!separatorIsActive(propagation, d)) continue;
-    const separator = separatorAt[d]!;
-    const end = separatorAt[d + 1]!;
-    sumNest(propagation, tree.count + d, source, tableAt[0]!, beliefs, separator, end);
+    if (held[d] === now.findings || live[d] === 0) continue;
+    const size = separatorAt[d + 1]! - separatorAt[d]!;
+    sumNest(propagation, tree.count + d, source, tableAt[0]!, beliefs, 0, size);
     let sum = 0;
-    for (let k = separator; k < end; k += 1) sum += beliefs[k]!;
-    logs[0] = log + Math.log(sum);
+    for (let k = 0; k < size; k += 1) sum += beliefs[k]!;
+    logs[0]! += Math.log(sum);
     now.summed = d;
     return true;
   }
@@ -120,14 +122,13 @@ function totalByChild(propagation: Propagation, source: Float64Array, log: numbe
 
 /** Turns the sum over a clique into the message's ratio to the prior; adds the logarithm taken out to `logs[c]`. */
 function messageUpwards(propagation: Propagation, c: number): void {
-  const { compiled, collected, ratios, scalar, least, logs } = propagation;
+  const { compiled, collected, ratios, scalar, least, live, logs } = propagation;
   const { prior, inverse, separatorAt } = compiled;
   const separator = separatorAt[c]!;
   const end = separatorAt[c + 1]!;
   const shift = separatorAt[0]!;
-  const live = separatorIsActive(propagation, c);
-  scalar[c] = live ? 0 : 1;
-  if (!live) {
+  scalar[c] = live[c] === 0 ? 1 : 0;
+  if (scalar[c] === 1) {
     // nothing in the separator depends on the evidence: the ratio is the same everywhere
     let sum = 0;
     let before = 0;
@@ -152,22 +153,4 @@ function messageUpwards(propagation: Propagation, c: number): void {
   least[c] = smallest / largest;
   logs[c]! += Math.log(largest);
   if (largest > 0) for (let k = separator - shift; k < end - shift; k += 1) ratios[k]! /= largest;
-}
-
-function multiplyByLikelihood(
-  table: Float64Array,
-  source: Float64Array,
-  at: number,
-  size: number,
-  stride: number,
-  weights: Float64Array,
-  w: number,
-  states: number,
-): void {
-  for (let k = 0; k < size;) {
-    for (let s = 0; s < states; s += 1) {
-      const weight = weights[w + s]!;
-      for (const end = k + stride; k < end; k += 1) table[at + k] = source[at + k]! * weight;
-    }
-  }
 }

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { randomNetwork } from '../../../tests/oracle/randomNetwork.ts';
-import { compileNetwork, defineNetwork, posterior, QueryError, TreeWidthError } from './index.ts';
-import { relevantNetwork } from './entries/analysis.ts';
+import { compileNetwork, defineNetwork, posterior, TreeWidthError } from './index.ts';
+import { QueryError, relevantNetwork } from './entries/analysis.ts';
 import { seededRandom } from './entries/sampling.ts';
 
 test('a tree beyond the memory limit is refused before it is allocated, with its width and size', () => {

@@ -1,3 +1,4 @@
+import { smallJoint } from './arrangeTree.ts';
 import { calibratePrior } from './calibratePrior.ts';
 import { cliqueTree, type CliqueTree } from './cliqueTree.ts';
 import { distributeEvidence } from './distributeEvidence.ts';
@@ -24,9 +25,9 @@ export interface CompiledNetwork {
   readonly reach: Int32Array;
   /** Variable that is in every clique because answers are kept apart by its states; -1 for none. */
   readonly each: number;
+  /** Whether the tree is one small table: see `propagateJoint`. */
+  readonly isJoint: boolean;
   readonly tree: CliqueTree;
-  /** 0, 1, 2, ... */
-  readonly cliques: Int32Array;
   readonly loops: TreeLoops;
   /** The loops without evidence. */
   readonly sliced: SlicedLoops;
@@ -65,7 +66,8 @@ export function compileTree(network: Network, options: CompileOptions, each: num
   const graph = moralGraph(network, each);
   const { cardinalities } = graph;
   const n = cardinalities.length;
-  const tree = cliqueTree(graph, triangulate(graph, options.search?.random ?? seededRandom(1), options.search));
+  const elimination = triangulate(graph, options.search?.random ?? seededRandom(1), options.search);
+  const tree = cliqueTree(graph, elimination);
   const { count, sizes, separatorSizes, start } = tree;
   const loops = treeLoops(tree, cardinalities, each);
   const tableAt = new Int32Array(count + 1);
@@ -92,16 +94,14 @@ export function compileTree(network: Network, options: CompileOptions, each: num
   for (let v = 0; v < n; v += 1) marginAt[v + 1] = marginAt[v]! + cardinalities[v]!;
   const sliced = createSlicedLoops(loops);
   const unobserved = new Int32Array(n).fill(-1);
-  const outdated = new Uint8Array(2 * count + n);
-  for (let nest = 0; nest < 2 * count + n; nest += 1)
-    sliceNest(loops, sliced, outdated, nest, unobserved, cardinalities);
+  for (let nest = 0; nest < 2 * count + n; nest += 1) sliceNest(loops, sliced, nest, unobserved, cardinalities);
   const compiled: CompiledNetwork = {
     network,
     cardinalities,
     families: network.variables.map(({ parents, index, table }) => ({ variables: [...parents, index], values: table })),
     each,
+    isJoint: each < 0 && count === 1 && sizes[0]! <= smallJoint,
     tree,
-    cliques: Int32Array.from({ length: count }, (_, c) => c),
     loops,
     sliced,
     tableAt,
@@ -119,9 +119,13 @@ export function compileTree(network: Network, options: CompileOptions, each: num
   // prior marginals: as if every variable were open to evidence, but there is none
   const workspace = createPropagation(compiled);
   workspace.active.fill(1);
-  distributeEvidence(workspace, compiled.cliques, count);
+  workspace.own.fill(1);
+  distributeEvidence(workspace, 0, count);
   readMarginals(workspace, 0, n);
   compiled.priorMarginals.set(workspace.marginals);
+  workspace.active.fill(0);
+  workspace.own.fill(0);
+  workspace.stale.fill(3);
   compiled.shared.propagation = workspace;
   return compiled;
 }

@@ -1,7 +1,6 @@
-import { addAlong } from './addAlong.ts';
+import { addLogs } from './addLogs.ts';
 import type { Factor } from './factor.ts';
 import { factorOrder } from './factorOrder.ts';
-import { nestOf } from './loopNest.ts';
 
 /** Sums every variable but `keep` out of a product of factors, all in logarithms: slower
  * than plain numbers, and right however many small ones meet.
@@ -29,17 +28,4 @@ export function eliminateInLogs(
     pool.push({ variables: rest, values: summed });
   }
   return addLogs(pool, keep, cardinalities);
-}
-
-function addLogs(
-  factors: readonly Factor[],
-  variables: readonly number[],
-  cardinalities: ArrayLike<number>,
-): Float64Array {
-  const sum = new Float64Array(variables.reduce((size, variable) => size * cardinalities[variable]!, 1));
-  for (const factor of factors) {
-    const nest = nestOf(variables, factor.variables, cardinalities);
-    addAlong(factor.values, 0, sum, 0, nest.n, nest.b, nest.a, 0, nest.count);
-  }
-  return sum;
 }

@@ -27,7 +27,7 @@ export interface EliminationOrder {
  * order then ends before them.
  * Source: Kjaerulff 1990 (triangulation by minimum fill, size and weight). */
 export function eliminationOrder(
-  graph: MoralGraph,
+  graph: Omit<MoralGraph, 'least'>,
   rule: EliminationRule,
   random: (() => number) | null,
   blur: number,

@@ -18,5 +18,4 @@ export { InferenceError, type Problem } from './inferenceError.ts';
 export { NetworkError } from './networkError.ts';
 export { EvidenceInputError } from './evidenceInputError.ts';
 export { ImpossibleEvidenceError } from './impossibleEvidenceError.ts';
-export { QueryError } from './queryError.ts';
 export { TreeWidthError } from './treeWidthError.ts';

@@ -32,7 +32,7 @@ export function addLoop(nest: LoopNest, n: number, a: number, b: number): void {
  * @param other variables of the second table, in any order. @param cardinalities by position. @param spare room for further
  * loops that the caller adds outside. */
 export function nestOf(
-  variables: readonly number[],
+  variables: ArrayLike<number>,
   other: readonly number[],
   cardinalities: ArrayLike<number>,
   spare = 0,

@@ -6,6 +6,8 @@ export interface MoralGraph {
   readonly rows: Int32Array;
   /** Number of states by position. */
   readonly cardinalities: Int32Array;
+  /** Smallest positive number of each variable's table. */
+  readonly least: Float64Array;
 }
 
 /** Joins every family (a variable and its parents) pairwise. @param each variable that is joined to all others; -1 for none.
@@ -15,10 +17,12 @@ export function moralGraph(network: Network, each = -1): MoralGraph {
   const words = (count + 31) >>> 5;
   const rows = new Int32Array(count * words);
   const cardinalities = new Int32Array(count);
+  const least = new Float64Array(count).fill(1);
   for (let v = 0; v < count; v += 1) {
     const variable = network.variables[v]!;
     cardinalities[v] = variable.states.length;
-    const { parents } = variable;
+    const { parents, table } = variable;
+    for (const p of table) if (p > 0 && p < least[v]!) least[v] = p;
     for (let k = 0; k < parents.length; k += 1) {
       const p = parents[k]!;
       joinPair(rows, words, v, p);
@@ -26,7 +30,7 @@ export function moralGraph(network: Network, each = -1): MoralGraph {
     }
     if (each >= 0 && each !== v) joinPair(rows, words, v, each);
   }
-  return { words, rows, cardinalities };
+  return { words, rows, cardinalities, least };
 }
 
 function joinPair(rows: Int32Array, words: number, a: number, b: number): void {

@@ -9,10 +9,9 @@ import {
   posterior,
   type CompiledNetwork,
   type Posterior,
-  QueryError,
   type Evidence,
 } from './index.ts';
-import { jointPosterior } from './entries/analysis.ts';
+import { jointPosterior, QueryError } from './entries/analysis.ts';
 
 const alarm = defineNetwork({
   variables: [

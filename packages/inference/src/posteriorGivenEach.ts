@@ -1,4 +1,5 @@
 import { addAlong } from './addAlong.ts';
+import { beliefOf } from './beliefOf.ts';
 import { collectEvidence } from './collectEvidence.ts';
 import { compileTree, type CompiledNetwork, type CompileOptions } from './compileNetwork.ts';
 import { distributeEvidence } from './distributeEvidence.ts';
@@ -99,14 +100,16 @@ export function propagateEach(compiled: CompiledEach, propagation: Propagation, 
   collectEvidence(propagation);
   if (propagation.logEvidence[0] === -Infinity) return false;
   const { tree, loops, cardinalities, tableAt, separatorAt, prior } = inner;
-  distributeEvidence(propagation, inner.cliques, tree.count);
-  const { beliefFrom, separatorFrom, collected, beliefs } = propagation;
+  distributeEvidence(propagation, 0, tree.count);
+  const { separatorFrom, collected, beliefs } = propagation;
   for (let v = 0; v < cardinalities.length; v += 1) {
     const nest = 2 * tree.count + v;
     const source = loops.source[v]!;
-    const kind = source < 0 ? beliefFrom[-1 - source]! : separatorFrom[source]!;
-    const table = kind === 0 ? prior : kind === 1 ? collected : beliefs;
-    const from = source < 0 ? tableAt[-1 - source]! : separatorAt[source]!;
+    const c = source < 0 ? ~source : source;
+    const kind = separatorFrom[c]!;
+    const shared = kind === 0 ? prior : kind === 1 ? collected : beliefs;
+    const table = source < 0 ? beliefOf(propagation, c) : shared;
+    const from = source < 0 ? tableAt[c]! : separatorAt[c]!;
     // offsets put an observed state where it belongs
     sumNest(propagation, nest, table, from, pairs, pairAt[v]!, pairAt[v + 1]!);
   }

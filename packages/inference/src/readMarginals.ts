@@ -4,7 +4,10 @@ import { sumNest } from './sumNest.ts';
 /** Reads the marginals of the variables from `first` up to, not including, `end` out of the tables that evidence was distributed to.
  * Allocates nothing. */
 export function readMarginals(propagation: Propagation, first: number, end: number): void {
-  const { compiled, states, active, marginals, summaries, collected, beliefs, beliefFrom, separatorFrom } = propagation;
+  const { compiled, states, active, marginals, summaries, collected, beliefs, collectedFrom, separatorFrom } =
+    propagation;
+  const { readIn, changedIn } = propagation;
+  const { round } = propagation.now;
   const { tree, loops, prior, marginAt, tableAt, separatorAt, summaryAt, priorMarginals } = compiled;
   for (let v = first; v < end; v += 1) {
     const at = marginAt[v]!;
@@ -18,15 +21,20 @@ export function readMarginals(propagation: Propagation, first: number, end: numb
       }
       continue;
     }
-    const nest = 2 * tree.count + v;
     const source = loops.source[v]!;
+    const c = source < 0 ? ~source : source;
+    if (changedIn[c]! <= readIn[v]!) continue;
+    readIn[v] = round;
+    const nest = 2 * tree.count + v;
     let table = summaries;
-    let from = 0;
-    if (source < -1) from = summaryAt[-1 - source]!;
-    else {
-      const kind = source < 0 ? beliefFrom[0]! : separatorFrom[source]!;
+    let from = summaryAt[c]!;
+    if (source >= 0) {
+      const kind = separatorFrom[c]!;
       table = kind === 0 ? prior : kind === 1 ? collected : beliefs;
-      from = source < 0 ? tableAt[0]! : separatorAt[source]!;
+      from = separatorAt[c]!;
+    } else if (c === 0) {
+      table = collectedFrom[0] === 1 ? collected : prior;
+      from = tableAt[0]!;
     }
     sumNest(propagation, nest, table, from, marginals, at, to);
     let sum = 0;

@@ -1,7 +1,11 @@
 import type { Propagation } from './propagation.ts';
 import { sliceNest } from './slicedLoops.ts';
 
-/** Rebuilds a nest of a workspace for what is observed now, if its observed variables changed since it was built. */
-export function refreshNest({ compiled, sliced, outdated, states }: Propagation, nest: number): void {
-  if (outdated[nest] === 1) sliceNest(compiled.loops, sliced, outdated, nest, states, compiled.cardinalities);
+/** Rebuilds a nest of a workspace for what is observed now, if findings changed in its clique since it was built. */
+export function refreshNest(propagation: Propagation, nest: number): void {
+  const { compiled, sliced, slicedIn, seenIn, states, now } = propagation;
+  const { loops, cardinalities } = compiled;
+  if (slicedIn[nest]! >= seenIn[loops.owner[nest]!]!) return;
+  slicedIn[nest] = now.round;
+  sliceNest(loops, sliced, nest, states, cardinalities);
 }

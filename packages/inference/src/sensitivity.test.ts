@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { compileNetwork, defineNetwork, QueryError } from './index.ts';
-import { sensitivity } from './entries/analysis.ts';
+import { compileNetwork, defineNetwork } from './index.ts';
+import { QueryError, sensitivity } from './entries/analysis.ts';
 
 // Russell & Norvig, Artificial Intelligence: the burglary network
 const compiled = compileNetwork(

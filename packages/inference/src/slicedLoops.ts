@@ -29,11 +29,10 @@ export function createSlicedLoops(loops: TreeLoops): SlicedLoops {
   };
 }
 
-/** Rebuilds one nest for the states observed (-1: not observed) and clears its mark in `outdated`. Allocates nothing. */
+/** Rebuilds one nest for the states observed (-1: not observed). Allocates nothing. */
 export function sliceNest(
   loops: TreeLoops,
   sliced: SlicedLoops,
-  outdated: Uint8Array,
   nest: number,
   states: Int32Array,
   cardinalities: Int32Array,
@@ -71,5 +70,4 @@ export function sliceNest(
   sliced.inner[nest] = inner;
   sliced.offsetA[nest] = offsetA;
   sliced.offsetB[nest] = offsetB;
-  outdated[nest] = 0;
 }

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { enumerateNetwork, sumTo } from '../../../tests/oracle/enumerateNetwork.ts';
 import { randomNetwork, randomRows, seededRandom } from '../../../tests/oracle/randomNetwork.ts';
-import { compileSweep, sweepRoot, type LikelihoodFactor, type TargetTable } from './entries/sweeps.ts';
-import { defineNetwork, QueryError, type VariableDefinition } from './index.ts';
+import { compileSweep, QueryError, sweepRoot, type LikelihoodFactor, type TargetTable } from './entries/sweeps.ts';
+import { defineNetwork, type VariableDefinition } from './index.ts';
 
 function draw<T>(random: () => number, items: readonly T[], count: number): T[] {
   const rest = [...items];

@@ -4,3 +4,4 @@ export { mostProbableExplanation, mostProbableExplanations, type Explanation } f
 export { derivatives, type Derivatives } from '../derivatives.ts';
 export { sensitivity, type Parameter, type SensitivityFunction } from '../sensitivity.ts';
 export { relevantNetwork } from '../relevantNetwork.ts';
+export { QueryError } from '../queryError.ts';

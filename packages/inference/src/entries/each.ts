@@ -6,3 +6,4 @@ export {
   type CompiledEach,
   type PosteriorGivenEach,
 } from '../posteriorGivenEach.ts';
+export { QueryError } from '../queryError.ts';
