@@ -55,12 +55,14 @@ export function problemOfCase(
   const outcomeTable = (evidence: EvidenceSet, test: number): Float64Array => {
     const known = evidence.memo.tables.get(test);
     if (known !== undefined) return known;
-    const { table } = tests[test]!;
-    // one target at a time: the kernel keeps what it did for the same evidence
-    const swept = sweepRoot(compiled.sweep, { likelihoods: likelihoodsOf(evidence), targets: [table] });
-    const answer = swept.targets.get(table.id)!;
-    evidence.memo.tables.set(test, answer);
-    return answer;
+    // whoever asks about several tests will ask about all: together they cost less
+    const asked = evidence.memo.tables.size < ASKED_SINGLY ? [test] : notKnown(evidence, tests.length, test);
+    const swept = sweepRoot(compiled.sweep, {
+      likelihoods: likelihoodsOf(evidence),
+      targets: asked.map((at) => tests[at]!.table),
+    });
+    for (const at of asked) evidence.memo.tables.set(at, swept.targets.get(tests[at]!.table.id)!);
+    return evidence.memo.tables.get(test)!;
   };
 
   return {
@@ -104,6 +106,16 @@ export function problemOfCase(
       tests: tests.length,
     }),
   };
+}
+
+const ASKED_SINGLY = 2;
+
+/** One test, and all that are not done and were not asked for after these results. */
+function notKnown({ results, memo }: EvidenceSet, count: number, one: number): readonly number[] {
+  const done = new Set(results.map(({ test }) => test));
+  return Array.from({ length: count }, (_, at) => at).filter(
+    (at) => at === one || (!memo.tables.has(at) && !done.has(at)),
+  );
 }
 
 /** Likelihood factors of everything on record and of the results since, one list per set of results. */
