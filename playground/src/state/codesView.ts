@@ -59,7 +59,9 @@ export function codesView(
     malformed: list.malformed.map((piece) =>
       t.entry.malformedAt(piece.text, piece.at + 1, say.describeProblem(piece).hint),
     ),
-    kept: kept.map((code) => t.entry.keptLine(code.code.code, t.entry.meaning(code), t.entry.reason[code.reason])),
+    kept: kept.map((code) =>
+      t.entry.keptLine(code.code.code, say.describeCodeMeaning(code.meaning), t.entry.reason[code.reason]),
+    ),
     remarks: remarks.map(t.entry.codeRemark),
   };
 }

@@ -1,18 +1,16 @@
 import {
   type Advice,
-  type Belief,
   changeNumber,
-  type CompiledModel,
   factsOf,
   FaultoddsError,
-  nextActions,
+  type Model,
   type RankedCause,
-  updateBelief,
+  type Session,
 } from '@faultodds/core';
-import type { ChangedNumber } from '../worker/question.ts';
+import { createAsker } from '../worker/asker.ts';
+import type { Answers, ChangedNumber } from '../worker/question.ts';
 import type { CaseStore } from './caseStore.svelte.ts';
 import type { Knowledge } from './knowledge.ts';
-import { problemInWords } from './problemInWords.ts';
 
 /** What the open case would look like if some numbers were others. The case itself stays as it is. */
 export interface Trial {
@@ -27,41 +25,55 @@ export interface Trial {
   set(path: string, value: number): void;
   reset(path: string): void;
   resetAll(): void;
+  /** The case may have changed since: what was worked out of another is dropped and asked anew. */
+  refresh(): void;
 }
 
-/** A slider is followed by the ranking at once; the dearer advice waits until it rests this long. */
-const PAUSE = 120;
-
-/** Starts with every number its own. Called while a component is being made. */
+/** Starts with every number its own. A slider is followed by ranking and advice from beside the page: while one answer is being worked out,
+ * only the latest position waits. Called while a component is being made. */
 export function createTrial(knowledge: () => Knowledge, store: () => CaseStore): Trial {
+  const asker = createAsker(knowledge().model);
   let changes = $state.raw<readonly ChangedNumber[]>([]);
-  let rested = $state.raw<readonly ChangedNumber[]>([]);
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  const apply = (all: readonly ChangedNumber[]): CompiledModel =>
-    all.reduce((made, { path, value }) => changeNumber(made, path, value), knowledge().compiled);
-  const model = $derived.by((): { compiled: CompiledModel; refused: string } => {
+  let told = $state.raw<Answers['trial'] | null>(null);
+  let of: Session | undefined;
+  let busy = false;
+  let waits = false;
+  const model = $derived.by((): { changed: Model; refused: string } => {
+    const { compiled } = knowledge();
     try {
-      return { compiled: apply(changes), refused: '' };
+      const changed = changes.reduce((made, { path, value }) => changeNumber(made, path, value), compiled);
+      return { changed: changed.model, refused: '' };
     } catch (error) {
-      if (error instanceof FaultoddsError)
-        return { compiled: knowledge().compiled, refused: error.problems.map(problemInWords).join(' ') };
+      if (error instanceof FaultoddsError) return { changed: compiled.model, refused: error.message };
       throw error;
     }
   });
-  const beliefOf = (compiled: CompiledModel): Belief => updateBelief(compiled, factsOf(store().now.state));
-  const ranking = $derived(changes.length === 0 ? store().now.belief.ranking : beliefOf(model.compiled).ranking);
-  const best = $derived.by(() => {
-    const { advice, circumstances } = store().now;
-    if (rested.length === 0) return advice.best;
-    const compiled = apply(rested);
-    return nextActions(compiled, beliefOf(compiled), circumstances).best;
-  });
+  const trial = $derived(changes.length === 0 ? null : told);
+
+  function work(): void {
+    const { state, session, circumstances } = store().now;
+    if (of !== session) told = null;
+    of = session;
+    waits = busy;
+    if (busy || changes.length === 0 || model.refused !== '') return;
+    busy = true;
+    asker.ask(
+      [{ kind: 'trial', facts: factsOf(state), circumstances }],
+      changes,
+      ({ kind, answer }) => {
+        // until the best step is worked out anew, the one before stays
+        if (kind === 'trial' && of === session && changes.length > 0) told = { ...told, ...answer };
+      },
+      () => {
+        busy = false;
+        if (waits) work();
+      },
+    );
+  }
   function change(all: readonly ChangedNumber[]): void {
     changes = all;
-    clearTimeout(timer);
-    timer = setTimeout(() => {
-      if (model.refused === '') rested = all;
-    }, PAUSE);
+    if (all.length === 0) told = null;
+    work();
   }
 
   return {
@@ -69,10 +81,10 @@ export function createTrial(knowledge: () => Knowledge, store: () => CaseStore):
       return changes;
     },
     get ranking() {
-      return ranking;
+      return trial?.ranking ?? store().now.belief.ranking;
     },
     get best() {
-      return best;
+      return trial?.best ?? store().now.advice.best;
     },
     get refused() {
       return model.refused;
@@ -81,7 +93,7 @@ export function createTrial(knowledge: () => Knowledge, store: () => CaseStore):
       const found = path
         .split('/')
         .slice(1)
-        .reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], model.compiled.model);
+        .reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], model.changed);
       return typeof found === 'number' ? found : undefined;
     },
     set(path, value) {
@@ -94,5 +106,6 @@ export function createTrial(knowledge: () => Knowledge, store: () => CaseStore):
     resetAll() {
       change([]);
     },
+    refresh: work,
   };
 }

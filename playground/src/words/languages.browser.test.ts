@@ -9,7 +9,7 @@ function texts(words: object, mirror: object, path = ''): Map<string, string> {
     const twin = (mirror as Record<string, unknown>)[key];
     const place = `${path}/${key}`;
     if (typeof value === 'string') found.set(place, value);
-    else if (typeof value === 'function' && !/remark|meaning/i.test(key)) {
+    else if (typeof value === 'function' && !/remark/i.test(key)) {
       const parts = Array.from({ length: (twin as () => void).length }, (_, at) => `<${at}>`);
       found.set(place, String(value(...parts)));
     } else if (typeof value === 'object')

@@ -6,6 +6,7 @@ import {
   firmAdvice,
   growingPlan,
   makePlan,
+  nextActions,
   problemOfCase,
   questionsToAsk,
   rankCauses,
@@ -37,6 +38,13 @@ export function answerQuestion(compiled: CompiledModel, question: Question, tell
     case 'advice': {
       const { circumstances, draws } = question;
       return tell({ kind: 'advice', answer: firmAdvice(compiled, facts, circumstances, { draws }) });
+    }
+    case 'trial': {
+      const belief = updateBelief(compiled, facts);
+      const { ranking } = belief;
+      tell({ kind: 'trial', answer: { ranking } });
+      const { best } = nextActions(compiled, belief, question.circumstances);
+      return tell({ kind: 'trial', answer: { ranking, best } });
     }
     case 'pairs': {
       const pairs = compileModel(compiled.model, { atMost: 2 });

@@ -1,4 +1,5 @@
 import type {
+  Advice,
   BigStep,
   Circumstances,
   CredibleRanking,
@@ -20,6 +21,7 @@ export type Question =
   | { readonly kind: 'conflict' | 'toAsk' | 'sensitivity' | 'pairs'; readonly facts: Facts }
   | { readonly kind: 'ranking'; readonly facts: Facts; readonly draws: number }
   | { readonly kind: 'advice'; readonly facts: Facts; readonly circumstances: Circumstances; readonly draws: number }
+  | { readonly kind: 'trial'; readonly facts: Facts; readonly circumstances: Circumstances }
   | { readonly kind: 'plan'; readonly facts: Facts; readonly circumstances: Circumstances }
   | { readonly kind: 'takes'; readonly facts: Facts; readonly circumstances: Circumstances; readonly step: BigStep };
 
@@ -40,6 +42,8 @@ export interface Answers {
   /** Causes and pairs of causes, most likely first. */
   readonly pairs: readonly RankedCause[];
   readonly advice: FirmAdvice;
+  /** The case with the numbers changed: the ranking first, then the best step with it. */
+  readonly trial: { readonly ranking: readonly RankedCause[]; readonly best?: Advice['best'] };
   readonly plan: PlanSoFar;
   readonly takes: WhatItTakes & { readonly step: BigStep };
 }

@@ -117,26 +117,6 @@ export const entryWords: Words['entry'] = {
     'beyond-the-engine': 'diesen Zylinder hat der Motor nicht',
     contradictory: 'ein anderer Code der Liste sagt das Gegenteil',
   },
-  meaning: ({ meaning }) => {
-    switch (meaning.kind) {
-      case 'misfire':
-        return meaning.cylinder === undefined ? 'Aussetzer, ohne Angabe wo' : `Aussetzer, Zylinder ${meaning.cylinder}`;
-      case 'coil-circuit':
-        return meaning.coil === undefined ? 'ein Zündspulenkreis' : `Kreis der Zündspule ${meaning.coil}`;
-      case 'injector-circuit':
-        return meaning.cylinder === undefined
-          ? 'ein Einspritzventilkreis'
-          : `Kreis des Einspritzventils ${meaning.cylinder}`;
-      case 'mixture':
-        return `Gemisch ${meaning.direction === 'lean' ? 'mager' : 'fett'}, Bank ${meaning.bank}`;
-      case 'cam':
-        return `Nockenwelle, Bank ${meaning.bank}`;
-      case 'circumstance':
-        return meaning.circumstance.replaceAll('-', ' ');
-      case 'other':
-        return meaning.standardClass;
-    }
-  },
   codeRemark: ({ kind, codes }) => {
     const list = codes.join(', ');
     switch (kind) {

@@ -118,24 +118,6 @@ export const entryWords = {
     'beyond-the-engine': 'this engine has no such cylinder',
     contradictory: 'another code in the list says the opposite',
   } satisfies Record<KeptCode['reason'], string>,
-  meaning: ({ meaning }: KeptCode): string => {
-    switch (meaning.kind) {
-      case 'misfire':
-        return meaning.cylinder === undefined ? 'misfire, not told where' : `misfire, cylinder ${meaning.cylinder}`;
-      case 'coil-circuit':
-        return meaning.coil === undefined ? 'a coil circuit' : `circuit of coil ${meaning.coil}`;
-      case 'injector-circuit':
-        return meaning.cylinder === undefined ? 'an injector circuit' : `circuit of injector ${meaning.cylinder}`;
-      case 'mixture':
-        return `mixture ${meaning.direction}, bank ${meaning.bank}`;
-      case 'cam':
-        return `camshaft, bank ${meaning.bank}`;
-      case 'circumstance':
-        return meaning.circumstance.replaceAll('-', ' ');
-      case 'other':
-        return meaning.standardClass;
-    }
-  },
   codeRemark: ({ kind, codes }: CodeRemark): string => {
     const list = codes.join(', ');
     switch (kind) {
