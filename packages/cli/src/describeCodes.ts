@@ -1,35 +1,5 @@
-import type { CodeMeaning, CodeRemark, KeptCode, MalformedCode } from '@faultodds/core';
-
-/** What a code is about, in a phrase. */
-export function describeMeaning(meaning: CodeMeaning): string {
-  switch (meaning.kind) {
-    case 'misfire':
-      return meaning.cylinder === undefined ? 'misfire, no cylinder named' : `misfire of cylinder ${meaning.cylinder}`;
-    case 'coil-circuit':
-      return meaning.coil === undefined ? 'coil circuit, none named' : `circuit of coil ${meaning.coil}`;
-    case 'injector-circuit':
-      return meaning.cylinder === undefined
-        ? 'injector circuit, none named'
-        : `injector circuit of cylinder ${meaning.cylinder}`;
-    case 'mixture':
-      return `mixture ${meaning.direction}, bank ${meaning.bank}`;
-    case 'cam':
-      return `camshaft, bank ${meaning.bank}`;
-    case 'circumstance':
-      return circumstances[meaning.circumstance];
-    case 'other':
-      return meaning.standardClass;
-  }
-}
-
-const circumstances = {
-  'misfire-with-low-fuel': 'misfire with low fuel',
-  'misfire-single-cylinder-not-told': 'misfire of one cylinder, which is not told',
-  'misfire-on-start-up': 'misfire just after starting',
-  'misfire-fuelling-disabled': 'misfire, fuel cut off to protect the catalyst',
-  'crank-pattern-not-learned': 'crank pattern not learned',
-  'cylinder-balance': 'balance of a cylinder',
-} as const;
+import type { CodeRemark, KeptCode, MalformedCode } from '@faultodds/core';
+import { describeCodeMeaning } from '@faultodds/core/words/en';
 
 const reasons: Readonly<Record<KeptCode['reason'], string>> = {
   'says-nothing-here': 'says nothing about this misfire',
@@ -44,7 +14,7 @@ const reasons: Readonly<Record<KeptCode['reason'], string>> = {
 /** A code that made no result, and why. */
 export function describeKeptCode({ code, meaning, reason }: KeptCode): string {
   const status = code.status === 'stored' ? '' : ` ${code.status}`;
-  return `${code.code}${status}: ${describeMeaning(meaning)}; ${reasons[reason]}`;
+  return `${code.code}${status}: ${describeCodeMeaning(meaning)}; ${reasons[reason]}`;
 }
 
 /** A piece of a list that is no code, and what was probably meant. */

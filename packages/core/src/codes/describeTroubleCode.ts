@@ -9,7 +9,25 @@ export type CodeMeaning =
   /** Known, says nothing about the cause here, but a reader should know. */
   | { readonly kind: 'circumstance'; readonly circumstance: Circumstance }
   /** Says nothing here: named by the class the standard puts it in. */
-  | { readonly kind: 'other'; readonly standardClass: string };
+  | { readonly kind: 'other'; readonly standardClass: StandardClass };
+
+/** The class of a code that says nothing here, after the groups of SAE J2012; a name, which `describeCodeMeaning` words in a language. */
+export type StandardClass =
+  | 'fuel and air metering and auxiliary emission controls'
+  | 'fuel and air metering'
+  | 'fuel and air metering, injector circuits'
+  | 'ignition system or misfire'
+  | 'auxiliary emission controls'
+  | 'vehicle speed, idle control and auxiliary inputs'
+  | 'computer and auxiliary outputs'
+  | 'transmission'
+  | 'hybrid propulsion'
+  | 'cylinder deactivation'
+  | 'powertrain, defined by the maker'
+  | 'powertrain, reserved'
+  | `${CodeSystem}, ${'standard' | 'defined by the maker or reserved'}`;
+
+type CodeSystem = 'body' | 'chassis' | 'network communication' | 'unknown system';
 
 /** Codes that tell something about the misfire without telling a cause. */
 export type Circumstance =
@@ -68,7 +86,7 @@ function letter(at: number): string {
 }
 
 // Third character of powertrain codes of groups 0 and 2, from memory of SAE J2012
-const POWERTRAIN: Readonly<Record<string, string>> = {
+const POWERTRAIN: Readonly<Record<string, StandardClass>> = {
   0: 'fuel and air metering and auxiliary emission controls',
   1: 'fuel and air metering',
   2: 'fuel and air metering, injector circuits',
@@ -83,9 +101,9 @@ const POWERTRAIN: Readonly<Record<string, string>> = {
   B: 'hybrid propulsion',
   C: 'hybrid propulsion',
 };
-const SYSTEM: Readonly<Record<string, string>> = { B: 'body', C: 'chassis', U: 'network communication' };
+const SYSTEM: Readonly<Record<string, CodeSystem>> = { B: 'body', C: 'chassis', U: 'network communication' };
 
-function classOf(code: string): string {
+function classOf(code: string): StandardClass {
   const [system = '', group = '', area = ''] = code;
   if (system !== 'P') {
     return `${SYSTEM[system] ?? 'unknown system'}, ${group === '0' ? 'standard' : 'defined by the maker or reserved'}`;

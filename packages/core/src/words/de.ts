@@ -3,6 +3,7 @@ export { formatMinutes } from './de/formatMinutes.ts';
 export { formatMoney } from './de/formatMoney.ts';
 export { formatProbability } from './de/formatProbability.ts';
 export { formatTimes } from './de/formatTimes.ts';
+export { describeCodeMeaning } from './de/describeCodeMeaning.ts';
 export { describeEngine } from './de/describeEngine.ts';
 export { describeProblem } from './de/describeProblem.ts';
 export { describeReading } from './de/describeReading.ts';

@@ -3,6 +3,7 @@ export { formatMinutes } from './en/formatMinutes.ts';
 export { formatMoney } from './en/formatMoney.ts';
 export { formatProbability } from './en/formatProbability.ts';
 export { formatTimes } from './en/formatTimes.ts';
+export { describeCodeMeaning } from './en/describeCodeMeaning.ts';
 export { describeEngine } from './en/describeEngine.ts';
 export { describeProblem } from './en/describeProblem.ts';
 export { describeReading } from './en/describeReading.ts';

@@ -1,4 +1,5 @@
 import type { Money } from '../decision/cost/money.ts';
+import type { codeWords } from './en/codeWords.ts';
 import type { messages } from './en/messages.ts';
 import type { planWords } from './en/planWords.ts';
 import type { problems } from './en/problems.ts';
@@ -8,6 +9,8 @@ import type { problems } from './en/problems.ts';
 export interface Language {
   /** The keys of English; a missing one does not compile. */
   readonly messages: { readonly [Key in keyof typeof messages]: (typeof messages)[Key] };
+  /** What trouble codes are about. */
+  readonly codeWords: typeof codeWords;
   /** Words of a written plan. */
   readonly planWords: Widened<typeof planWords>;
   /** What can be wrong, by the keys of English. */

@@ -1,4 +1,5 @@
 import type { Language } from '../language.ts';
+import { codeWords } from './codeWords.ts';
 import { formatMinutes } from './formatMinutes.ts';
 import { formatMoney } from './formatMoney.ts';
 import { formatNumber } from './formatNumber.ts';
@@ -10,6 +11,7 @@ import { problems } from './problems.ts';
 
 /** German: sentences and formats. The model's labels stay in the language of the model. */
 export const german: Language = {
+  codeWords,
   messages,
   planWords,
   problems,

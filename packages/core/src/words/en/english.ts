@@ -1,4 +1,5 @@
 import type { Language } from '../language.ts';
+import { codeWords } from './codeWords.ts';
 import { formatMinutes } from './formatMinutes.ts';
 import { formatMoney } from './formatMoney.ts';
 import { formatProbability } from './formatProbability.ts';
@@ -9,6 +10,7 @@ import { problems } from './problems.ts';
 
 /** English: what the sentence makers use unless they are given another language. */
 export const english: Language = {
+  codeWords,
   messages,
   planWords,
   problems,
