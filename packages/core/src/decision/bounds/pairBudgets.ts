@@ -16,7 +16,7 @@ export interface PairBudgets {
 }
 
 const ROUNDS = 16;
-const ROUGH: Precision = { noticed: 1e-3, sweeps: 40 };
+const ROUGH: Precision = { noticed: 3e-3, sweeps: 60 };
 const FINE: Precision = { noticed: 1e-6, sweeps: 80 };
 const STEP = 0.6;
 const SLOWER_EVERY = 6;
