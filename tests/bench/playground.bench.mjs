@@ -75,6 +75,7 @@ try {
     await page.getByRole('button', { name: 'Cases' }).click();
     const list = page.getByRole('heading', { name: 'Invented cases to replay' }).locator('xpath=..');
     await list.getByRole('listitem').nth(6).getByRole('button').click();
+    await forget(page);
     for (let step = 0; step < 6; step += 1) await page.getByRole('button', { name: 'Next result' }).click();
     await told(page, 'six results recorded');
     await page

@@ -32,7 +32,9 @@ export function createDoubt(knowledge: () => Knowledge, store: () => CaseStore, 
     const { session, state, circumstances } = store().now;
     const rests = resting();
     if (of !== session) {
-      answers = {};
+      // the order of the questions stays until the new one comes, less what was answered: it stands above others
+      const toAsk = of?.start.id === session.start.id ? untrack(() => answers.toAsk) : undefined;
+      answers = toAsk === undefined ? {} : { toAsk: toAsk.filter(({ feature }) => !(feature in state.context)) };
       settled = false;
       of = session;
     }

@@ -1,0 +1,186 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { DESK, PHONE, replay, servePlayground, type Playground } from './openPlayground.ts';
+
+let playground: Playground;
+beforeAll(async () => {
+  playground = await servePlayground();
+});
+afterAll(() => playground?.close());
+
+/** A screen, how it is reached from an invented case after eight results, and the part of the page it is. */
+interface Screen {
+  readonly name: string;
+  readonly reach: (page: Page) => Promise<void>;
+  readonly part: 'main' | 'dialog[open]' | 'body';
+}
+
+const sheet = (page: Page) => page.getByRole('dialog');
+async function unfold(page: Page, within: string): Promise<void> {
+  for (const summary of await page.locator(`${within} details:not([open]) > summary`).all())
+    if (await summary.isVisible()) await summary.click();
+}
+
+const screens: readonly Screen[] = [
+  { name: 'the case', part: 'body', reach: async () => {} },
+  { name: 'the case, everything unfolded', part: 'body', reach: (page) => unfold(page, 'main') },
+  {
+    name: 'entering numbers',
+    part: 'main',
+    async reach(page) {
+      await page.getByText('Record something already done').first().click();
+      await page.getByLabel('Find a test or repair').fill('leak-down');
+      await page.locator('#next li button.name').first().click();
+      const form = page.locator('#next details[open]').last();
+      await form.getByRole('button', { name: 'Enter the numbers' }).first().click();
+    },
+  },
+  {
+    name: 'pasting codes',
+    part: 'main',
+    async reach(page) {
+      await page.locator('#next summary', { hasText: 'Paste trouble codes' }).click();
+      const form = page.locator('#next details[open]').last();
+      await form.getByLabel('Misfires on').selectOption({ label: 'Cylinder 2' });
+      await form.getByLabel(/^Trouble codes/).fill('P0302 P0352 pending, P0420 PO301');
+    },
+  },
+  {
+    name: 'cases',
+    part: 'dialog[open]',
+    async reach(page) {
+      // a case of one's own is kept
+      await page.getByLabel('Name of this case').fill('Lift four');
+      await page.keyboard.press('Tab');
+      await page.getByRole('button', { name: 'Cases' }).click();
+      await sheet(page)
+        .getByRole('button', { name: /^Rename, duplicate or delete/ })
+        .first()
+        .click();
+    },
+  },
+  {
+    name: 'set-up',
+    part: 'dialog[open]',
+    reach: (page) => page.getByRole('button', { name: 'Set-up' }).click(),
+  },
+  { name: 'keys', part: 'dialog[open]', reach: (page) => page.keyboard.press('F1') },
+  {
+    name: 'the numbers behind',
+    part: 'dialog[open]',
+    async reach(page) {
+      await page.getByRole('button', { name: 'Question the numbers' }).click();
+      const slider = sheet(page).getByRole('slider').first();
+      await slider.waitFor();
+      await slider.focus();
+      await page.keyboard.press('ArrowRight');
+    },
+  },
+  {
+    name: 'further ahead',
+    part: 'dialog[open]',
+    async reach(page) {
+      await page.getByRole('button', { name: 'Look further ahead' }).click();
+      await sheet(page).getByRole('button', { name: 'Work out the whole plan' }).click();
+      await sheet(page)
+        .getByText(/on average, to a confirmed repair$/)
+        .waitFor();
+      await sheet(page).getByRole('button', { name: 'Stop', exact: true }).last().click();
+      await sheet(page)
+        .getByText(/ now, from /)
+        .first()
+        .waitFor();
+      await sheet(page).getByRole('button', { name: 'Consider pairs of causes' }).click();
+      await sheet(page).getByRole('table').last().waitFor();
+      await unfold(page, 'dialog[open]');
+    },
+  },
+  {
+    name: 'the report',
+    part: 'body',
+    async reach(page) {
+      await page.getByRole('button', { name: 'Cases' }).click();
+      await sheet(page).getByRole('button', { name: 'Report of this case' }).click();
+      await page.locator('.report').waitFor();
+    },
+  },
+];
+
+/** Rules of WCAG 2.0 to 2.2, levels A and AA. */
+const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+
+async function violations(page: Page, part: string): Promise<string[]> {
+  const { violations: found } = await new AxeBuilder({ page }).withTags(RULES).include(part).analyze();
+  return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
+}
+
+/** What hangs over the edge, is too small to hit (44 px) or to read (16 px), or is cut off. */
+function misfits(page: Page, part: string): Promise<string[]> {
+  return page.evaluate((within) => {
+    const root = document.querySelector(within)!;
+    const shown = (one: Element): boolean =>
+      one.getClientRects().length > 0 && !one.closest('.unseen') && getComputedStyle(one).visibility === 'visible';
+    const all = [...root.querySelectorAll('*')].filter(shown);
+    const named = (what: string) => (one: Element) => `${what}: ${one.tagName} ${one.textContent!.trim().slice(0, 40)}`;
+    const over = all
+      .filter((one) => !one.closest('.scroll, .drawing, svg'))
+      .filter((one) => one.getBoundingClientRect().right > document.documentElement.clientWidth + 0.5);
+    const small = all
+      .filter((one) => one.matches('button, select, summary, input:not([type=file]), textarea'))
+      .filter((one) => {
+        // a box or a dot is hit through its label
+        const target = one.matches('[type=radio], [type=checkbox]') ? (one.closest('label') ?? one) : one;
+        const { width, height } = target.getBoundingClientRect();
+        return width < 43.99 || height < 43.99;
+      });
+    const fine = all
+      .filter((one) => !one.closest('svg'))
+      .filter((one) => [...one.childNodes].some((node) => node.nodeType === 3 && node.textContent!.trim() !== ''))
+      .filter((one) => parseFloat(getComputedStyle(one).fontSize) < 16);
+    const wide =
+      document.documentElement.scrollWidth > document.documentElement.clientWidth ? ['scrolls sideways'] : [];
+    return [...over.map(named('over')), ...small.map(named('small')), ...fine.map(named('fine')), ...wide];
+  }, part);
+}
+
+for (const [size, viewport] of [
+  ['360 px', PHONE],
+  ['a desk', DESK],
+] as const)
+  for (const { name, reach, part } of screens)
+    test(`${name} at ${size}: nothing for axe in light and dark, nothing over the edge, too small or too fine`, async () => {
+      const { page, complaints } = await playground.open({ viewport, colorScheme: 'light' });
+      await replay(page, 7, 8);
+      await reach(page);
+      expect(await misfits(page, part)).toEqual([]);
+      expect(await violations(page, part)).toEqual([]);
+      await page.emulateMedia({ colorScheme: 'dark' });
+      expect(await violations(page, part)).toEqual([]);
+      expect(complaints).toEqual([]);
+    });
+
+test('a result entered by thumb moves nothing under the eyes of the reader', async () => {
+  const { page, complaints } = await playground.open({ viewport: PHONE, hasTouch: true, isMobile: true }, () => {
+    const seen = { shift: 0 };
+    Object.assign(globalThis, { seen });
+    // by the definition of the measure what moves within half a second of a tap was asked for
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries() as (PerformanceEntry & { value: number; hadRecentInput: boolean })[])
+        if (!entry.hadRecentInput) seen.shift += entry.value;
+    }).observe({ type: 'layout-shift', buffered: true });
+  });
+  const shift = (): Promise<number> =>
+    page.evaluate(() => (Reflect.get(globalThis, 'seen') as { shift: number }).shift);
+  await page.getByText(/plausible models\./).waitFor();
+  await page.getByRole('button', { name: 'Next', exact: true }).tap();
+  for (let result = 0; result < 2; result += 1) {
+    await page.locator('#next article .futures button').last().tap();
+    // what is worked out beside the page has come in
+    await page.getByText(/plausible models\./).waitFor();
+    await page.waitForTimeout(1000);
+    await page.getByRole('button', { name: 'Next', exact: true }).tap();
+  }
+  expect(await shift()).toBeLessThan(0.01);
+  expect(complaints).toEqual([]);
+});
