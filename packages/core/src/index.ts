@@ -97,7 +97,12 @@ export { planAsText } from './decision/plan/planAsText.ts';
 export { planAsMermaid } from './decision/plan/planAsMermaid.ts';
 export { planAsSvg } from './decision/plan/planAsSvg.ts';
 export { repairOrTest, type CauseThresholds, type RepairOrTest } from './decision/advice/repairOrTest.ts';
-export { whatWouldItTake, type BigStep, type WhatItTakes } from './decision/advice/whatWouldItTake.ts';
+export {
+  whatWouldItTake,
+  type BigStep,
+  type TakesOptions,
+  type WhatItTakes,
+} from './decision/advice/whatWouldItTake.ts';
 export type { DecidingTests } from './decision/advice/decidingTests.ts';
 export { whileItIsOpen, type OpenLook } from './decision/advice/whileItIsOpen.ts';
 

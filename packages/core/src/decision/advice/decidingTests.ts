@@ -1,6 +1,8 @@
-import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 import type { Money } from '../cost/money.ts';
-import { takeAction } from '../problem/takeAction.ts';
+import type { Configurations, DecisionProblem } from '../problem/decisionProblem.ts';
+import type { Cancel } from '../solvers/solver.ts';
+import { judgeSequence } from './judgeSequence.ts';
+import { screenSequences } from './screenSequences.ts';
 
 /** Tests that could bring a group of causes to a threshold. */
 export interface DecidingTests {
@@ -15,80 +17,101 @@ export interface DecidingTests {
   readonly isLikely: boolean;
 }
 
-const LONGEST = 3;
-// Singles are all tried; longer sequences only from the tests that tell most about the group for their price.
-const KEPT = 6;
-const LIKELY = 0.5;
-// The screen knows only the most probable configurations; what comes this close is judged exactly.
-const SCREEN_SLACK = 0.05;
-const JUDGED = 4;
-
-/** The cheapest sequence of at most three tests outside a step that is likely (at least 1 in 2) to bring its causes to the threshold if
- * they are the fault; if none is, the one with the best chance. Searched among all single tests and the sequences of the six that
- * reach furthest for their price; screened on the most probable configurations, the figures of the answer are exact.
- * `undefined` when no test is left or none can get there. */
-export function decidingTests(
-  problem: DecisionProblem,
-  belongs: (kind: 'test' | 'repair', index: number) => boolean,
-  group: Uint8Array,
-  threshold: number,
-): DecidingTests | undefined {
-  const { start, tests } = problem;
-  const outside = tests
-    .map((_, test) => test)
-    .filter((test) => start.closedTests[test] === 0 && !belongs('test', test));
-  const singles = outside.map((test) => ({ test, perMoney: separation(problem, test, group) }));
-  singles.sort((a, b) => b.perMoney - a.perMoney);
-  const kept = singles.slice(0, KEPT).map(({ test }) => test);
-  const reach = screenOf(problem, group, threshold);
-  const screened = [...outside.map((test) => [test]), ...subsets(kept, LONGEST)].map((sequence) => ({
-    sequence,
-    reached: reach(sequence),
-    price: priceOfSequence(problem, sequence),
-  }));
-  const likely = screened.filter(({ reached }) => reached >= LIKELY - SCREEN_SLACK).sort((a, b) => a.price - b.price);
-  const farthest = screened.filter(({ reached }) => reached > 0).sort((a, b) => b.reached - a.reached);
-  let best: DecidingTests | undefined;
-  for (const { sequence } of [...likely.slice(0, JUDGED), ...farthest.slice(0, 1)]) {
-    const found = judge(problem, sequence, group, threshold);
-    if (best === undefined || isBetter(found, best)) best = found;
-    if (best.isLikely) break;
-  }
-  return best !== undefined && best.reachedIfTrue > 0 ? best : undefined;
+/** The question, and how long to look. */
+export interface DecidingQuestion {
+  readonly problem: DecisionProblem;
+  /** Whether a test belongs to the step itself: such tests decide nothing about it. */
+  readonly belongs: (kind: 'test' | 'repair', index: number) => boolean;
+  /** cause -> 1 where it belongs to the group. */
+  readonly group: Uint8Array;
+  readonly threshold: number;
+  /** Ways in which the causes show, those of the group among them; for a quick look at every sequence. */
+  readonly configurations: Configurations;
+  /** Sequences looked at, at most. Default 4000. */
+  readonly evaluations?: number;
+  readonly signal?: Cancel;
+  /** Called with every better answer. */
+  readonly onImprove?: (found: DecidingTests) => void;
 }
 
-/** Makes a quick estimate of the chance to reach the threshold if the cause is in the group, on the configurations alone. */
-function screenOf(
-  problem: DecisionProblem,
-  group: Uint8Array,
-  threshold: number,
-): (sequence: readonly number[]) => number {
-  const { cause, weight, outcomeGiven } = problem.configurations();
-  const { posterior } = problem.start;
-  const covered = new Float64Array(posterior.length);
-  cause.forEach((c, h) => (covered[c]! += weight[h]!));
-  const whole = weight.map((w, h) => (w * posterior[cause[h]!]!) / covered[cause[h]!]!);
-  const isIn = Uint8Array.from(cause, (c) => group[c]!);
-  const inGroup = (w: Float64Array): number => w.reduce((sum, x, h) => sum + x * isIn[h]!, 0);
-  const now = inGroup(whole);
-  const walk = (w: Float64Array, rest: readonly number[]): number => {
-    const [test, ...others] = rest;
-    if (test === undefined) {
-      const inside = inGroup(w);
-      return inside >= threshold * w.reduce((a, b) => a + b, 0) ? inside : 0;
+/** What was found, and how much was not looked at. */
+export interface DecidingSearch {
+  /** `undefined` when no sequence that was looked at can get there. */
+  readonly tests: DecidingTests | undefined;
+  /** Sequences that were looked at, or cannot beat the answer at their price. */
+  readonly examined: number;
+  /** Sequences that were not. 0: nothing cheaper of at most three tests exists, as far as the quick look can tell. */
+  readonly unexamined: number;
+}
+
+const LONGEST = 3;
+const DEFAULT_EVALUATIONS = 4000;
+const LIKELY = 0.5;
+// The quick look knows only the most probable configurations; what comes this close is judged exactly.
+const SLACK = 0.05;
+// Sequences judged exactly per length, at most: each takes dozens of sweeps.
+const JUDGED = 4;
+const FARTHEST = 3;
+
+interface Candidate {
+  readonly sequence: readonly number[];
+  readonly reached: number;
+  readonly price: number;
+}
+
+/** The cheapest sequence of at most three tests outside a step that is likely (at least 1 in 2) to bring its causes to the threshold if
+ * they are the fault; if none is, the one with the best chance. All single tests first, then pairs, then threes, those that tell most
+ * about the group for their price first; what costs more than a likely answer is passed over. Every sequence gets a quick look on the
+ * most probable configurations; the figures of the answer are exact. */
+export function decidingTests(question: DecidingQuestion): DecidingSearch {
+  const { problem, belongs, group, evaluations = DEFAULT_EVALUATIONS, signal, onImprove } = question;
+  const { start } = problem;
+  const outside = problem.tests
+    .map((_, test) => test)
+    .filter((test) => start.closedTests[test] === 0 && !belongs('test', test))
+    .map((test) => ({ test, perMoney: separation(problem, test, group) }))
+    .sort((a, b) => b.perMoney - a.perMoney)
+    .map(({ test }) => test);
+  const reach = screenSequences(question);
+  let best: DecidingTests | undefined;
+  let looked = 0;
+  let passed = 0;
+  let all = 0;
+  for (let length = 1; length <= LONGEST; length += 1) {
+    all += choose(outside.length, length);
+    const candidates: Candidate[] = [];
+    for (const sequence of subsets(outside, length)) {
+      if (looked >= evaluations || signal?.aborted === true) break;
+      const price = priceOfSequence(problem, sequence);
+      if ((best?.isLikely === true && price >= best.price.amount) || answersAnother(problem, sequence)) {
+        passed += 1;
+        continue;
+      }
+      looked += 1;
+      candidates.push({ sequence, price, reached: reach(sequence) });
     }
-    const rows = outcomeGiven(test);
-    const outcomes = problem.tests[test]!.outcomes.length;
-    let reached = 0;
-    for (let o = 0; o < outcomes; o += 1) {
-      reached += walk(
-        w.map((x, h) => x * rows[h * outcomes + o]!),
-        others,
-      );
+    for (const { sequence, price } of shortList(candidates)) {
+      if (best?.isLikely === true && price >= best.price.amount) continue;
+      const amount = { amount: price, currency: problem.currency };
+      const { reachedIfTrue, reachedIfFalse } = judgeSequence(question, sequence);
+      const isLikely = reachedIfTrue >= LIKELY;
+      const tests = sequence.map((test) => problem.tests[test]!.id);
+      const found = { tests, price: amount, reachedIfTrue, reachedIfFalse, isLikely };
+      if (!(reachedIfTrue > 0) || (best !== undefined && !isBetter(found, best))) continue;
+      best = found;
+      onImprove?.(best);
     }
-    return reached;
-  };
-  return (sequence) => (now > 0 ? walk(whole, sequence) / now : 0);
+  }
+  return { tests: best, examined: looked + passed, unexamined: all - looked - passed };
+}
+
+/** What is worth an exact judgement: the cheapest that look likely, and those that look farthest. */
+function shortList(candidates: readonly Candidate[]): readonly Candidate[] {
+  const likely = candidates.filter(({ reached }) => reached >= LIKELY - SLACK).sort((a, b) => a.price - b.price);
+  const far = candidates
+    .filter(({ reached }) => reached > 0)
+    .sort((a, b) => b.reached - a.reached || a.price - b.price);
+  return [...new Set([...likely.slice(0, JUDGED), ...far.slice(0, FARTHEST)])];
 }
 
 function priceOfSequence(problem: DecisionProblem, sequence: readonly number[]): number {
@@ -101,17 +124,28 @@ function priceOfSequence(problem: DecisionProblem, sequence: readonly number[]):
   return amount;
 }
 
+function answersAnother(problem: DecisionProblem, sequence: readonly number[]): boolean {
+  return sequence.some((test) => problem.tests[test]!.answers.some((other) => sequence.includes(other)));
+}
+
 function isBetter(a: DecidingTests, b: DecidingTests): boolean {
   if (a.isLikely !== b.isLikely) return a.isLikely;
   if (a.isLikely) return a.price.amount < b.price.amount;
   return a.reachedIfTrue > b.reachedIfTrue;
 }
 
-function subsets(of: readonly number[], longest: number): number[][] {
-  return of.flatMap((first, at) => {
-    const more = longest > 1 ? subsets(of.slice(at + 1), longest - 1) : [];
-    return [...(longest < LONGEST ? [[first]] : []), ...more.map((rest) => [first, ...rest])];
-  });
+/** All choices of `length` items, those from the front of the list first: their last item moves outward slowest. */
+function* subsets(of: readonly number[], length: number): Generator<readonly number[]> {
+  if (length === 0) yield [];
+  for (let last = length - 1; last < of.length && length > 0; last += 1) {
+    for (const rest of subsets(of.slice(0, last), length - 1)) yield [...rest, of[last]!];
+  }
+}
+
+function choose(of: number, count: number): number {
+  let ways = 1;
+  for (let k = 0; k < count; k += 1) ways = (ways * (of - k)) / (k + 1);
+  return Math.max(0, Math.round(ways));
 }
 
 /** How far outcomes under the group differ from those under the others, for the price: total variation over money. */
@@ -128,38 +162,4 @@ function separation(problem: DecisionProblem, test: number, group: Uint8Array): 
   let distance = 0;
   for (let o = 0; o < outcomes; o += 1) distance += Math.abs(shown[1]![o]! / mass[1]! - shown[0]![o]! / mass[0]!);
   return distance / Math.max(problem.testCost(test, open).money, 1e-9);
-}
-
-function judge(
-  problem: DecisionProblem,
-  sequence: readonly number[],
-  group: Uint8Array,
-  threshold: number,
-): DecidingTests {
-  const inGroup = (posterior: Float64Array): number => posterior.reduce((sum, p, c) => sum + p * group[c]!, 0);
-  let reachedTrue = 0;
-  let reachedFalse = 0;
-  const walk = (state: DecisionState, reached: number, rest: readonly number[]): void => {
-    const [test, ...others] = rest;
-    if (test === undefined || state.closedTests[test] === 1) {
-      const p = inGroup(state.posterior);
-      if (p < threshold) return;
-      reachedTrue += reached * p;
-      reachedFalse += reached * (1 - p);
-      return;
-    }
-    for (const { probability, state: then } of takeAction(problem, state, { kind: 'test', test }).branches) {
-      if (then !== undefined) walk(then, reached * probability, others);
-    }
-  };
-  walk(problem.start, 1, sequence);
-  const now = inGroup(problem.start.posterior);
-  const reachedIfTrue = Math.min(1, reachedTrue / now);
-  return {
-    tests: sequence.map((test) => problem.tests[test]!.id),
-    price: { amount: priceOfSequence(problem, sequence), currency: problem.currency },
-    reachedIfTrue,
-    reachedIfFalse: Math.min(1, reachedFalse / (1 - now)),
-    isLikely: reachedIfTrue >= LIKELY,
-  };
 }

@@ -4,10 +4,13 @@ import { unknownId } from '../../errors/findUnknownId.ts';
 import type { CompiledModel } from '../../model/compiledModel.ts';
 import { accessBits } from '../cost/accessBits.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
-import { decidingTests, type DecidingTests } from './decidingTests.ts';
+import { evidenceOf } from '../../belief/evidenceOf.ts';
+import { decidingTests, type DecidingQuestion, type DecidingTests } from './decidingTests.ts';
+import { configurationsOfCase } from '../problem/configurationsOfCase.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import { preferenceFor } from './preferenceFor.ts';
 import { problemOfCase } from '../problem/problemOfCase.ts';
+import type { Cancel } from '../solvers/solver.ts';
 
 /** Something one hesitates to do: opening an access, or a repair. */
 export type BigStep =
@@ -29,6 +32,19 @@ export interface WhatItTakes {
   readonly threshold: number | undefined;
   /** The cheapest tests likely to bring them there; `undefined` where there is nothing to reach or no tests are left. */
   readonly tests: DecidingTests | undefined;
+  /** How many sequences of tests were looked at for `tests`, and how many were not because the budget or the signal ended the search; both 0
+   * where there is nothing to search. */
+  readonly search: { readonly examined: number; readonly unexamined: number };
+}
+
+/** How long to look for deciding tests, and whom to tell. Status and threshold take some fifty looks at all tests and are always found. */
+export interface TakesOptions {
+  /** Sequences of tests looked at, at most. Default 4000. */
+  readonly evaluations?: number;
+  /** Ends the search with the best answer so far. */
+  readonly signal?: Cancel;
+  /** Called as soon as the threshold is known, and with every better answer. */
+  readonly onImprove?: (answer: WhatItTakes) => void;
 }
 
 const CERTAIN = 1 - 1e-6;
@@ -43,13 +59,15 @@ export function whatWouldItTake(
   belief: Belief,
   circumstances: Circumstances,
   step: BigStep,
+  options: TakesOptions = {},
 ): WhatItTakes {
   const problem = problemOfCase(compiled, belief, circumstances);
   const { posterior, open } = problem.start;
   const { belongs, cures, bits } = scopeOf(compiled, problem, step);
   const causes = problem.causes.filter((_, c) => cures[c] === 1);
   const probability = posterior.reduce((sum, p, c) => sum + p * cures[c]!, 0);
-  const answer = { causes, probability, threshold: undefined, tests: undefined };
+  const search = { examined: 0, unexamined: 0 };
+  const answer = { causes, probability, threshold: undefined, tests: undefined, search };
   if (step.kind === 'access' && (open & bits) === bits) return { status: 'already-open', ...answer };
   if (!(probability > 0)) return { status: 'impossible', ...answer };
 
@@ -61,7 +79,23 @@ export function whatWouldItTake(
   }
   const threshold = crossing(margin, probability, CERTAIN);
   if (threshold === undefined) return { status: 'never', ...answer };
-  return { status: 'reachable', ...answer, threshold, tests: decidingTests(problem, belongs, cures, threshold) };
+  const reachable = { status: 'reachable', ...answer, threshold } as const;
+  options.onImprove?.(reachable);
+  // both sides at one half: of a rare group the most probable configurations would show nothing
+  const half = reweigh(posterior, cures, probability, 0.5);
+  const tests = problem.tests.map(({ id }) => compiled.tests.get(id)!);
+  const question: DecidingQuestion = {
+    problem,
+    belongs,
+    group: cures,
+    threshold,
+    configurations: configurationsOfCase(compiled, evidenceOf(compiled, belief.facts), half, tests),
+    ...(options.evaluations === undefined ? {} : { evaluations: options.evaluations }),
+    ...(options.signal === undefined ? {} : { signal: options.signal }),
+    onImprove: (found) => options.onImprove?.({ ...reachable, tests: found }),
+  };
+  const { tests: found, ...searched } = decidingTests(question);
+  return { ...reachable, tests: found, search: searched };
 }
 
 interface Scope {
@@ -94,6 +128,8 @@ function scopeOf(compiled: CompiledModel, problem: DecisionProblem, step: BigSte
 
 /** The posterior with the group at probability `to`, proportions inside and outside kept. */
 function reweigh(posterior: Float64Array, cures: Uint8Array, now: number, to: number): Float64Array {
+  // a certain group leaves no proportions outside to keep: 0/0 would spread
+  if (to === now) return posterior;
   return posterior.map((p, c) => (cures[c] === 1 ? (p * to) / now : (p * (1 - to)) / (1 - now)));
 }
 
