@@ -1,4 +1,5 @@
 import { AxeBuilder } from '@axe-core/playwright';
+import type { RunOptions } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { DESK, PHONE, replay, servePlayground, type Playground } from './openPlayground.ts';
@@ -86,7 +87,9 @@ const screens: readonly Screen[] = [
       await sheet(page)
         .getByText(/on average, to a confirmed repair$/)
         .waitFor();
-      await sheet(page).getByRole('button', { name: 'Stop', exact: true }).last().click();
+      // the plan alone is stopped: what it would take is worked out beside it, with a button of its own
+      const plan = sheet(page).locator('section', { hasText: 'The whole plan' });
+      await plan.getByRole('button', { name: 'Stop', exact: true }).click();
       await sheet(page)
         .getByText(/ now, from /)
         .first()
@@ -107,11 +110,17 @@ const screens: readonly Screen[] = [
   },
 ];
 
-/** Rules of WCAG 2.0 to 2.2, levels A and AA. */
-const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'];
+type RunOnly = NonNullable<RunOptions['runOnly']>;
 
-async function violations(page: Page, part: string): Promise<string[]> {
-  const { violations: found } = await new AxeBuilder({ page }).withTags(RULES).include(part).analyze();
+/** Rules of WCAG 2.0 to 2.2, levels A and AA. */
+const EVERY_RULE: RunOnly = { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] };
+/** Rules that colours decide: all that the other theme can break, since the themes share everything else. */
+const RULES_OF_COLOUR: RunOnly = { type: 'rule', values: ['color-contrast', 'link-in-text-block'] };
+
+async function violations(page: Page, part: string, runOnly: RunOnly): Promise<string[]> {
+  // bars that stay in sight while the page moves under them cover what the reader has yet to scroll to
+  await page.evaluate(() => scrollTo(0, 0));
+  const { violations: found } = await new AxeBuilder({ page }).options({ runOnly }).include(part).analyze();
   return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
 }
 
@@ -154,9 +163,9 @@ for (const [size, viewport] of [
       await replay(page, 7, 8);
       await reach(page);
       expect(await misfits(page, part)).toEqual([]);
-      expect(await violations(page, part)).toEqual([]);
+      expect(await violations(page, part, EVERY_RULE)).toEqual([]);
       await page.emulateMedia({ colorScheme: 'dark' });
-      expect(await violations(page, part)).toEqual([]);
+      expect(await violations(page, part, RULES_OF_COLOUR)).toEqual([]);
       expect(complaints).toEqual([]);
     });
 
