@@ -1,9 +1,10 @@
 // Simulates invented cases under each policy, in worker threads. Run after `npm run build`:
-//   node tests/bench/simulate.mjs [cases per policy, default 10000] [seed, default 1] [demo case whose intake answers are taken, default demo-07] [workers, default one per core]
+//   node tests/bench/simulate.mjs [cases per policy, default 10000] [seed, default 1] [demo case whose intake answers are taken, default demo-07]
+//     [workers, default one per core] [cases of the dear policies, default 200]
 // Every second case happens in the model itself, the others in one of 20 models drawn within its own uncertainty while the model is
 // believed. All cases of a policy walk down one tree of places together, cut into parts for the workers; the rows do not depend on how
-// many workers there are. Policies that look ahead at every place, or that spread over many places, get a share of the cases (`share`),
-// the first ones, so that policies are compared on the same cases. Prints a progress line and a table; writes
+// many workers there are. Policies that search anew at every place, or that spread over many places (`dear`), get the first of the
+// cases only, so that policies are compared on the same cases. Prints a progress line and a table; writes
 // tests/bench/results/simulation.json, .csv (one line per policy and world) and .svg.
 // What comes out is a property of this model, not of the world.
 import { mkdirSync, writeFileSync } from 'node:fs';
@@ -21,17 +22,17 @@ const USUAL_PARTS = ['replace-plug-set', 'replace-coil', 'replace-injector'];
 const BASELINE = 'one-step';
 /** `decide` gets the compiled model, facts and problem; `parts` is how often the tree is cut; the costly ones stand first. */
 const policies = {
-  'information-per-cost': { share: 0.02, parts: 8, decide: solverPolicy(core.informationPerCost) },
-  replanning: { share: 0.1, parts: 8, decide: solverPolicy(core.replanning) },
-  'expectimax-2': { share: 0.1, parts: 8, decide: solverPolicy(core.expectimax({ depth: 2, width: 3 })) },
+  'information-per-cost': { dear: true, parts: 8, decide: solverPolicy(core.informationPerCost) },
+  replanning: { dear: true, parts: 8, decide: solverPolicy(core.replanning) },
+  'expectimax-2': { dear: true, parts: 8, decide: solverPolicy(core.expectimax({ depth: 2, width: 3 })) },
   'one-step': {
-    share: 1,
+    dear: false,
     parts: 4,
     decide: (compiled, facts, problem) => core.adviceAsPolicy(compiled, facts, {}, problem),
   },
-  'bounded-search': { share: 1, parts: 1, decide: solverPolicy(core.boundedSearch) },
-  'repair-order': { share: 1, parts: 1, decide: solverPolicy(core.repairOrder) },
-  'parts-swapping': { share: 1, parts: 1, decide: solverPolicy(core.partsSwapping(USUAL_PARTS)) },
+  'bounded-search': { dear: false, parts: 1, decide: solverPolicy(core.boundedSearch) },
+  'repair-order': { dear: false, parts: 1, decide: solverPolicy(core.repairOrder) },
+  'parts-swapping': { dear: false, parts: 1, decide: solverPolicy(core.partsSwapping(USUAL_PARTS)) },
 };
 const ORDER = [
   'parts-swapping',
@@ -103,8 +104,9 @@ async function lead() {
   const [cases = 10_000, seed = 1] = process.argv.slice(2, 4).map(Number);
   const name = process.argv[4] ?? 'demo-07';
   const count = Number(process.argv[5] ?? availableParallelism());
+  const dearCases = Math.min(cases, Number(process.argv[6] ?? 200));
   const started = Date.now();
-  const casesOf = (policy) => Math.ceil(cases * policies[policy].share);
+  const casesOf = (policy) => (policies[policy].dear ? dearCases : cases);
   const tasks = Object.entries(policies).flatMap(([policy, { parts }]) =>
     Array.from({ length: parts }, (_, index) => ({ policy, cases: casesOf(policy), part: { index, of: parts } })),
   );
@@ -183,6 +185,7 @@ async function lead() {
     intake: name,
     seed,
     cases,
+    dearCases,
     drawnModels: TRUTHS,
     unit: misfire.currencyUnit,
     machine,
