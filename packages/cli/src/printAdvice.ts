@@ -23,6 +23,13 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
   };
   const cautions = (ids: readonly string[]): void => printCautions(terminal, model, ids, '     ');
   paragraph(sentenceForAdvice(model, advice));
+  if (advice.proof !== undefined) {
+    terminal.write(`\n  ${paint(terminal, 'strong', 'In this order')}\n`);
+    advice.proof.order.forEach((step, at) => paragraph(`${at + 1}. ${step}`));
+    terminal.write('\n');
+    terminal.write(`${paint(terminal, 'caution', foldText(usualCaution, terminal.width, '  '))}\n`);
+    return;
+  }
   paragraph(sentenceForStopping(model, advice));
 
   const tests = advice.tests.slice(0, steps);

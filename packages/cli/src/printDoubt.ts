@@ -58,6 +58,8 @@ function nameOfStep(model: Model, best: Advice['best']): string {
       return `repair “${labelOf(model.repairs, best.repair)}”`;
     case 'refer':
       return 'hand it on';
+    case 'prove':
+      return `prove “${labelOf(model.repairs, best.repair)}”`;
   }
 }
 

@@ -27,6 +27,10 @@ export function printOpening(terminal: Terminal, model: Model, { access, takes, 
     paragraph(
       `${isLikely ? 'Cheapest way there' : 'No cheap way is likely to get there; furthest gets'}: ${named}, ${formatMoney(price)} in all. It gets there in ${formatProbability(reachedIfTrue)} if it is one of those causes, in ${formatProbability(reachedIfFalse)} if it is not.`,
     );
+    const { examined, unexamined } = takes.search;
+    if (unexamined > 0) {
+      paragraph(`${examined} sequences of tests were looked at, ${unexamined} were not: there may be a cheaper one.`);
+    }
     const cautions = tests.flatMap((test) => model.tests.find(({ id }) => id === test)?.cautions ?? []);
     printCautions(terminal, model, [...new Set(cautions)], '     ');
   }

@@ -59,6 +59,7 @@ export type {
   TestNotNow,
 } from './decision/advice/advice.ts';
 export { defaultPrices } from './decision/cost/defaultPrices.ts';
+export { proofOfRepair, type ProofOfRepair } from './decision/advice/proofOfRepair.ts';
 export { nextActions } from './decision/advice/nextActions.ts';
 export { actionThresholds, type ActionThresholds, type ThresholdStakes } from './decision/advice/actionThresholds.ts';
 

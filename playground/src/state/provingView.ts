@@ -1,4 +1,4 @@
-import type { CaseState } from '@faultodds/core';
+import { type CaseState, factsOf, proofOfRepair } from '@faultodds/core';
 import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
@@ -12,20 +12,20 @@ export interface ProvingView {
   readonly order: readonly string[];
 }
 
-/** What proves the last repair, when it was recorded as having cured; null otherwise. The first row of the model's table that fits applies. */
-export function provingView(knowledge: Knowledge, { context, observations }: CaseState): ProvingView | null {
-  const last = observations.at(-1);
-  if (last?.kind !== 'repair-tried' || !last.cured) return null;
-  const { checks, accept, order } = knowledge.model.verification;
-  const check = checks.find(({ when }) =>
-    Object.entries(when).every(([feature, values]) => values.includes(context[feature] ?? '')),
-  );
+/** What proves the last repair, while it is the latest entry and recorded as having cured; null otherwise. */
+export function provingView(knowledge: Knowledge, state: CaseState): ProvingView | null {
+  const proof = proofOfRepair(knowledge.model, factsOf(state));
+  if (proof === undefined) return null;
+  const { repair, check, accept, order } = proof;
   return {
-    repair: knowledge.repairLabel(last.repair),
-    exposure: check
-      ? t.proving.exposure(check.exposure, say.formatMinutes(check.minutes.best), check.distanceKm, check.days ?? 0)
-      : '',
-    accept: accept.monitorRun,
+    repair: knowledge.repairLabel(repair),
+    exposure: t.proving.exposure(
+      check.exposure,
+      say.formatMinutes(check.minutes.best),
+      check.distanceKm,
+      check.days ?? 0,
+    ),
+    accept,
     order,
   };
 }

@@ -26,6 +26,8 @@ export interface TakesView {
     readonly reached: string;
     readonly mistaken: string;
   };
+  /** How many sequences of tests were not looked at; '' where all were. */
+  readonly search: string;
   /** No tests are left that could bring it there. */
   readonly noTests: boolean;
   readonly causes: readonly string[];
@@ -34,7 +36,7 @@ export interface TakesView {
 /** Puts core's answer about one thing to open into words. */
 export function takesView(knowledge: Knowledge, answer: Answers['takes']): TakesView {
   const words = t.ahead.takes;
-  const { status, probability, threshold: from, tests, step } = answer;
+  const { status, probability, threshold: from, tests, step, search } = answer;
   const now = shortChance(probability);
   const threshold = from === undefined ? '' : shortChance(from);
   const id = step.kind === 'access' ? step.access : step.repair;
@@ -67,6 +69,7 @@ export function takesView(knowledge: Knowledge, answer: Answers['takes']): Takes
             mistaken: words.reachedFalse(shortChance(tests.reachedIfFalse)),
           },
         }),
+    search: search.unexamined === 0 ? '' : words.unexamined(search.examined, search.unexamined),
     noTests: status === 'reachable' && tests === undefined,
     causes: answer.causes.map((cause) => knowledge.causeLabel(cause)),
   };

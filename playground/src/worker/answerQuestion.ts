@@ -13,6 +13,7 @@ import {
   sensitivity,
   type SolverProgress,
   updateBelief,
+  type WhatItTakes,
   whatWouldItTake,
 } from '@faultodds/core';
 import type { Answer, Question } from './question.ts';
@@ -52,8 +53,9 @@ export function answerQuestion(compiled: CompiledModel, question: Question, tell
     }
     case 'takes': {
       const { circumstances, step } = question;
-      const answer = whatWouldItTake(compiled, updateBelief(compiled, facts), circumstances, step);
-      return tell({ kind: 'takes', answer: { ...answer, step } });
+      const onImprove = (answer: WhatItTakes): void => tell({ kind: 'takes', answer: { ...answer, step } });
+      const belief = updateBelief(compiled, facts);
+      return onImprove(whatWouldItTake(compiled, belief, circumstances, step, { onImprove }));
     }
     case 'plan':
       return searchPlan(compiled, question, tell);

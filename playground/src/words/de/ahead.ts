@@ -94,6 +94,8 @@ export const aheadWords: Words['ahead'] = {
     reachedTrue: (chance) => `Ist es eine seiner Ursachen, führen sie in ${chance} dorthin.`,
     reachedFalse: (chance) => `Ist es keine davon, führen sie trotzdem in ${chance} dorthin.`,
     noTests: 'Es sind keine Prüfungen übrig, die dorthin führen könnten.',
+    unexamined: (examined, others) =>
+      `${examined} Folgen von Prüfungen wurden betrachtet, ${others} nicht: Es mag eine billigere geben.`,
     causes: (count: number) => `Seine Ursachen (${count})`,
     summary:
       'Wo alle Ursachen zusammen stehen, die dahinter zu sehen oder zu beheben wären, und ab wo sich das Öffnen lohnt.',

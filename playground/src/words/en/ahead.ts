@@ -91,6 +91,8 @@ export const aheadWords = {
     reachedTrue: (chance: string) => `If it is one of its causes, they get there in ${chance}.`,
     reachedFalse: (chance: string) => `If it is none of them, they get there all the same in ${chance}.`,
     noTests: 'No tests are left that could get it there.',
+    unexamined: (examined: number, others: number) =>
+      `${examined} sequences of tests were looked at, ${others} were not: there may be a cheaper one.`,
     causes: (count: number) => `Its causes (${count})`,
     summary: 'Where all causes that would be seen or cured behind it stand together, and from where on opening pays.',
   },

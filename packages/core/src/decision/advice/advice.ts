@@ -1,5 +1,6 @@
 import type { Money } from '../cost/money.ts';
 import type { Price } from '../cost/price.ts';
+import type { ProofOfRepair } from './proofOfRepair.ts';
 
 /** What one outcome of a test would lead to. */
 export interface OutcomeForecast {
@@ -64,12 +65,16 @@ export interface TestNotNow {
 
 /** What to do next. */
 export interface Advice {
+  /** `prove`: the latest entry is a repair that seems to have cured; driving proves it. */
   readonly best:
     | { readonly kind: 'test'; readonly test: string }
     | { readonly kind: 'repair'; readonly repair: string }
-    | { readonly kind: 'refer' };
-  /** Expected cost to a confirmed repair when `best` is followed. */
+    | { readonly kind: 'refer' }
+    | { readonly kind: 'prove'; readonly repair: string };
+  /** Expected cost to a confirmed repair when `best` is followed; of a proof, the price of its drive. */
   readonly expectedCost: Money;
+  /** What proves the repair; only with `best` of kind `prove`. */
+  readonly proof?: ProofOfRepair;
   readonly repairNow: RepairPlan;
   /** Best first: by net value, then by information per money. */
   readonly tests: readonly TestAdvice[];

@@ -44,6 +44,19 @@ describe('repair order', () => {
     expect(repairNow.steps.map(({ repair }) => repair)).not.toContain(first);
   });
 
+  test('a repair that seems to have cured is proved, until the fault comes back', () => {
+    const repair = advise([]).repairNow.steps[0]!.repair;
+    const cured: Observation = { kind: 'repair-tried', id: 'x', repair, cured: true };
+    const { best, proof, expectedCost } = advise([cured]);
+    expect(best).toEqual({ kind: 'prove', repair });
+    expect(proof).toMatchObject({ repair, check: compiled.model.verification.checks.at(-1) });
+    const { minutes } = proof!.check;
+    expect(expectedCost.amount).toBeCloseTo((minutes.best * compiled.model.labourPerHour.best) / 60, 9);
+    const back = advise([cured, ...results(['hum', 'silent'])]);
+    expect(back.best.kind).not.toBe('prove');
+    expect(back.proof).toBeUndefined();
+  });
+
   test('nothing worth trying is referred', () => {
     const model = smallModel({
       causes: { a: 1 },

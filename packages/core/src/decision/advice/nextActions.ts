@@ -9,6 +9,7 @@ import { defaultPrices } from '../cost/defaultPrices.ts';
 import { findTestsNotNow } from './findTestsNotNow.ts';
 import { informationGain } from './informationGain.ts';
 import { costOfSequence, planRepairs, prepareRepairs, type RepairSequence, type RepairWork } from './planRepairs.ts';
+import { proofOfRepair } from './proofOfRepair.ts';
 import { repairFactsOf, repairsFailed } from '../problem/repairFactsOf.ts';
 import { makeTariff, moneyOf, priceOf, type Tariff } from '../cost/tariff.ts';
 
@@ -19,6 +20,8 @@ const CAUSES_SHOWN = 5;
  *
  * Value of a test: expected cost of repair without it, less with it, where after each result either the best repair sequence for the
  * new belief or the old one is followed: so knowing more is never worth less than nothing.
+ *
+ * Once a repair is recorded as having cured, the best step is to prove it; what would be done if the fault came back stays beside it.
  * @throws EvidenceError `access-unknown`
  * Source: one-step lookahead on expected cost of repair, Heckerman, Breese & Rommelse 1995, CACM 38(3):49-57. */
 export function nextActions(compiled: CompiledModel, belief: Belief, circumstances: Circumstances = {}): Advice {
@@ -42,6 +45,12 @@ export function nextActions(compiled: CompiledModel, belief: Belief, circumstanc
   // a free test that tells nothing is worth 0 up to rounding, and must not be proposed for it
   const testPays = bestTest !== undefined && bestTest.netValue.amount > 1e-9 * now.expectedCost;
   const [firstRepair] = plan.steps;
+  const proof = proofOfRepair(compiled.model, belief.facts);
+  const rest = { repairNow: plan, tests, notNow };
+  if (proof !== undefined) {
+    const best = { kind: 'prove', repair: proof.repair } as const;
+    return { best, expectedCost: moneyOf(tariff, tariff.check.total), proof, ...rest };
+  }
   return {
     best: testPays
       ? { kind: 'test', test: bestTest.test }
@@ -49,9 +58,7 @@ export function nextActions(compiled: CompiledModel, belief: Belief, circumstanc
         ? { kind: 'refer' }
         : { kind: 'repair', repair: firstRepair.repair },
     expectedCost: testPays ? bestTest.expectedCostWith : plan.expectedCost,
-    repairNow: plan,
-    tests,
-    notNow,
+    ...rest,
   };
 }
 

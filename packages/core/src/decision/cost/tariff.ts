@@ -1,5 +1,6 @@
 import type { CompiledModel } from '../../model/compiledModel.ts';
 import type { Context } from '../../belief/facts.ts';
+import { checkFor } from '../advice/proofOfRepair.ts';
 import { accessBits } from './accessBits.ts';
 import type { Prices } from './circumstances.ts';
 import type { Money } from './money.ts';
@@ -50,9 +51,7 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
 
   const testAccess = model.tests.map((test) => accessBits(compiled, [test.access]));
   const repairAccess = model.repairs.map((repair) => accessBits(compiled, repair.access));
-  const check = model.verification.checks.find((row) =>
-    Object.entries(row.when).every(([feature, values]) => values.includes(context[feature] ?? '')),
-  );
+  const check = checkFor(model, context);
 
   return {
     prices,

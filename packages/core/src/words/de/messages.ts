@@ -49,6 +49,8 @@ export const messages: Language['messages'] = {
   thenReferral: () => 'Bleibt der Aussetzer, den Fall abgeben.',
   bestIsReferral: (p) =>
     `Als Nächstes: den Fall abgeben. Hier lohnt sich nichts mehr; das Abgeben ist mit ${p.fee} angesetzt.`,
+  bestIsProof: (p) =>
+    `Als Nächstes: beweisen. „${p.repair}“ scheint geholfen zu haben. ${p.exposure}: ${p.minutes}, ${p.km}${p.days > 0 ? `, an ${p.days} Tagen` : ''}. Bewiesen, wenn: ${p.accept}.`,
   expectedCost: (p) => `Von hier bis zur bestätigten Reparatur: im Mittel ${p.cost}.`,
   opens: (p) => `Dafür zu öffnen: ${p.access}.`,
   opensNothing: () => 'Dafür ist nichts weiter zu öffnen.',

@@ -95,6 +95,16 @@ export const messages = {
   thenReferral: (): string => 'If the misfire stays, hand it on.',
   bestIsReferral: (p: { fee: string }): string =>
     `Next: hand it on. Nothing here is worth its price any more; a referral is reckoned at ${p.fee}.`,
+  /** The fault seems to be gone; `days` is 0 when the drive fits into one visit. */
+  bestIsProof: (p: {
+    repair: string;
+    exposure: string;
+    minutes: string;
+    km: string;
+    days: number;
+    accept: string;
+  }): string =>
+    `Next: prove it. “${p.repair}” seems to have cured. ${p.exposure}: ${p.minutes}, ${p.km}${p.days > 0 ? `, over ${p.days} days` : ''}. Proved when: ${p.accept}.`,
   /** Average cost from here to a confirmed repair. */
   expectedCost: (p: { cost: string }): string => `From here to a confirmed repair: ${p.cost} on average.`,
   /** Access still to be opened for a step, in order. */

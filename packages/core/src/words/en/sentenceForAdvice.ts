@@ -7,7 +7,19 @@ import { english } from './english.ts';
 /** The best next step with its price, its time and why. */
 export function sentenceForAdvice(model: Model, advice: Advice, language: Language = english): string {
   const { messages, formatMinutes, formatMoney, formatProbability } = language;
-  const { best, repairNow } = advice;
+  const { best, proof, repairNow } = advice;
+  if (best.kind === 'prove') {
+    if (proof === undefined) return messages.expectedCost({ cost: formatMoney(advice.expectedCost) });
+    const { exposure, minutes, distanceKm, days = 0 } = proof.check;
+    return messages.bestIsProof({
+      repair: nameOf(model.repairs, proof.repair, language),
+      exposure,
+      minutes: formatMinutes(minutes.best),
+      km: `${distanceKm} km`,
+      days,
+      accept: proof.accept,
+    });
+  }
   if (best.kind === 'refer') return messages.bestIsReferral({ fee: formatMoney(repairNow.referralFee) });
   if (best.kind === 'test') {
     const test = advice.tests.find((one) => one.test === best.test);
