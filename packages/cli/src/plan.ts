@@ -5,6 +5,7 @@ import {
   factsOf,
   FaultoddsError,
   makePlan,
+  nextActions,
   problemOfCase,
   updateBelief,
   whatWouldItTake,
@@ -91,6 +92,8 @@ export function plan(terminal: Terminal, name: string, options: PlanOptions): vo
   const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
   terminal.write(`${paint(terminal, 'strong', state.title)}\n`);
   if (session.demo !== undefined) paragraph('An invented case, for teaching.');
+  const advice = nextActions(compiled, belief, circumstances);
+  if (advice.proof !== undefined) paragraph(words.sentenceForAdvice(model, advice));
   terminal.write('\n');
   for (const line of words.planAsText(found, labels).trimEnd().split('\n')) {
     const [indent = ''] = /^ */.exec(line) ?? [];

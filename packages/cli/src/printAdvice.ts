@@ -26,9 +26,6 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
   if (advice.proof !== undefined) {
     terminal.write(`\n  ${paint(terminal, 'strong', 'In this order')}\n`);
     advice.proof.order.forEach((step, at) => paragraph(`${at + 1}. ${step}`));
-    terminal.write('\n');
-    terminal.write(`${paint(terminal, 'caution', foldText(usualCaution, terminal.width, '  '))}\n`);
-    return;
   }
   paragraph(sentenceForStopping(model, advice));
 

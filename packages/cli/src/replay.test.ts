@@ -52,6 +52,18 @@ test('a reading stands with its value and unit, what it would be called, and the
   expect(observations[0].readingSays[0]).toBe('Compared value: 0.736.');
 });
 
+test('a repair that cured is proved first: how to drive, in what order, and what to do if the fault comes back', async () => {
+  const path = caseFile('cured.json', [{ kind: 'repair-tried', id: 'r1', repair: 'replace-plug-set', cured: true }]);
+  const { order, accept } = model.verification;
+  for (const out of [await said('replay', path), await said('plan', path, '--search', '1')]) {
+    const text = out.replace(/\s+/g, ' ');
+    expect(text).toContain('Next: prove it.');
+    expect(text).toContain(`Proved when: ${accept.monitorRun}.`);
+  }
+  const advised = (await said('replay', path)).replace(/\s+/g, ' ');
+  order.forEach((step, at) => expect(advised).toContain(`${at + 1}. ${step}`));
+});
+
 test('counts say whose they are, and what is not known of them', async () => {
   const counts = { kind: 'counts', measure: 'counts', suspect: 3, counts: { 1: 2, 2: 0, 3: 118, 4: 1 } };
   const path = caseFile('counts.json', [{ ...compression, test: 'misfire-counters', reading: counts }]);

@@ -50,7 +50,7 @@ export const messages: Language['messages'] = {
   bestIsReferral: (p) =>
     `Als Nächstes: den Fall abgeben. Hier lohnt sich nichts mehr; das Abgeben ist mit ${p.fee} angesetzt.`,
   bestIsProof: (p) =>
-    `Als Nächstes: beweisen. „${p.repair}“ scheint geholfen zu haben. ${p.exposure}: ${p.minutes}, ${p.km}${p.days > 0 ? `, an ${p.days} Tagen` : ''}. Bewiesen, wenn: ${p.accept}.`,
+    `Als Nächstes: beweisen. „${p.repair}“ scheint geholfen zu haben. ${p.exposure}: ${p.minutes}, ${p.km}${p.days > 0 ? `, an ${p.days} Tagen` : ''}. Bewiesen, wenn: ${p.accept}. Kommt der Aussetzer wieder, ist er einzutragen; das Weitere gilt für diesen Fall.`,
   expectedCost: (p) => `Von hier bis zur bestätigten Reparatur: im Mittel ${p.cost}.`,
   opens: (p) => `Dafür zu öffnen: ${p.access}.`,
   opensNothing: () => 'Dafür ist nichts weiter zu öffnen.',

@@ -104,7 +104,7 @@ export const messages = {
     days: number;
     accept: string;
   }): string =>
-    `Next: prove it. “${p.repair}” seems to have cured. ${p.exposure}: ${p.minutes}, ${p.km}${p.days > 0 ? `, over ${p.days} days` : ''}. Proved when: ${p.accept}.`,
+    `Next: prove it. “${p.repair}” seems to have cured. ${p.exposure}: ${p.minutes}, ${p.km}${p.days > 0 ? `, over ${p.days} days` : ''}. Proved when: ${p.accept}. Should the misfire come back, record it; what follows is for that.`,
   /** Average cost from here to a confirmed repair. */
   expectedCost: (p: { cost: string }): string => `From here to a confirmed repair: ${p.cost} on average.`,
   /** Access still to be opened for a step, in order. */

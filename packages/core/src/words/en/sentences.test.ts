@@ -113,6 +113,13 @@ describe('advice', () => {
     );
   });
 
+  test('a proof as best step: how it is driven and when it counts', () => {
+    expect(sentenceForAdvice(model, advise({}, blown, fuseThere))).toBe(
+      'Next: prove it. “Fit a new fuse” seems to have cured. a run: 10 min, 0 km. Proved when: one run. ' +
+        'Should the misfire come back, record it; what follows is for that.',
+    );
+  });
+
   test('a repair as best step: price, chance of cure, what comes if it fails; and why testing stops', () => {
     const advice = advise({}, blown);
     expect(advice.best).toEqual({ kind: 'repair', repair: 'fit-fuse' });
