@@ -1,5 +1,6 @@
 import { contractAlong } from './contractAlong.ts';
 import { refineClasses, type RootClasses } from './rootClasses.ts';
+import { takeZeros, type Scratch } from './scratch.ts';
 
 /** A non-negative table over variables for each class of root states. */
 export interface ClassFactor extends RootClasses {
@@ -12,12 +13,13 @@ export interface ClassFactor extends RootClasses {
 }
 
 /** The product of two factors with one variable (or none: -1) summed out, in one walk over the product. Classes of the result are those
- * that tell both factors' classes apart: a table that few root states differ in stays cheap. */
+ * that tell both factors' classes apart: a table that few root states differ in stays cheap. Its blocks are taken from `scratch`. */
 export function contractFactors(
   a: ClassFactor,
   b: ClassFactor,
   summed: number,
   cardinalities: ArrayLike<number>,
+  scratch: Scratch,
 ): ClassFactor {
   const [left, right] = a.size <= b.size ? [a, b] : [b, a];
   const fresh = left.variables.filter((variable) => !right.variables.includes(variable));
@@ -53,7 +55,7 @@ export function contractFactors(
   const longest = n.indexOf(Math.max(...n));
   for (const steps of [n, stepD, stepA, stepB]) [steps[0], steps[longest]] = [steps[longest]!, steps[0]!];
   const { classOf, firstOf } = refineClasses(left, right);
-  const blocks = new Float64Array(firstOf.length * size);
+  const blocks = takeZeros(scratch, firstOf.length * size);
   let logs: Float64Array | null = null;
   firstOf.forEach((first, c) => {
     const [p, q] = [left.classOf[first]!, right.classOf[first]!];

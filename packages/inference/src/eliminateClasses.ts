@@ -1,9 +1,12 @@
 import { contractFactors, type ClassFactor } from './classFactor.ts';
+import { makeScratch, release } from './scratch.ts';
 import { oneClass, refineClasses, type RootClasses } from './rootClasses.ts';
+
+const scratch = makeScratch();
 
 /** Sums every variable but `keep` out of a product of factors (bucket elimination), each step for no more classes of root states than its
  * own factors tell apart.
- * @returns a factor over `keep`, in some order.
+ * @returns a factor over `keep`, in some order; its blocks are lent until the next elimination.
  * Source: Dechter 1999, Artificial Intelligence 113:41-85 (bucket elimination). */
 export function eliminateClasses(
   factors: readonly ClassFactor[],
@@ -11,6 +14,7 @@ export function eliminateClasses(
   roots: number,
   cardinalities: ArrayLike<number>,
 ): ClassFactor {
+  release(scratch);
   const one: ClassFactor = { variables: [], blocks: Float64Array.of(1), size: 1, logs: null, ...oneClass(roots) };
   let pool = [...factors];
   const left = new Set(factors.flatMap((factor) => factor.variables).filter((variable) => !keep.includes(variable)));
@@ -20,10 +24,10 @@ export function eliminateClasses(
     const involved = pool.filter((factor) => factor.variables.includes(variable));
     pool = pool.filter((factor) => !factor.variables.includes(variable));
     const last = multiplied(involved.slice().sort(bySize), cardinalities);
-    pool.push(contractFactors(last.rest ?? one, last.largest, variable, cardinalities));
+    pool.push(contractFactors(last.rest ?? one, last.largest, variable, cardinalities, scratch));
   }
   const { rest, largest } = multiplied([one, ...pool].sort(bySize), cardinalities);
-  return rest === null ? largest : contractFactors(rest, largest, -1, cardinalities);
+  return rest === null ? largest : contractFactors(rest, largest, -1, cardinalities, scratch);
 }
 
 /** The variable whose elimination walks the smallest table, and leaves little: root classes count as much as configurations. */
@@ -57,7 +61,7 @@ function multiplied(
 ): { rest: ClassFactor | null; largest: ClassFactor } {
   let rest: ClassFactor | null = null;
   for (const factor of sorted.slice(0, -1))
-    rest = rest === null ? factor : contractFactors(rest, factor, -1, cardinalities);
+    rest = rest === null ? factor : contractFactors(rest, factor, -1, cardinalities, scratch);
   return { rest, largest: sorted[sorted.length - 1]! };
 }
 

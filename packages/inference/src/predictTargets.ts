@@ -3,6 +3,7 @@ import { composeTarget } from './composeTarget.ts';
 import { eliminateClasses } from './eliminateClasses.ts';
 import { nestOf } from './loopNest.ts';
 import { refineClasses, type RootClasses } from './rootClasses.ts';
+import { makeScratch, release, takeZeros } from './scratch.ts';
 import { shareDistributions } from './shareDistributions.ts';
 import { factorsOf, solveComponent } from './solveComponent.ts';
 import type { CompiledSweep, TargetRecord } from './sweep.ts';
@@ -11,6 +12,8 @@ import { takeFamilies, type SweepState } from './sweepState.ts';
 
 /** Distributions of more numbers than this, all classes together, are not made by elimination for one target. */
 const widestDistribution = 1 << 15;
+
+const scratch = makeScratch();
 
 interface Pending {
   readonly target: TargetRecord;
@@ -94,6 +97,7 @@ function contract(sweep: CompiledSweep, { target, components, groups }: Pending)
   const { states } = target;
   if (components.some((component, k) => isWide(component, groups[k]!, cardinalities)))
     return eliminateToChild(sweep, target, components);
+  release(scratch);
   let table = arranged(target, groups.flat(), cardinalities);
   let rest = target.size;
   let classes: RootClasses = target;
@@ -104,7 +108,7 @@ function contract(sweep: CompiledSweep, { target, components, groups }: Pending)
     const configurations = joint.length / component.firstOf.length;
     const refined = refineClasses(classes, component);
     const block = rest / configurations;
-    const next = new Float64Array(refined.firstOf.length * block);
+    const next = takeZeros(scratch, refined.firstOf.length * block);
     refined.firstOf.forEach((r, c) => {
       weighRows(
         next,
