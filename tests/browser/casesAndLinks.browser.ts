@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { DESK, leaders, PHONE, servePlayground, type Playground } from './openPlayground.ts';
+import { DESK, leaders, PHONE, replay, servePlayground, type Playground } from './openPlayground.ts';
 
 let playground: Playground;
 beforeAll(async () => {
@@ -123,6 +123,23 @@ test('cases are found, renamed, copied, deleted and put back', async () => {
   await dialog.getByRole('button', { name: 'Hazel', exact: true }).click();
   await expect.poll(() => nameOf(page)).toBe('Hazel');
   expect(complaints).toEqual([]);
+});
+
+test('a name is typed in a replayed case and a button tapped at once: the name is kept and the tap counts', async () => {
+  for (const options of [{ viewport: DESK }, { viewport: PHONE, hasTouch: true, isMobile: true }]) {
+    const { page, complaints } = await playground.open(options);
+    await replay(page, 7, 3);
+    await page.getByLabel('Name of this case').fill('Lift four');
+    const press = page.getByRole('button', { name: 'Look further ahead' });
+    if (options.viewport === PHONE) await press.tap();
+    else await press.click();
+    await page.getByRole('dialog').waitFor();
+    await page.keyboard.press('Escape');
+    expect(await nameOf(page)).toBe('Lift four');
+    await page.getByRole('button', { name: 'Cases' }).click();
+    expect(await kept(page)).toContain('Lift four');
+    expect(complaints).toEqual([]);
+  }
 });
 
 test('two windows with the same case keep in step', async () => {

@@ -4,6 +4,7 @@ import type { Words } from '../t.ts';
 export const stepsWords: Pick<Words, 'next' | 'repair' | 'proving'> = {
   next: {
     heading: 'Nächste Schritte, beste zuerst',
+    reason: 'Warum dieser zuerst',
     more: (count, hidden) =>
       count === hidden ? `${count} weitere Prüfungen` : `${count} weitere Prüfungen von ${hidden}`,
     fewer: 'Weniger Prüfungen',

@@ -2,6 +2,7 @@
 export const stepsWords = {
   next: {
     heading: 'Next steps, best first',
+    reason: 'Why this one first',
     more: (count: number, hidden: number) =>
       count === hidden ? `${count} more tests` : `${count} more tests, of ${hidden}`,
     fewer: 'Fewer tests',
