@@ -115,40 +115,41 @@ for (const name of names) {
     propagate(workspace);
     sink[0] += workspace.logEvidence[0] + workspace.marginals[0];
   };
-  const changing = createPropagation(compiled);
-  give(changing, [], findings[0]);
-  const [moved] = findings[0][1];
-  const others = Array.from(network.variables[moved].states, (_, s) => s).filter((s) => {
-    setFinding(changing, moved, s);
-    return propagate(changing);
+  // each case in a workspace of its own, its second finding moved from state to state, the three cases in turn
+  const moving = findings.map((list) => {
+    const space = createPropagation(compiled);
+    give(space, [], list);
+    const [moved] = list[1];
+    const possible = Array.from(network.variables[moved].states, (_, state) => state).filter((state) => {
+      setFinding(space, moved, state);
+      return propagate(space);
+    });
+    // where one state alone is possible the finding is taken back and given again
+    const states = possible.length > 1 ? possible : [...possible, -1];
+    const asked = list[0][0] === 0 ? 1 : 0;
+    const next = (turn) => setFinding(space, moved, states[turn % states.length]);
+    return { space, asked, next };
   });
   const large = compiled.prior.length > 100_000;
   const batch = Math.max(1, Math.min(100, Math.floor(20_000 / compiled.prior.length)));
-  const asked = findings[0][0][0] === 0 ? 1 : 0;
   const times = alternate(
     {
       warm: { run: warm, batch },
       oneChangedAll: {
         run: (round) => {
-          setFinding(
-            changing,
-            moved,
-            others.length > 1 ? others[round % others.length] : round % 2 === 0 ? -1 : others[0],
-          );
-          propagate(changing);
-          sink[0] += changing.logEvidence[0];
+          const { space, next } = moving[round % 3];
+          next(Math.floor(round / 3));
+          propagate(space);
+          sink[0] += space.logEvidence[0];
         },
         batch,
       },
       oneChangedOne: {
         run: (round) => {
-          setFinding(
-            changing,
-            moved,
-            others.length > 1 ? others[round % others.length] : round % 2 === 0 ? -1 : others[0],
-          );
-          propagateTo(changing, asked);
-          sink[0] += changing.logEvidence[0];
+          const { space, asked, next } = moving[round % 3];
+          next(Math.floor(round / 3));
+          propagateTo(space, asked);
+          sink[0] += space.logEvidence[0];
         },
         batch,
       },
