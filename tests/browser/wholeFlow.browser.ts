@@ -90,6 +90,37 @@ test('describe the car, record results, read the advice with its price, take bac
   expect(strangers).toEqual([]);
 });
 
+test('what was done before is recorded one thing after the other, from the first screen', async () => {
+  const { page, complaints } = await playground.open({ viewport: PHONE, hasTouch: true, isMobile: true });
+  await page.getByRole('button', { name: 'Record what was done already' }).tap();
+  const list = page.locator('#next details[open]');
+  for (const part of ['Plug', 'Coil', 'Injector']) {
+    // what is on record makes way: the next part stands on top
+    const first = list.locator('li').first();
+    expect(await first.innerText()).toMatch(new RegExp(`^${part} already replaced`));
+    await first.getByRole('button').tap();
+    await first.getByRole('button', { name: 'Misfire stays' }).tap();
+    await list.getByText(new RegExp(`^Recorded: Misfire stays \\(${part} already replaced`)).waitFor();
+    await expect
+      .poll(() =>
+        page
+          .locator('#notes')
+          .getByText(/already replaced/)
+          .count(),
+      )
+      .toBeGreaterThan(0);
+  }
+  // a word too many still finds what is meant
+  await page.getByLabel('Find a test or repair').fill('compression gauge');
+  expect(await list.locator('li').count()).toBeGreaterThan(1);
+  for (const name of await list.locator('li').allInnerTexts()) expect(name).toMatch(/compression/i);
+  await page.getByLabel('Find a test or repair').fill('xyzzy');
+  await page.getByText('Nothing is called “xyzzy”.').waitFor();
+  await page.getByRole('button', { name: 'Now', exact: true }).tap();
+  expect(await page.getByRole('button', { name: 'Record what was done already' }).count()).toBe(0);
+  expect(complaints).toEqual([]);
+});
+
 test('a broken file says what is wrong with it and changes nothing', async () => {
   const { page, complaints } = await playground.open();
   await page.getByLabel('When does it misfire?').selectOption({ label: 'Only at idle' });

@@ -48,6 +48,7 @@ export const german: Words = {
     reason: 'Warum es sich zuletzt bewegte',
     show: 'Zeigen, wie',
     describe: 'Das Fahrzeug beschreiben: jede Antwort zählt',
+    record: 'Eintragen, was schon getan ist',
   },
 
   entry: entryWords,

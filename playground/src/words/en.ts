@@ -50,6 +50,7 @@ export const t = {
     reason: 'Why it moved last',
     show: 'Show how',
     describe: 'Describe the car: every answer counts',
+    record: 'Record what was done already',
   },
 
   entry: entryWords,

@@ -10,6 +10,7 @@ export const stepsWords: Pick<Words, 'next' | 'repair' | 'proving'> = {
     fewer: 'Weniger Prüfungen',
     done: 'Etwas schon Getanes eintragen',
     find: 'Prüfung oder Reparatur suchen',
+    recorded: (what, came) => `Eingetragen: ${came} (${what})`,
     notFound: (words) => `Nichts heißt „${words}“. Ein anderes Fachwort versuchen.`,
     opens: 'Öffnet',
     opensNothing: 'nichts weiter zu öffnen',

@@ -8,6 +8,7 @@ export const stepsWords = {
     fewer: 'Fewer tests',
     done: 'Record something already done',
     find: 'Find a test or repair',
+    recorded: (what: string, came: string) => `Recorded: ${came} (${what})`,
     notFound: (words: string) => `Nothing is called “${words}”. Try another word of the trade.`,
     opens: 'Opens',
     opensNothing: 'nothing more to open',
