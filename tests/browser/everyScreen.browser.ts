@@ -1,5 +1,4 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import type { RunOptions } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { DESK, PHONE, replay, servePlayground, type Playground } from './openPlayground.ts';
@@ -110,17 +109,15 @@ const screens: readonly Screen[] = [
   },
 ];
 
-type RunOnly = NonNullable<RunOptions['runOnly']>;
-
-/** Rules of WCAG 2.0 to 2.2, levels A and AA. */
-const EVERY_RULE: RunOnly = { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] };
 /** Rules that colours decide: all that the other theme can break, since the themes share everything else. */
-const RULES_OF_COLOUR: RunOnly = { type: 'rule', values: ['color-contrast', 'link-in-text-block'] };
+const RULES_OF_COLOUR = ['color-contrast', 'link-in-text-block'];
 
-async function violations(page: Page, part: string, runOnly: RunOnly): Promise<string[]> {
+/** What axe finds by all its rules (WCAG 2.0 to 2.2, levels A and AA, and good practice), or by some. */
+async function violations(page: Page, part: string, rules: readonly string[] = []): Promise<string[]> {
   // bars that stay in sight while the page moves under them cover what the reader has yet to scroll to
   await page.evaluate(() => scrollTo(0, 0));
-  const { violations: found } = await new AxeBuilder({ page }).options({ runOnly }).include(part).analyze();
+  const axe = new AxeBuilder({ page }).include(part);
+  const { violations: found } = await (rules.length > 0 ? axe.withRules([...rules]) : axe).analyze();
   return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
 }
 
@@ -163,7 +160,9 @@ for (const [size, viewport] of [
       await replay(page, 7, 8);
       await reach(page);
       expect(await misfits(page, part)).toEqual([]);
-      expect(await violations(page, part, EVERY_RULE)).toEqual([]);
+      // nothing is certain: probabilities near the ends are written as what they are
+      expect((await page.locator(part).innerText()).match(/(?<![\d.])(0|100)\s?%/g)).toBeNull();
+      expect(await violations(page, part)).toEqual([]);
       await page.emulateMedia({ colorScheme: 'dark' });
       expect(await violations(page, part, RULES_OF_COLOUR)).toEqual([]);
       expect(complaints).toEqual([]);

@@ -1,4 +1,3 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { DESK, leaders, PHONE, replay, servePlayground, type Playground } from './openPlayground.ts';
@@ -102,35 +101,3 @@ test('numbers are questioned with the keyboard; the case stays as it is', async 
   expect(await leaders(page)).toEqual(before);
   expect(complaints).toEqual([]);
 });
-
-for (const [colorScheme, viewport] of [
-  ['light', PHONE],
-  ['dark', DESK],
-] as const) {
-  test(`further ahead and the numbers: nothing for axe, nothing over the edge, no 0% or 100%, ${colorScheme}, ${viewport.width} px`, async () => {
-    const { page, complaints } = await playground.open({ viewport, colorScheme });
-    await replay(page, 7, 8);
-    await page.getByRole('button', { name: 'Look further ahead' }).click();
-    const sheet = page.getByRole('dialog');
-    await sheet.getByRole('button', { name: 'Work out the whole plan' }).click();
-    await sheet.getByText(/^Costs .* on average/).waitFor({ timeout: 50_000 });
-    await sheet.getByText('Valve cover off', { exact: true }).waitFor({ timeout: 50_000 });
-    await page.evaluate(() => {
-      for (const one of document.querySelectorAll('dialog[open] details')) (one as HTMLDetailsElement).open = true;
-    });
-    const check = async (): Promise<void> => {
-      const { violations } = await new AxeBuilder({ page }).include('dialog[open]').analyze();
-      expect(
-        violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`),
-      ).toEqual([]);
-      expect(await overhang(page)).toEqual([]);
-      expect((await sheet.innerText()).match(/(?<![\d.])(0|100)\s?%/g)).toBeNull();
-    };
-    await check();
-    await page.keyboard.press('Escape');
-    await page.getByRole('button', { name: 'Question the numbers' }).click();
-    await sheet.getByRole('slider').first().waitFor({ timeout: 50_000 });
-    await check();
-    expect(complaints).toEqual([]);
-  }, 120_000);
-}
