@@ -51,9 +51,13 @@ export function contractFactors(
       count += 1;
     }
   }
-  // any order of loops gives the same sums; the longest inside costs least
-  const longest = n.indexOf(Math.max(...n));
-  for (const steps of [n, stepD, stepA, stepB]) [steps[0], steps[longest]] = [steps[longest]!, steps[0]!];
+  // any order of loops gives the same sums; the longest inside costs least, and next to it the one summed out
+  const swap = (k: number, other: number): void => {
+    for (const steps of [n, stepD, stepA, stepB]) [steps[k], steps[other]] = [steps[other]!, steps[k]!];
+  };
+  swap(0, n.indexOf(Math.max(...n)));
+  const sum = stepD.subarray(0, count).indexOf(0);
+  if (sum > 1) swap(1, sum);
   const { classOf, firstOf } = refineClasses(left, right);
   const blocks = takeZeros(scratch, firstOf.length * size);
   let logs: Float64Array | null = null;

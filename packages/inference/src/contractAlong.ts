@@ -1,3 +1,5 @@
+import { contractRows } from './contractRows.ts';
+
 /** dst[d + k] += a[i] * b[j] over a nest of loops, innermost first: loop l runs n[l] times and steps stepA[l] in `a`, stepB[l] in `b` and
  * stepD[l] in `dst` (0: summed out). The caller clears `dst` first. Allocates nothing. */
 export function contractAlong(
@@ -23,6 +25,10 @@ export function contractAlong(
   const [n0, n1] = [count > 0 ? n[0]! : 1, count > 1 ? n[1]! : 1];
   const [d0, a0, b0] = [stepD[0]!, stepA[0]!, stepB[0]!];
   const [d1, a1, b1] = [stepD[1]!, stepA[1]!, stepB[1]!];
+  if (d1 === 0 && d0 !== 0) {
+    contractRows(dst, d, a, i, b, j, n0, d0, a0, b0, n1, a1, b1);
+    return;
+  }
   for (let r = 0, p = d, q = i, s = j; r < n1; r += 1, p += d1, q += a1, s += b1) {
     if (d0 === 0) {
       let sum = 0;
