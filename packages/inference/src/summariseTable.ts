@@ -20,17 +20,20 @@ export function summariseTable(
   if (inner > 1 || count > inner + 1) {
     const k = from + count - 1;
     const step = a[k]!;
-    for (let r = 0, at = 0; r < n[k]!; r += 1, at += step) {
-      const [to, bt] = outer ? [q + at / block, o] : [q, o + at];
-      summariseTable(table, t + at, by, bt, out, to, n, a, from, outer ? inner : inner - 1, count - 1, block);
-    }
+    // whole numbers throughout: what comes out of a division would be boxed on its way into the call
+    const stepOut = outer ? wholePart(step, block) : 0;
+    const stepBy = outer ? 0 : step;
+    const innerLeft = outer ? inner : inner - 1;
+    for (let r = 0, at = t, bt = o, to = q; r < n[k]!; r += 1, at += step, bt += stepBy, to += stepOut)
+      summariseTable(table, at, by, bt, out, to, n, a, from, innerLeft, count - 1, block);
     return;
   }
   const rounds = outer ? n[from + inner]! : 1;
   const step = outer ? a[from + inner]! : 0;
   const n0 = inner > 0 ? n[from]! : 1;
   const a0 = inner > 0 ? a[from]! : 1;
-  for (let r = 0, at = t, to = q; r < rounds; r += 1, at += step, to += step / block) {
+  const stepOut = wholePart(step, block);
+  for (let r = 0, at = t, to = q; r < rounds; r += 1, at += step, to += stepOut) {
     let even = 0;
     let odd = 0;
     let k = n0;
@@ -43,4 +46,8 @@ export function summariseTable(
     if (k === 1) even += table[i]! * by[j]!;
     out[to]! += even + odd;
   }
+}
+
+function wholePart(value: number, by: number): number {
+  return (value / by) | 0;
 }
