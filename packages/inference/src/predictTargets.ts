@@ -1,5 +1,6 @@
 import { addAlong } from './addAlong.ts';
 import { composeTarget } from './composeTarget.ts';
+import { contractRows } from './contractRows.ts';
 import { eliminateClasses } from './eliminateClasses.ts';
 import { nestOf } from './loopNest.ts';
 import { refineClasses, type RootClasses } from './rootClasses.ts';
@@ -110,16 +111,8 @@ function contract(sweep: CompiledSweep, { target, components, groups }: Pending)
     const block = rest / configurations;
     const next = takeZeros(scratch, refined.firstOf.length * block);
     refined.firstOf.forEach((r, c) => {
-      weighRows(
-        next,
-        c * block,
-        table,
-        classes.classOf[r]! * rest,
-        joint,
-        component.classOf[r]! * configurations,
-        configurations,
-        block,
-      );
+      const [w, t] = [component.classOf[r]! * configurations, classes.classOf[r]! * rest];
+      contractRows(next, c * block, joint, w, table, t, block, 1, 0, 1, configurations, 1, block);
     });
     table = next;
     rest = block;
@@ -159,35 +152,6 @@ function eliminateToChild(
     for (let s = 0; s < states && sum > 0; s += 1) answer[r * states + s] = found.blocks[from + s]! / sum;
   }
   return answer;
-}
-
-/** next[n + j] = sum over i of weights[w + i] * table[t + i * block + j], four rows at a time. */
-function weighRows(
-  next: Float64Array,
-  n: number,
-  table: Float64Array,
-  t: number,
-  weights: Float64Array,
-  w: number,
-  rows: number,
-  block: number,
-): void {
-  let i = 0;
-  let from = t;
-  for (; i + 3 < rows; i += 4, from += 4 * block) {
-    const w0 = weights[w + i]!;
-    const w1 = weights[w + i + 1]!;
-    const w2 = weights[w + i + 2]!;
-    const w3 = weights[w + i + 3]!;
-    for (let j = 0, k = from; j < block; j += 1, k += 1) {
-      next[n + j]! +=
-        w0 * table[k]! + w1 * table[k + block]! + (w2 * table[k + 2 * block]! + w3 * table[k + 3 * block]!);
-    }
-  }
-  for (; i < rows; i += 1, from += block) {
-    const weight = weights[w + i]!;
-    for (let j = 0; j < block; j += 1) next[n + j]! += weight * table[from + j]!;
-  }
 }
 
 /** The child's table with its parents in another order; the last few orders are kept. */
