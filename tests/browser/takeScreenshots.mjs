@@ -1,4 +1,4 @@
-// Pictures of the main screens for the documentation: node tests/browser/takeScreenshots.mjs, after `npm run build`.
+// Pictures of the main screens for the documentation: node tests/browser/takeScreenshots.mjs [screens, default all], after `npm run build`.
 // The case shown is an invented one (demo-07) after its eighth result. The first screen is taken four ways, the others on a phone in
 // light and at a desk in dark.
 import { mkdirSync, statSync } from 'node:fs';
@@ -100,7 +100,8 @@ async function take({ name, reach }, [size, colorScheme]) {
 }
 
 try {
-  for (const screen of screens) {
+  const asked = process.argv.slice(2);
+  for (const screen of screens.filter(({ name }) => asked.length === 0 || asked.includes(name))) {
     for (const way of screen.fourWays ? WAYS : WAYS.slice(0, 2)) await take(screen, way);
   }
 } finally {
