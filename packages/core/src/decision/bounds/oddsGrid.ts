@@ -1,11 +1,11 @@
 /** Points on which the value of telling two configurations apart is kept: odds of the first to the second, evenly spaced in their
  * logarithm, so that every result shifts the whole grid by the same distance. */
-export const GRID = 37;
+export const GRID = 25;
 const SPAN = 9;
 /** Distance of two points, in natural logarithms of odds. */
 export const SPACING: number = (2 * SPAN) / (GRID - 1);
 /** Points kept on either side for shifts beyond the grid; a result that shifts further is taken to tell the two apart. */
-export const MARGIN = 22;
+export const MARGIN = 16;
 const GROWTH = Math.exp(SPACING);
 
 /** Odds at every point. */

@@ -100,8 +100,8 @@ test('a repair in vain costs also the access it closes again, when the right one
   });
   const slack = repairSlack(problem);
   // open: 100 for the repair and 40 to open again; closed: 140 for the repair, nothing more
-  expect([...slack[0]!]).toEqual([0, 140]);
-  expect([...slack[1]!]).toEqual([110, 0]);
+  expect([...slack[0]!.fresh]).toEqual([0, 140]);
+  expect([...slack[1]!.fresh]).toEqual([110, 0]);
 });
 
 test('is perfect information where one cause is left', () => {

@@ -3,6 +3,7 @@ import type { LowerBound } from './lowerBoundOf.ts';
 import { GRID, valueAt } from './oddsGrid.ts';
 import { pairBudgets, type PairBudgets } from './pairBudgets.ts';
 import { pairGameOf, type PairGame } from './pairGame.ts';
+import { placeOfPair, PLACES, REMEMBERED } from './pairValue.ts';
 import { costOfKnowing, perfectInformation } from './perfectInformation.ts';
 
 /** A lower bound that charges for telling causes apart: the cost of perfect information, plus for pairs of configurations of different
@@ -26,7 +27,7 @@ export function pairBound(
   const { cause, outcomeGiven } = problem.configurations();
   const { repairFacts } = problem;
   const { weight, tests, access } = game;
-  const { first, second, values } = worthKeeping(game, budgets);
+  const { first, second, values, remembered } = worthKeeping(game, budgets);
 
   const known = new WeakMap<EvidenceSet, Weights>();
   const weightsAt = ({ evidence }: DecisionState): Weights => {
@@ -42,42 +43,62 @@ export function pairBound(
     known.set(evidence, answer);
     return answer;
   };
-  const touched = new Map<string, Uint8Array>();
-  const touchedBy = (tried: readonly number[]): Uint8Array => {
+  const failures = new Map<string, Failures>();
+  const failuresOf = (tried: readonly number[]): Failures => {
     const key = tried.join('.');
-    const already = touched.get(key);
+    const already = failures.get(key);
     if (already !== undefined) return already;
-    const causes = new Uint8Array(problem.causes.length);
-    for (const repair of tried) for (const cure of repairFacts.cures[repair]!) causes[cure.cause] = 1;
-    const answer = Uint8Array.from(cause, (c) => causes[c]!);
-    touched.set(key, answer);
+    const isTouched = new Uint8Array(problem.causes.length);
+    const stays = new Float64Array(problem.causes.length).fill(1);
+    for (const repair of tried) {
+      if (problem.start.tried.includes(repair)) continue;
+      for (const cure of repairFacts.cures[repair]!) {
+        isTouched[cure.cause] = 1;
+        stays[cure.cause]! *= 1 - cure.success;
+      }
+    }
+    const answer = {
+      isTouched: Uint8Array.from(cause, (c) => isTouched[c]!),
+      stays: Float64Array.from(cause, (c) => stays[c]!),
+      logs: Float64Array.from(cause, (c) => Math.log(stays[c]!)),
+    };
+    failures.set(key, answer);
     return answer;
   };
 
   const surcharges = budgets.testSurcharge.flatMap((of, at) => sparse(of, tests[at]!.test, 1) ?? []);
   const openParts = access.flatMap(({ bit, cost, behind, isFree }, k) =>
-    behind.flatMap((at, j) => {
+    behind.flatMap(([at], j) => {
       const of = budgets.accessPart[k]![j]!.map((x, h) => x * isFree[h]!);
-      const part = sparse(of, tests[at]!.test, cost);
+      const part = sparse(of, tests[at!]?.test, cost);
       return part === undefined ? [] : [{ bit, ...part }];
     }),
   );
   return (state) => {
     const { now, logs } = weightsAt(state);
-    const gone = touchedBy(state.tried);
+    const { isTouched, stays, logs: logsOfStaying } = failuresOf(state.tried);
     const negligible = NEGLIGIBLE * state.chance;
     let extra = 0;
     for (let p = 0; p < first.length; p += 1) {
       const [a, b] = [first[p]!, second[p]!];
+      const phase = isTouched[a]! + 2 * isTouched[b]!;
+      if (phase === BOTH) continue;
+      const [ofFirst, ofSecond] = [now[a]! * stays[a]!, now[b]! * stays[b]!];
       // what is hardly believed any more is worth next to nothing, and leaving it out lowers the bound
-      if (gone[a] === 1 || gone[b] === 1 || now[a]! < negligible || now[b]! < negligible) continue;
-      extra += valueAt(values, p * GRID, now[a]!, now[b]!, logs[a]! - logs[b]!);
+      if (ofFirst < negligible || ofSecond < negligible) continue;
+      const logOdds = logs[a]! + logsOfStaying[a]! - logs[b]! - logsOfStaying[b]!;
+      let done = 0;
+      for (let i = 0; i < REMEMBERED; i += 1) {
+        const test = remembered[p * REMEMBERED + i]!;
+        if (test >= 0 && state.closedTests[test] === 1) done |= 1 << i;
+      }
+      extra += valueAt(values, (p * PLACES + placeOfPair(phase, done)) * GRID, ofFirst, ofSecond, logOdds);
     }
     const payBack = ({ test, members, money }: Part): void => {
-      if (state.closedTests[test] === 1) return;
+      if (test !== undefined && state.closedTests[test] === 1) return;
       for (let i = 0; i < members.length; i += 1) {
         const h = members[i]!;
-        if (gone[h] === 0) extra -= money[i]! * now[h]!;
+        extra -= money[i]! * now[h]! * stays[h]!;
       }
     };
     for (const part of surcharges) payBack(part);
@@ -88,15 +109,17 @@ export function pairBound(
 
 // Of a place's whole belief.
 const NEGLIGIBLE = 1e-6;
+// Repairs touched both members.
+const BOTH = 3;
 
-/** What configurations pay back as long as a test is not done. */
+/** What configurations pay back as long as a test is not done, or always. */
 interface Part {
-  readonly test: number;
+  readonly test: number | undefined;
   readonly members: Int32Array;
   readonly money: Float64Array;
 }
 
-function sparse(of: Float64Array, test: number, factor: number): Part | undefined {
+function sparse(of: Float64Array, test: number | undefined, factor: number): Part | undefined {
   const members = Int32Array.from(of.keys()).filter((h) => of[h]! > 0);
   return members.length === 0
     ? undefined
@@ -108,16 +131,25 @@ interface Weights {
   readonly logs: Float64Array;
 }
 
+/** What failed repairs leave, by configuration. */
+interface Failures {
+  /** 1 where one of them may cure the cause. */
+  readonly isTouched: Uint8Array;
+  /** Chance that all of them fail, and its logarithm. */
+  readonly stays: Float64Array;
+  readonly logs: Float64Array;
+}
+
 const KEPT_SHARE = 0.995;
 
 /** Pairs worth next to nothing at the start cost time at every place the bound is asked: they are let go. */
 function worthKeeping(
-  { weight, first, second }: PairGame,
-  { values }: PairBudgets,
-): Pick<PairGame, 'first' | 'second'> & { readonly values: Float64Array } {
+  { weight, first, second, tests }: PairGame,
+  { values, remembered }: PairBudgets,
+): Pick<PairGame, 'first' | 'second'> & { readonly values: Float64Array; readonly remembered: Int32Array } {
   const worth = Array.from(first, (a, p) => {
     const b = second[p]!;
-    return valueAt(values, p * GRID, weight[a]!, weight[b]!, Math.log(weight[a]! / weight[b]!));
+    return valueAt(values, p * PLACES * GRID, weight[a]!, weight[b]!, Math.log(weight[a]! / weight[b]!));
   });
   const order = worth.map((_, p) => p).sort((p, q) => worth[q]! - worth[p]!);
   let left = KEPT_SHARE * worth.reduce((sum, x) => sum + x, 0);
@@ -126,11 +158,16 @@ function worthKeeping(
     left -= worth[p]!;
     return isKept;
   });
-  const grids = new Float64Array(kept.length * GRID);
-  kept.forEach((p, k) => grids.set(values.subarray(p * GRID, (p + 1) * GRID), k * GRID));
+  const size = PLACES * GRID;
+  const grids = new Float64Array(kept.length * size);
+  kept.forEach((p, k) => grids.set(values.subarray(p * size, (p + 1) * size), k * size));
   return {
     first: Int32Array.from(kept, (p) => first[p]!),
     second: Int32Array.from(kept, (p) => second[p]!),
     values: grids,
+    remembered: Int32Array.from({ length: kept.length * REMEMBERED }, (_, i) => {
+      const at = remembered[kept[Math.floor(i / REMEMBERED)]! * REMEMBERED + (i % REMEMBERED)]!;
+      return at < 0 ? -1 : tests[at]!.test;
+    }),
   };
 }

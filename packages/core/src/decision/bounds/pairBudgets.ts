@@ -1,14 +1,26 @@
 import { GRID, valueAt } from './oddsGrid.ts';
-import type { PairGame } from './pairGame.ts';
-import { certifyPair, pairWork, solvePair, usesOfPair, type Precision } from './pairValue.ts';
+import { CLAIM, type PairGame } from './pairGame.ts';
+import {
+  certifyPair,
+  oweFaint,
+  pairWork,
+  PLACES,
+  REMEMBERED,
+  rememberMostUsed,
+  solvePair,
+  usesOfPair,
+  type Precision,
+} from './pairValue.ts';
 
 /** How the money of every action is divided among the pairs, and what the pairs are worth then. Chosen for one belief, valid for all. */
 export interface PairBudgets {
-  /** pair * GRID + point: certified values per unit of the second member, see `valueAt`. */
+  /** (pair * PLACES + place) * GRID + point: certified values per unit of the second member, see `valueAt`. */
   readonly values: Float64Array;
+  /** pair * REMEMBERED + at: position of a test that is remembered once it is done, or -1. */
+  readonly remembered: Int32Array;
   /** Test position -> by configuration, what is paid back as long as the test is not done (each can be done once only). */
   readonly testSurcharge: readonly Float64Array[];
-  /** Access -> test behind it, by position in its list -> by configuration: paid back as long as the access is open and the test not
+  /** Access -> who has a part, by position in its list -> by configuration: paid back as long as the access is open and the test not
    * done. */
   readonly accessPart: readonly (readonly Float64Array[])[];
   /** Worth of all pairs at the start, less what is paid back. */
@@ -16,8 +28,9 @@ export interface PairBudgets {
 }
 
 const ROUNDS = 16;
-const ROUGH: Precision = { noticed: 3e-3, sweeps: 60 };
-const FINE: Precision = { noticed: 1e-6, sweeps: 80 };
+const ROUGH: Precision = { noticed: 3e-3, sweeps: 20, everywhere: false };
+const FINE: Precision = { noticed: 1e-6, sweeps: 80, everywhere: true };
+const REMEMBERS_AFTER = 3;
 const STEP = 0.6;
 const SLOWER_EVERY = 6;
 const THINNED_AFTER = 5;
@@ -34,38 +47,51 @@ const BARELY_LESS = 1 - 1e-12;
  * Source: Lagrangian decomposition, Guignard & Kim 1987, Mathematical Programming 39:215-228; exponentiated gradient: Kivinen & Warmuth
  * 1997, Information and Computation 132:1-63. */
 export function pairBudgets(game: PairGame, rounds: number = ROUNDS): PairBudgets {
-  const { weight, first, second, pools, tests, access, budget } = game;
+  const { weight, first, second, pools, tests, access, budget, budgetAfter } = game;
   const count = weight.length;
   const worthOf = new Float64Array(first.length);
   let alive = Int32Array.from(first, (_, p) => p);
   const work = pairWork(game);
   const logs = weight.map(Math.log);
-  const money = new Float64Array(pools.length);
+  const money = new Float64Array(2 * pools.length);
+  const share = new Float64Array(2 * pools.length);
   const use = new Float64Array(pools.length);
-  const values = new Float64Array(first.length * GRID);
+  const values = new Float64Array(first.length * PLACES * GRID);
   let shares = firstShares(game);
   let surcharge = tests.map(() => new Float64Array(count));
   let parts = access.map(({ behind }) => behind.map(() => new Float64Array(count).fill(1 / behind.length)));
   const most = new Float64Array(budget.length);
   const sums = new Float64Array(budget.length);
   const pooled = new Float64Array(budget.length);
+  const added = new Float64Array(budget.length);
 
   const fillPools = (): void => {
-    pooled.set(budget);
-    surcharge.forEach((row, at) => row.forEach((x, h) => (pooled[at * count + h]! += x)));
+    added.fill(0);
+    surcharge.forEach((row, at) => row.forEach((x, h) => (added[at * count + h]! += x)));
     access.forEach(({ cost, behind, isFree }, k) =>
-      behind.forEach((at, j) => {
+      behind.forEach((group, j) => {
         const part = parts[k]![j]!;
-        for (let h = 0; h < count; h += 1) if (isFree[h] === 1) pooled[at * count + h]! += cost * part[h]!;
+        for (const at of group) {
+          for (let h = 0; h < count; h += 1) if (isFree[h] === 1) added[at * count + h]! += cost * part[h]!;
+        }
       }),
     );
-    for (let i = 0; i < pools.length; i += 1) money[i] = BARELY_LESS * pooled[pools[i]!]! * shares[i]!;
+    for (let i = 0; i < pools.length; i += 1) {
+      const pool = pools[i]!;
+      const at = 2 * i - (i & 1);
+      const [fresh, after] = [budget[pool]! + added[pool]!, budgetAfter[pool]! + added[pool]!];
+      const most = Math.max(fresh, after);
+      money[at] = BARELY_LESS * fresh * shares[i]!;
+      money[at + 2] = BARELY_LESS * after * shares[i]!;
+      share[at] = most === 0 ? 0 : fresh / most;
+      share[at + 2] = most === 0 ? 0 : after / most;
+    }
   };
   const worthNow = (): number => {
     let sum = 0;
     for (const p of alive) {
       const [a, b] = [first[p]!, second[p]!];
-      worthOf[p] = valueAt(values, p * GRID, weight[a]!, weight[b]!, logs[a]! - logs[b]!);
+      worthOf[p] = valueAt(values, p * PLACES * GRID, weight[a]!, weight[b]!, logs[a]! - logs[b]!);
       sum += worthOf[p]!;
     }
     for (const row of surcharge) for (let h = 0; h < count; h += 1) sum -= row[h]! * weight[h]!;
@@ -103,7 +129,8 @@ export function pairBudgets(game: PairGame, rounds: number = ROUNDS): PairBudget
       best = { worth, shares: shares.slice(), surcharge: copy(surcharge), parts: parts.map(copy) };
     if (round === rounds - 1) break;
     use.fill(0);
-    for (const p of alive) usesOfPair(game, p, work, use);
+    for (const p of alive) usesOfPair(game, p, share, work, use);
+    if (round === REMEMBERS_AFTER) for (const p of alive) rememberMostUsed(game, p, use, work);
     if (round === THINNED_AFTER) alive = letGo(game, alive, worthOf, shares, values);
     climb(STEP / Math.sqrt(1 + round / SLOWER_EVERY));
   }
@@ -113,7 +140,17 @@ export function pairBudgets(game: PairGame, rounds: number = ROUNDS): PairBudget
     solvePair(game, p, money, work, values, FINE);
     certifyPair(game, p, money, work, values);
   }
-  return { values, testSurcharge: surcharge, accessPart: parts, worth: worthNow() };
+  const owed = new Float64Array(budget.length);
+  for (const p of alive) oweFaint(game, p, work, values, owed);
+  surcharge.forEach((row, at) => row.forEach((_, h) => (row[h]! += owed[at * count + h]!)));
+  const remembered = new Int32Array(first.length * REMEMBERED).fill(-1);
+  for (const p of alive) {
+    for (let claim = game.claimsOf[p]!; claim < game.claimsOf[p + 1]!; claim += 1) {
+      const at = work.memory[claim]!;
+      if (at >= 0) remembered[p * REMEMBERED + at] = Math.floor(pools[2 * claim]! / count);
+    }
+  }
+  return { values, remembered, testSurcharge: surcharge, accessPart: parts, worth: worthNow() };
 }
 
 /** Pairs worth next to nothing cost as much time as others: they lose all shares. Returns those that stay. */
@@ -133,7 +170,7 @@ function letGo(
       left -= worthOf[p]!;
       if (!isKept) {
         shares.fill(0, 2 * claimsOf[p]!, 2 * claimsOf[p + 1]!);
-        values.fill(0, p * GRID, (p + 1) * GRID);
+        values.fill(0, p * PLACES * GRID, (p + 1) * PLACES * GRID);
       }
       return isKept;
     });
@@ -141,20 +178,21 @@ function letGo(
 }
 
 /** Whoever is confused with something probable needs more. */
-function firstShares({ weight, pools, budget }: PairGame): Float64Array {
+function firstShares({ weight, kind, pools, budget }: PairGame): Float64Array {
   const count = weight.length;
   const sums = new Float64Array(budget.length);
   const shares = Float64Array.from(pools, (pool, i) => {
+    if (kind[i >> 1] === CLAIM.faint) return 0;
     const share = Math.sqrt(weight[pools[i ^ 1]! % count]!);
     sums[pool]! += share;
     return share;
   });
-  return shares.map((share, i) => share / sums[pools[i]!]!);
+  return shares.map((share, i) => (share === 0 ? 0 : share / sums[pools[i]!]!));
 }
 
 function climbParts(
   parts: readonly Float64Array[],
-  behind: readonly number[],
+  behind: readonly (readonly number[])[],
   worth: Float64Array,
   count: number,
   step: number,
@@ -162,7 +200,9 @@ function climbParts(
   for (let h = 0; h < count; h += 1) {
     let sum = 0;
     parts.forEach((part, j) => {
-      const next = part[h]! * Math.exp(step * Math.min(2, worth[behind[j]! * count + h]!)) + LEAST_SHARE;
+      let more = 0;
+      for (const at of behind[j]!) more += worth[at * count + h]!;
+      const next = part[h]! * Math.exp(step * Math.min(2, more)) + LEAST_SHARE;
       part[h] = next;
       sum += next;
     });

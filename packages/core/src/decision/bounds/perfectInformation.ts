@@ -2,11 +2,23 @@ import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.
 
 /** Makes the cost that would be left if the cause were told for nothing: by cause, with what is open and what failed already. Never
  * more than the optimum, because knowing more never costs.
- *
- * For a known cause only repairs that cure it matter: the best of them first, the next when it failed, and the referral where that is
- * cheaper. The first one profits from what is open.
  * Source: expected value of perfect information, Raiffa 1968, Decision Analysis. */
 export function perfectInformation(problem: DecisionProblem): (open: number, tried: readonly number[]) => Float64Array {
+  const costOf = costOfKnownCause(problem);
+  const known = new Map<string, Float64Array>();
+  return (open, tried) => {
+    const key = `${open}/${tried.join('.')}`;
+    const row = known.get(key) ?? Float64Array.from(problem.causes, (_, cause) => costOf(cause, open, tried));
+    known.set(key, row);
+    return row;
+  };
+}
+
+/** Makes the cost that is left where the cause is known. Only repairs that cure it matter: the best of them first, the next when it
+ * failed, and the referral where that is cheaper. The first one profits from what is open. */
+export function costOfKnownCause(
+  problem: DecisionProblem,
+): (cause: number, open: number, tried: readonly number[]) => number {
   const { repairFacts, causes } = problem;
   const curing = causes.map((_, cause) =>
     repairFacts.cures.flatMap((cures, repair) => {
@@ -31,13 +43,7 @@ export function perfectInformation(problem: DecisionProblem): (open: number, tri
     if (open === 0) closed.set(key, least);
     return least;
   };
-  const known = new Map<string, Float64Array>();
-  return (open, tried) => {
-    const key = `${open}/${tried.join('.')}`;
-    const row = known.get(key) ?? Float64Array.from(causes, (_, cause) => costOf(cause, open, tried));
-    known.set(key, row);
-    return row;
-  };
+  return costOf;
 }
 
 /** Expected cost if the cause were told now. */

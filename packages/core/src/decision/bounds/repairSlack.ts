@@ -1,41 +1,85 @@
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
-import { perfectInformation } from './perfectInformation.ts';
+import { costOfKnownCause } from './perfectInformation.ts';
+import { profitsOf } from './shareAccess.ts';
+
+/** By cause, in money, at least 0. */
+export interface RepairSlack {
+  /** As long as no repair that may cure the cause was tried. */
+  readonly fresh: Float64Array;
+  /** After at least one was; `Infinity` where the repair itself would have to be that one. */
+  readonly again: Float64Array;
+}
 
 const MOST_OPENINGS = 512;
 
-/** What a repair costs beyond what perfect information accounts for: by repair, then by cause, at least 0.
+/** What a repair costs beyond what perfect information accounts for, by repair.
  *
  * While a cause is true, trying a repair costs its price, and changes what perfect information would cost: less where the repair may
  * cure, more where it closes an access that the cause's own repair would have profited from. The sum, at its least over everything that
- * tests can have opened before, is what a bound may charge for confusions that the repair ends. For causes the repair cures this counts
- * from the start, before any other repair that cures them. */
-export function repairSlack(problem: DecisionProblem): readonly Float64Array[] {
-  const { repairFacts, causes, start } = problem;
-  const knowing = perfectInformation(problem);
+ * tests can have opened and that can have been tried before, is what a bound may charge for confusions that the repair ends or changes.
+ *
+ * Opening what the cause's own repair does not need is left out: its price is shared, see `accessShares`. */
+export function repairSlack(problem: DecisionProblem): readonly RepairSlack[] {
+  const { repairFacts, repairAccess, accessCost, causes, start } = problem;
+  const costOf = costOfKnownCause(problem);
   const openings = reachableOpenings(problem);
-  return problem.repairs.map((_, repair) => {
-    const slack = new Float64Array(causes.length);
-    const success = new Float64Array(causes.length);
-    for (const cure of repairFacts.cures[repair]!) success[cure.cause] = cure.success;
-    if (openings === undefined) {
-      const least = repairFacts.costFrom(repair, -1);
-      return slack.map((_zero, c) => (success[c] === 0 ? least : 0));
-    }
-    slack.fill(Infinity);
-    const after = knowing(0, withRepair(start.tried, repair));
-    for (const open of openings) {
-      const cost = repairFacts.costFrom(repair, open);
-      const before = knowing(open, start.tried);
-      for (let c = 0; c < slack.length; c += 1) {
-        slack[c] = Math.min(slack[c]!, cost + (1 - success[c]!) * after[c]! - before[c]!);
+  const profiting = profitsOf(problem);
+  const left = problem.repairs.flatMap((_, repair) => (start.tried.includes(repair) ? [] : [repair]));
+  const success = problem.repairs.map((_, repair) => {
+    const row = new Float64Array(causes.length);
+    for (const cure of repairFacts.cures[repair]!) row[cure.cause] = cure.success;
+    return row;
+  });
+  const slacks = problem.repairs.map(() => ({
+    fresh: new Float64Array(causes.length).fill(Infinity),
+    again: new Float64Array(causes.length).fill(Infinity),
+  }));
+  for (let c = 0; c < causes.length; c += 1) {
+    for (const failed of subsets(left.filter((repair) => success[repair]![c]! > 0))) {
+      const tried = [...start.tried, ...failed];
+      const closed = costOf(c, 0, tried);
+      const before = openings?.map((open) => costOf(c, open, tried));
+      for (const repair of left) {
+        if (failed.includes(repair)) continue;
+        const chance = success[repair]![c]!;
+        const after = chance === 0 ? closed : chance < 1 ? (1 - chance) * costOf(c, 0, [...tried, repair]) : 0;
+        let least = Infinity;
+        if (openings === undefined) least = chance === 0 ? repairFacts.costFrom(repair, -1) : 0;
+        else {
+          openings.forEach((open, at) => {
+            const shared = priceOf(accessCost, repairAccess[repair]! & ~open & ~start.open & ~profiting[c]!);
+            least = Math.min(least, repairFacts.costFrom(repair, open) - shared + after - before![at]!);
+          });
+        }
+        const row = failed.length === 0 ? slacks[repair]!.fresh : slacks[repair]!.again;
+        row[c] = Math.min(row[c]!, Math.max(0, least));
       }
     }
-    return slack.map((x) => Math.max(0, x));
-  });
+  }
+  return slacks;
 }
 
-function withRepair(tried: readonly number[], repair: number): readonly number[] {
-  return tried.includes(repair) ? tried : [...tried, repair].sort((a, b) => a - b);
+/** What the referral costs beyond what perfect information accounts for: nothing where no other repair may be left. */
+export function referralSlack(problem: DecisionProblem): RepairSlack {
+  const costOf = costOfKnownCause(problem);
+  const { referralCost } = problem.repairFacts;
+  return {
+    fresh: referralCost.map((cost, cause) => Math.max(0, cost - costOf(cause, 0, problem.start.tried))),
+    again: new Float64Array(referralCost.length),
+  };
+}
+
+function subsets(of: readonly number[]): readonly (readonly number[])[] {
+  return of.reduce<readonly (readonly number[])[]>(
+    (sets, one) => [...sets, ...sets.map((set) => [...set, one])],
+    [[]],
+  );
+}
+
+function priceOf(accessCost: Float64Array, bits: number): number {
+  let price = 0;
+  for (let bit = 0; bit < accessCost.length; bit += 1) if ((bits & (1 << bit)) !== 0) price += accessCost[bit]!;
+  return price;
 }
 
 /** Everything that can stand open: what is open now or nothing, and whatever tests add; `undefined` when that is too much to walk. */
