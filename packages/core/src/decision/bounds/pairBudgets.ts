@@ -27,14 +27,15 @@ export interface PairBudgets {
   readonly worth: number;
 }
 
-const ROUNDS = 16;
+// Few pairs leave time for more rounds.
+const ROUNDS = { least: 14, most: 64, pairs: 16_000 };
 const ROUGH: Precision = { noticed: 3e-3, sweeps: 20, everywhere: false };
 const FINE: Precision = { noticed: 1e-6, sweeps: 80, everywhere: true };
 const REMEMBERS_AFTER = 3;
 const STEP = 0.6;
 const SLOWER_EVERY = 6;
-const THINNED_AFTER = 5;
-const KEPT_SHARE = 0.95;
+const THINNED_AFTER = 2;
+const KEPT_SHARE = 0.92;
 const SURCHARGE_STEP = 0.15;
 // No share is ever given up wholly: it must be able to come back.
 const LEAST_SHARE = 1e-9;
@@ -46,7 +47,7 @@ const BARELY_LESS = 1 - 1e-12;
  * found is returned.
  * Source: Lagrangian decomposition, Guignard & Kim 1987, Mathematical Programming 39:215-228; exponentiated gradient: Kivinen & Warmuth
  * 1997, Information and Computation 132:1-63. */
-export function pairBudgets(game: PairGame, rounds: number = ROUNDS): PairBudgets {
+export function pairBudgets(game: PairGame, rounds?: number): PairBudgets {
   const { weight, first, second, pools, tests, access, budget, budgetAfter } = game;
   const count = weight.length;
   const worthOf = new Float64Array(first.length);
@@ -121,13 +122,15 @@ export function pairBudgets(game: PairGame, rounds: number = ROUNDS): PairBudget
   const copy = (rows: readonly Float64Array<ArrayBuffer>[]): Float64Array<ArrayBuffer>[] =>
     rows.map((row) => row.slice());
   let best = { worth: -Infinity, shares, surcharge, parts };
-  for (let round = 0; round < rounds; round += 1) {
+  let solved = 0;
+  for (let round = 0; ; round += 1) {
     fillPools();
     for (const p of alive) solvePair(game, p, money, work, values, ROUGH);
+    solved += alive.length;
     const worth = worthNow();
     if (worth > best.worth)
       best = { worth, shares: shares.slice(), surcharge: copy(surcharge), parts: parts.map(copy) };
-    if (round === rounds - 1) break;
+    if (round + 1 >= (rounds ?? (solved < ROUNDS.pairs ? ROUNDS.most : ROUNDS.least))) break;
     use.fill(0);
     for (const p of alive) usesOfPair(game, p, share, work, use);
     if (round === REMEMBERS_AFTER) for (const p of alive) rememberMostUsed(game, p, use, work);

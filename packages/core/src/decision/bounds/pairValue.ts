@@ -13,7 +13,7 @@ export interface Precision {
 }
 
 /** Tests of a pair that are remembered once they are done, at most; others may be repeated. */
-export const REMEMBERED = 2;
+export const REMEMBERED = 1;
 const LAYERS = 1 << REMEMBERED;
 /** Places of a pair: its phase, and which of the remembered tests are done. */
 export const PLACES: number = PHASES * LAYERS;
@@ -47,7 +47,7 @@ export interface PairWork {
   readonly hasMass: Uint8Array;
 }
 
-const MOST_STEPS = 30;
+const MOST_STEPS = 12;
 const MOST_GROWTH = 3;
 const LOST_MASS = 1e-5;
 // Phases after a repair come first: the first phase leads to them.
