@@ -50,7 +50,9 @@ test.each([
     for (let walk = 0; walk < 3; walk += 1) {
       let state: DecisionState | undefined = problem.start;
       for (let depth = 0; depth < 5 && state !== undefined; depth += 1) {
-        expect(worstExcess(problem, bound, state), `seed ${SEED} at ${state.key}`).toBeLessThan(TOLERANCE * bound(state));
+        expect(worstExcess(problem, bound, state), `seed ${SEED} at ${state.key}`).toBeLessThan(
+          TOLERANCE * bound(state),
+        );
         places += 1;
         const actions = allowedActions(problem, state);
         const { branches } = takeAction(problem, state, actions[Math.floor(random() * actions.length)]!);
@@ -87,7 +89,8 @@ test('a test that hardly tells two causes apart and costs next to nothing does n
     expect(worstExcess(problem, bound, state), state.key).toBeLessThan(1e-7);
     if (depth === 0) return;
     for (const action of allowedActions(problem, state)) {
-      for (const { state: then } of takeAction(problem, state, action).branches) if (then !== undefined) walk(then, depth - 1);
+      for (const { state: then } of takeAction(problem, state, action).branches)
+        if (then !== undefined) walk(then, depth - 1);
     }
   };
   walk(problem.start, 2);

@@ -3,7 +3,7 @@ import type { LowerBound } from './lowerBoundOf.ts';
 import { GRID, valueAt } from './oddsGrid.ts';
 import { pairBudgets, type PairBudgets } from './pairBudgets.ts';
 import { pairGameOf, type PairGame } from './pairGame.ts';
-import { placeOfPair, PLACES, REMEMBERED } from './pairValue.ts';
+import { placeOfPair, PLACES, REMEMBERED } from './pairPlaces.ts';
 import { costOfKnowing, perfectInformation } from './perfectInformation.ts';
 
 /** A lower bound that charges for telling causes apart: the cost of perfect information, plus for pairs of configurations of different

@@ -1,16 +1,9 @@
 import { GRID, valueAt } from './oddsGrid.ts';
 import { CLAIM, type PairGame } from './pairGame.ts';
-import {
-  certifyPair,
-  oweFaint,
-  pairWork,
-  PLACES,
-  REMEMBERED,
-  rememberMostUsed,
-  solvePair,
-  usesOfPair,
-  type Precision,
-} from './pairValue.ts';
+import { certifyPair, oweFaint } from './certifyPair.ts';
+import { pairWork, PLACES, REMEMBERED, rememberMostUsed } from './pairPlaces.ts';
+import { solvePair, type Precision } from './solvePair.ts';
+import { usesOfPair } from './usesOfPair.ts';
 
 /** How the money of every action is divided among the pairs, and what the pairs are worth then. Chosen for one belief, valid for all. */
 export interface PairBudgets {
@@ -32,6 +25,14 @@ const ROUNDS = { least: 14, most: 64, pairs: 16_000 };
 const ROUGH: Precision = { noticed: 3e-3, sweeps: 20, everywhere: false };
 const FINE: Precision = { noticed: 1e-6, sweeps: 80, everywhere: true };
 const REMEMBERS_AFTER = 3;
+// The more pairs, the fewer tests each of them remembers.
+const REMEMBERED_BY = [
+  { pairs: 150, tests: REMEMBERED },
+  { pairs: 450, tests: 2 },
+  { pairs: Infinity, tests: 1 },
+] as const;
+// Fewer pairs than this all stay.
+const FEW = 150;
 const STEP = 0.6;
 const SLOWER_EVERY = 6;
 const THINNED_AFTER = 2;
@@ -133,8 +134,11 @@ export function pairBudgets(game: PairGame, rounds?: number): PairBudgets {
     if (round + 1 >= (rounds ?? (solved < ROUNDS.pairs ? ROUNDS.most : ROUNDS.least))) break;
     use.fill(0);
     for (const p of alive) usesOfPair(game, p, share, work, use);
-    if (round === REMEMBERS_AFTER) for (const p of alive) rememberMostUsed(game, p, use, work);
-    if (round === THINNED_AFTER) alive = letGo(game, alive, worthOf, shares, values);
+    if (round === REMEMBERS_AFTER) {
+      const { tests: most } = REMEMBERED_BY.find(({ pairs }) => alive.length <= pairs)!;
+      for (const p of alive) rememberMostUsed(game, p, most, use, work);
+    }
+    if (round === THINNED_AFTER && alive.length > FEW) alive = letGo(game, alive, worthOf, shares, values);
     climb(STEP / Math.sqrt(1 + round / SLOWER_EVERY));
   }
   ({ shares, surcharge, parts } = best);

@@ -125,7 +125,8 @@ export function pairGameOf(problem: DecisionProblem): PairGame {
     repairs.forEach(({ success, slack: { again } }, at) => {
       const [forFirst, forSecond] = [success[cause[a]!]!, success[cause[b]!]!];
       if (forFirst === 0 && forSecond === 0) return;
-      const possible = 0b001 + (again[cause[a]!] === Infinity ? 0 : 0b010) + (again[cause[b]!] === Infinity ? 0 : 0b100);
+      const possible =
+        0b001 + (again[cause[a]!] === Infinity ? 0 : 0b010) + (again[cause[b]!] === Infinity ? 0 : 0b100);
       if (forSecond === 0) tap(Math.log(1 - forFirst), 1);
       if (forFirst === 0) tap(-Math.log(1 - forSecond), 1 - forSecond);
       const of = forSecond === 0 ? CLAIM.triesFirst : forFirst === 0 ? CLAIM.triesSecond : CLAIM.ends;

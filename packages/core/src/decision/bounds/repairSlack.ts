@@ -70,10 +70,7 @@ export function referralSlack(problem: DecisionProblem): RepairSlack {
 }
 
 function subsets(of: readonly number[]): readonly (readonly number[])[] {
-  return of.reduce<readonly (readonly number[])[]>(
-    (sets, one) => [...sets, ...sets.map((set) => [...set, one])],
-    [[]],
-  );
+  return of.reduce<readonly (readonly number[])[]>((sets, one) => [...sets, ...sets.map((set) => [...set, one])], [[]]);
 }
 
 function priceOf(accessCost: Float64Array, bits: number): number {
