@@ -1,11 +1,10 @@
 // Simulates invented cases under each policy, in worker threads. Run after `npm run build`:
 //   node tests/bench/simulate.mjs [cases per policy, default 10000] [seed, default 1] [demo case whose intake answers are taken, default demo-07]
-//     [workers, default one per core] [cases of the dear policies, default 200]
+//     [workers, default one per core]
 // Every second case happens in the model itself, the others in one of 20 models drawn within its own uncertainty while the model is
 // believed. All cases of a policy walk down one tree of places together, cut into parts for the workers; the rows do not depend on how
-// many workers there are. Policies that search anew at every place, or that spread over many places (`dear`), get the first of the
-// cases only, so that policies are compared on the same cases. Prints a progress line and a table; writes
-// tests/bench/results/simulation.json, .csv (one line per policy and world) and .svg.
+// many workers there are. Prints a progress line and a table with the time every policy took (work of all workers, divided by their
+// number); writes tests/bench/results/simulation.json, .csv (one line per policy and world) and .svg.
 // What comes out is a property of this model, not of the world.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { availableParallelism, cpus, loadavg } from 'node:os';
@@ -22,17 +21,16 @@ const USUAL_PARTS = ['replace-plug-set', 'replace-coil', 'replace-injector'];
 const BASELINE = 'one-step';
 /** `decide` gets the compiled model, facts and problem; `parts` is how often the tree is cut; the costly ones stand first. */
 const policies = {
-  'information-per-cost': { dear: true, parts: 8, decide: solverPolicy(core.informationPerCost) },
-  replanning: { dear: true, parts: 8, decide: solverPolicy(core.replanning) },
-  'expectimax-2': { dear: true, parts: 8, decide: solverPolicy(core.expectimax({ depth: 2, width: 3 })) },
+  'information-per-cost': { parts: 16, decide: solverPolicy(core.informationPerCost) },
+  replanning: { parts: 16, decide: solverPolicy(core.replanning) },
+  'expectimax-2': { parts: 16, decide: solverPolicy(core.expectimax({ depth: 2, width: 3 })) },
   'one-step': {
-    dear: false,
     parts: 4,
     decide: (compiled, facts, problem) => core.adviceAsPolicy(compiled, facts, {}, problem),
   },
-  'bounded-search': { dear: false, parts: 1, decide: solverPolicy(core.boundedSearch) },
-  'repair-order': { dear: false, parts: 1, decide: solverPolicy(core.repairOrder) },
-  'parts-swapping': { dear: false, parts: 1, decide: solverPolicy(core.partsSwapping(USUAL_PARTS)) },
+  'bounded-search': { parts: 1, decide: solverPolicy(core.boundedSearch) },
+  'repair-order': { parts: 1, decide: solverPolicy(core.repairOrder) },
+  'parts-swapping': { parts: 1, decide: solverPolicy(core.partsSwapping(USUAL_PARTS)) },
 };
 const ORDER = [
   'parts-swapping',
@@ -74,6 +72,7 @@ function work() {
   const truthOf = (number) => (number % 2 === 0 ? own : drawn[(number >> 1) % TRUTHS]);
   parentPort.on('message', ({ policy, cases, part }) => {
     const rows = [];
+    const started = Date.now();
     let places = 0;
     let told = 0;
     const prepare = () => {
@@ -95,7 +94,7 @@ function work() {
       }
     }
     parentPort.postMessage({ kind: 'progress', done: rows.length - told });
-    parentPort.postMessage({ kind: 'done', policy, rows, places });
+    parentPort.postMessage({ kind: 'done', policy, rows, places, seconds: (Date.now() - started) / 1000 });
   });
   parentPort.postMessage({ kind: 'ready' });
 }
@@ -104,14 +103,12 @@ async function lead() {
   const [cases = 10_000, seed = 1] = process.argv.slice(2, 4).map(Number);
   const name = process.argv[4] ?? 'demo-07';
   const count = Number(process.argv[5] ?? availableParallelism());
-  const dearCases = Math.min(cases, Number(process.argv[6] ?? 200));
   const started = Date.now();
-  const casesOf = (policy) => (policies[policy].dear ? dearCases : cases);
   const tasks = Object.entries(policies).flatMap(([policy, { parts }]) =>
-    Array.from({ length: parts }, (_, index) => ({ policy, cases: casesOf(policy), part: { index, of: parts } })),
+    Array.from({ length: parts }, (_, index) => ({ policy, cases, part: { index, of: parts } })),
   );
-  const all = Object.keys(policies).reduce((sum, policy) => sum + casesOf(policy), 0);
-  const found = new Map(ORDER.map((policy) => [policy, { rows: [], places: 0 }]));
+  const all = Object.keys(policies).length * cases;
+  const found = new Map(ORDER.map((policy) => [policy, { rows: [], places: 0, seconds: 0 }]));
   let done = 0;
   let shownAt = 0;
   const show = () => {
@@ -142,8 +139,12 @@ async function lead() {
               return;
             }
             if (message.kind === 'done') {
-              const { rows, places } = found.get(message.policy);
-              found.set(message.policy, { rows: [...rows, ...message.rows], places: places + message.places });
+              const { rows, places, seconds } = found.get(message.policy);
+              found.set(message.policy, {
+                rows: [...rows, ...message.rows],
+                places: places + message.places,
+                seconds: seconds + message.seconds,
+              });
             }
             next();
           });
@@ -171,6 +172,7 @@ async function lead() {
     return {
       policy,
       places: found.get(policy).places,
+      seconds: found.get(policy).seconds / workers.length,
       fromTheModel: summary(ofModel(true)),
       fromModelsAsPlausible: summary(ofModel(false)),
     };
@@ -185,7 +187,6 @@ async function lead() {
     intake: name,
     seed,
     cases,
-    dearCases,
     drawnModels: TRUTHS,
     unit: misfire.currencyUnit,
     machine,
@@ -228,6 +229,7 @@ function print(rows, cases, seed, name, { seconds, load, cores, workers }) {
         world,
         cases: one.cases,
         places: row.places,
+        seconds: row.seconds.toFixed(0),
         mean: `${one.meanCost.toFixed(0)} (${one.meanLow.toFixed(0)}-${one.meanHigh.toFixed(0)})`,
         'against one step, same cases': `${one.againstOneStep.mean.toFixed(0)} ± ${one.againstOneStep.standardError.toFixed(0)}`,
         median: one.medianCost.toFixed(0),

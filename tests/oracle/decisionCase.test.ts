@@ -283,6 +283,20 @@ test('repairing now and testing first are told apart by the figures of the advic
   }
 });
 
+test('after a repair that seems to have cured neither is better: it is proved first', () => {
+  const cured = { kind: 'repair-tried', id: 'last', repair: 'replace-plug', cured: true } as const;
+  const belief = updateBelief(compiled, {
+    context: story.context,
+    observations: [...story.observations.slice(0, 3), cured],
+  });
+  const { better, repairNow, testFirst } = repairOrTest(compiled, belief);
+  expect(better).toBe('prove');
+  expect(nextActions(compiled, belief).best.kind).toBe('prove');
+  // for the case that the fault comes back
+  expect(repairNow.expectedCost.amount).toBeGreaterThan(0);
+  expect(testFirst!.expectedCost.amount).toBeGreaterThan(0);
+});
+
 test('the thresholds of the leading cause enclose the probabilities at which the test changes what is done', () => {
   const facts: Facts = { context: {}, observations: [] };
   const modelAt = (p: number) =>

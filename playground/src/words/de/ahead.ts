@@ -17,6 +17,8 @@ export const aheadWords: Words['ahead'] = {
     test: (test, saving) => `Noch eine Prüfung lohnt sich: Zuerst „${test}“ spart im Mittel ${saving}.`,
     repair: (repair, saving) =>
       `Jetzt reparieren: „${repair}“. Noch eine Prüfung würde ${saving} mehr kosten, als sie spart.`,
+    prove:
+      'Keines von beiden: Die letzte Reparatur scheint geholfen zu haben. Erst fahren und sie bestätigen; die Beträge gelten, falls der Fehler wiederkommt.',
     repairNoTest: (repair) => `Jetzt reparieren: „${repair}“. Es ist keine Prüfung übrig, die helfen könnte.`,
     refer: 'Den Fall abgeben: Weder eine Prüfung noch eine Reparatur ist hier ihren Preis wert.',
     now: 'Jetzt reparieren, bis zur bestätigten Reparatur',

@@ -15,6 +15,8 @@ export const aheadWords = {
     test: (test: string, saving: string) => `One more test pays: “${test}” first saves ${saving} on average.`,
     repair: (repair: string, saving: string) =>
       `Repair now: “${repair}”. One more test would cost ${saving} more than it saves.`,
+    prove:
+      'Neither: the last repair seems to have cured. Drive and prove it first; the figures are for the case that the fault comes back.',
     repairNoTest: (repair: string) => `Repair now: “${repair}”. No test is left that could help.`,
     refer: 'Hand the case on: neither a test nor a repair here is worth its price.',
     now: 'Repairing now, to a confirmed repair',

@@ -14,7 +14,8 @@ import { makeTariff } from '../cost/tariff.ts';
 
 /** Repairing now against one more test, both as expected cost to a confirmed repair. */
 export interface RepairOrTest {
-  readonly better: 'repair' | 'test' | 'refer';
+  /** `prove`: the latest entry is a repair that seems to have cured; both figures are for the case that the fault comes back. */
+  readonly better: 'repair' | 'test' | 'refer' | 'prove';
   /** The first step is `undefined` when handing on at once is the best way without a test. */
   readonly repairNow: { readonly repair: string | undefined; readonly expectedCost: Money };
   /** The best single test; `undefined` when none is left. */
@@ -48,7 +49,8 @@ export function repairOrTest(compiled: CompiledModel, belief: Belief, circumstan
   const repair = repairNow.steps[0]?.repair;
   const difference = best === undefined ? Infinity : best.expectedCostWith.amount - repairNow.expectedCost.amount;
   return {
-    better: difference < 0 ? 'test' : repair === undefined ? 'refer' : 'repair',
+    better:
+      advice.best.kind === 'prove' ? 'prove' : difference < 0 ? 'test' : repair === undefined ? 'refer' : 'repair',
     repairNow: { repair, expectedCost: repairNow.expectedCost },
     testFirst: best === undefined ? undefined : { test: best.test, expectedCost: best.expectedCostWith },
     saving: { ...repairNow.expectedCost, amount: Number.isFinite(difference) ? Math.abs(difference) : 0 },
