@@ -4,6 +4,8 @@ import type { Configurations } from './decisionProblem.ts';
 
 // As many as a bound can look at thousands of times.
 const KEPT = 160;
+// As many of the most probable are looked at for others that no test tells apart.
+const COMPARED = 1000;
 // Configurations rarer than this, given their cause and before the evidence, are not walked.
 const RAREST = 1e-4;
 
@@ -14,7 +16,7 @@ interface Found {
 }
 
 /** The most probable configurations of a case: cause and state of every mechanism, with their exact probability given everything on
- * record. */
+ * record. States that no test tells apart are one configuration. */
 export function configurationsOfCase(
   compiled: CompiledModel,
   onRecord: readonly LikelihoodFactor[],
@@ -57,14 +59,34 @@ export function configurationsOfCase(
     states[root] = cause;
     walk(0, 1, cause);
   });
-  found.sort((a, b) => b.weight - a.weight);
-  const kept = found.slice(0, KEPT).filter(({ weight }) => weight > 0);
-
-  const rows = ({ parents, table, states: outcomes }: TargetTable): Float64Array => {
+  const rowOf = ({ parents, table, states: outcomes }: TargetTable): ((of: Int32Array) => number) => {
     const variables = parents.map((name) => network.indexOf.get(name)!);
+    const first = new Map<string, number>();
+    const same = Int32Array.from({ length: table.length / outcomes }, (_, row) => {
+      const numbers = table.slice(row * outcomes, (row + 1) * outcomes).join();
+      if (!first.has(numbers)) first.set(numbers, row);
+      return first.get(numbers)!;
+    });
+    return (of) => same[indexIn(variables, of)]!;
+  };
+  const rowsOf = tests.map(({ table }) => rowOf(table));
+  const told = new Map<string, { cause: number; rows: Int32Array; weight: number }>();
+  found.sort((a, b) => b.weight - a.weight);
+  for (const { cause, states: of, weight } of found.slice(0, COMPARED)) {
+    if (weight <= 0) break;
+    const rows = Int32Array.from(rowsOf, (row) => row(of));
+    const key = `${cause}:${rows.join()}`;
+    const already = told.get(key);
+    if (already === undefined) told.set(key, { cause, rows, weight });
+    else already.weight += weight;
+  }
+  const kept = [...told.values()].sort((a, b) => b.weight - a.weight).slice(0, KEPT);
+
+  const likelihoodsOf = (test: number): Float64Array => {
+    const { table, states: outcomes } = tests[test]!.table;
     return Float64Array.from({ length: kept.length * outcomes }, (_, at) => {
       const o = at % outcomes;
-      return table[indexIn(variables, kept[(at - o) / outcomes]!.states) * outcomes + o]!;
+      return table[kept[(at - o) / outcomes]!.rows[test]! * outcomes + o]!;
     });
   };
   const known = new Map<number, Float64Array>();
@@ -72,7 +94,7 @@ export function configurationsOfCase(
     cause: Int32Array.from(kept, ({ cause }) => cause),
     weight: Float64Array.from(kept, ({ weight }) => weight),
     outcomeGiven: (test) => {
-      const already = known.get(test) ?? rows(tests[test]!.table);
+      const already = known.get(test) ?? likelihoodsOf(test);
       known.set(test, already);
       return already;
     },
