@@ -21,7 +21,7 @@ export interface PairBudgets {
 }
 
 // Few pairs leave time for more rounds.
-const ROUNDS = { least: 14, most: 64, pairs: 16_000 };
+const ROUNDS = { least: 14, most: 64, pairs: 14_000 };
 const ROUGH: Precision = { noticed: 3e-3, sweeps: 20, everywhere: false };
 const FINE: Precision = { noticed: 1e-6, sweeps: 80, everywhere: true };
 const REMEMBERS_AFTER = 3;

@@ -17,7 +17,7 @@ import {
 
 const DEFAULT_STEPS = 300;
 // Before the stronger bound is made.
-const QUICK_STEPS = 30;
+const QUICK_STEPS = 20;
 // Two costs closer than this share are the same to a person who pays them.
 const SAME = 1e-9;
 // By turns: along the least lower bounds (to raise the bound), and along good plans, with this much curiosity for neglected ones. The
