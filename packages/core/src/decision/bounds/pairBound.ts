@@ -13,8 +13,9 @@ import { costOfKnowing, perfectInformation } from './perfectInformation.ts';
  * what the pair has of that action's money. All parts together are no more than the action costs beyond what perfect information accounts
  * for, whichever configuration is true. So no action lowers the bound by more than it costs: the bound is a sub-solution of the
  * optimality equation and stays below the optimum everywhere, whatever the division of the money. A test can be done once only, so pairs
- * may have more of it than it costs: the rest is subtracted from the bound as long as the test is not done. An access is opened once for
- * all tests behind it: its price is divided among them, and their parts are subtracted while it stands open, not before.
+ * may have more of it than it costs: the rest is subtracted from the bound as long as the test is not done; and every pair remembers of a
+ * few tests that they are done. An access is opened once for all tests and one repair behind it: its price is divided among them, and
+ * their parts are subtracted while it stands open, not before. A repair that failed leaves its causes less probable, not gone.
  *
  * Source of the principle: approximate linear programming, de Farias & Van Roy 2003, Operations Research 51:850-865. The construction is
  * ours; see decisions/ of this package. */
