@@ -77,7 +77,8 @@ export function contractFactors(
       count,
     );
     let largest = 0;
-    for (let k = c * size; k < (c + 1) * size; k += 1) if (blocks[k]! > largest) largest = blocks[k]!;
+    // nearly always the first number is large enough
+    for (let k = c * size; k < (c + 1) * size && largest < 1e-30; k += 1) largest = Math.max(largest, blocks[k]!);
     const far = largest > 0 && largest < 1e-30;
     if (far) for (let k = c * size; k < (c + 1) * size; k += 1) blocks[k]! /= largest;
     if (!far && left.logs === null && right.logs === null) return;
