@@ -51,8 +51,11 @@ test('a plan is shown while a better one is looked for; stopped, it stays; anoth
   const examined = (): number => Number(/(\d+) places? examined/.exec(screen.container.textContent ?? '')?.[1] ?? 0);
   const first = examined();
   await expect.poll(examined, { timeout: 30_000 }).toBeGreaterThan(first);
-  await screen.getByRole('button', { name: 'Stop', exact: true }).last().click();
-  await expect.element(screen.getByText(/^Stopped after/)).toBeVisible();
+  // what it would take works beside it and has a stop of its own
+  const sections = [...screen.container.querySelectorAll('section')];
+  const whole = sections.find((one) => one.querySelector('h3')?.textContent === 'The whole plan')!;
+  [...whole.querySelectorAll('button')].find((one) => one.textContent === 'Stop')!.click();
+  await expect.poll(() => whole.textContent).toMatch(/Stopped after/);
   await expect.element(screen.getByText(/^Costs .* on average/)).toBeVisible();
   const result = { kind: 'result-recorded', id: 'dry', test: 'cranking-compression', outcome: 'normal' } as const;
   expect(store.record(result)).toBe(true);
