@@ -1,6 +1,7 @@
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import { MARGIN, SPACING, upperWeight } from './oddsGrid.ts';
-import { referralSlack, repairSlack } from './repairSlack.ts';
+import { perfectInformation } from './perfectInformation.ts';
+import { repairSlack } from './repairSlack.ts';
 import { accessShares, type AccessShare } from './shareAccess.ts';
 
 /** What a claim's action does to a pair: a test tells its members apart; a repair that failed leaves one of them less probable; everything
@@ -74,7 +75,7 @@ export function pairGameOf(problem: DecisionProblem): PairGame {
   const actions = tests.length + repairs.length + 1;
   const budget = new Float64Array(actions * count);
   const budgetAfter = new Float64Array(actions * count);
-  const referral = referralSlack(problem);
+  const knowing = perfectInformation(problem)(0, start.tried);
   for (let h = 0; h < count; h += 1) {
     const c = cause[h]!;
     const put = (action: number, fresh: number, again: number): void => {
@@ -83,7 +84,8 @@ export function pairGameOf(problem: DecisionProblem): PairGame {
     };
     tests.forEach(({ cost }, at) => put(at, cost, cost));
     repairs.forEach((repair, at) => put(tests.length + at, repair.slack.fresh[c]!, repair.slack.again[c]!));
-    put(actions - 1, referral.fresh[c]!, referral.again[c]!);
+    // once a repair failed none may be left but the referral, which perfect information accounts for then
+    put(actions - 1, Math.max(0, repairFacts.referralCost[c]! - knowing[c]!), 0);
   }
 
   const chosen = choosePairs(weight, cause, tests);

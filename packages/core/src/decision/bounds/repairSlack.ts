@@ -34,6 +34,7 @@ export function repairSlack(problem: DecisionProblem): readonly RepairSlack[] {
     fresh: new Float64Array(causes.length).fill(Infinity),
     again: new Float64Array(causes.length).fill(Infinity),
   }));
+  const costFrom = problem.repairs.map((_, repair) => openings?.map((open) => repairFacts.costFrom(repair, open)));
   for (let c = 0; c < causes.length; c += 1) {
     for (const failed of subsets(left.filter((repair) => success[repair]![c]! > 0))) {
       const tried = [...start.tried, ...failed];
@@ -48,7 +49,7 @@ export function repairSlack(problem: DecisionProblem): readonly RepairSlack[] {
         else {
           openings.forEach((open, at) => {
             const shared = priceOf(accessCost, repairAccess[repair]! & ~open & ~start.open & ~profiting[c]!);
-            least = Math.min(least, repairFacts.costFrom(repair, open) - shared + after - before![at]!);
+            least = Math.min(least, costFrom[repair]![at]! - shared + after - before![at]!);
           });
         }
         const row = failed.length === 0 ? slacks[repair]!.fresh : slacks[repair]!.again;
@@ -57,16 +58,6 @@ export function repairSlack(problem: DecisionProblem): readonly RepairSlack[] {
     }
   }
   return slacks;
-}
-
-/** What the referral costs beyond what perfect information accounts for: nothing where no other repair may be left. */
-export function referralSlack(problem: DecisionProblem): RepairSlack {
-  const costOf = costOfKnownCause(problem);
-  const { referralCost } = problem.repairFacts;
-  return {
-    fresh: referralCost.map((cost, cause) => Math.max(0, cost - costOf(cause, 0, problem.start.tried))),
-    again: new Float64Array(referralCost.length),
-  };
 }
 
 function subsets(of: readonly number[]): readonly (readonly number[])[] {
