@@ -10,8 +10,7 @@ test('the top level holds these names and dotfiles, nothing else', () => {
   const names = readdirSync(root).filter(
     (name) => !name.startsWith('.') && !leftBehind.includes(name) && !name.endsWith('.tsbuildinfo'),
   );
-  const optional = ['typedoc.json'];
-  expect(names.filter((name) => !optional.includes(name)).sort()).toEqual(
+  expect(names.sort()).toEqual(
     [
       'README.md',
       'DEVELOPERS.md',
