@@ -1,11 +1,11 @@
 import { addAlong } from './addAlong.ts';
-import type { CompiledNetwork } from './compileNetwork.ts';
+import type { CalibratedTree } from './calibratedTree.ts';
 import { nestOf } from './loopNest.ts';
 import { multiplyAlong } from './multiplyAlong.ts';
 
 /** Fills a compiled network's tables with P(clique) and P(separator), by one pass to the root and one back.
  * Source: Jensen, Lauritzen & Olesen 1990, Computational Statistics Quarterly 4:269-282 (Hugin propagation). */
-export function calibratePrior(compiled: CompiledNetwork): void {
+export function calibratePrior(compiled: CalibratedTree): void {
   const { tree, loops, sliced, prior, inverse, tableAt, separatorAt } = compiled;
   const { count, parent } = tree;
   const { n, a, b } = sliced;
@@ -39,7 +39,7 @@ export function calibratePrior(compiled: CompiledNetwork): void {
 }
 
 /** Multiplies every family into the smallest clique that covers it. */
-function multiplyFamilies(compiled: CompiledNetwork): void {
+function multiplyFamilies(compiled: CalibratedTree): void {
   const { families, tree, cardinalities, prior, tableAt, separatorAt } = compiled;
   const { start, members, sizes, cliqueStart, cliquesOf } = tree;
   prior.fill(1, 0, separatorAt[0]!);

@@ -1,47 +1,21 @@
 import { smallJoint } from './arrangeTree.ts';
+import type { CalibratedTree } from './calibratedTree.ts';
 import { calibratePrior } from './calibratePrior.ts';
-import { cliqueTree, type CliqueTree } from './cliqueTree.ts';
+import { cliqueTree } from './cliqueTree.ts';
 import { distributeEvidence } from './distributeEvidence.ts';
 import { evidenceReach } from './evidenceReach.ts';
-import type { Factor } from './factor.ts';
 import { moralGraph } from './moralGraph.ts';
 import type { Network } from './network.ts';
 import { createPropagation, type Propagation } from './propagation.ts';
 import { seededRandom } from './random.ts';
 import { readMarginals } from './readMarginals.ts';
-import { createSlicedLoops, sliceNest, type SlicedLoops } from './slicedLoops.ts';
-import { treeLoops, type TreeLoops } from './treeLoops.ts';
+import { createSlicedLoops, sliceNest } from './slicedLoops.ts';
+import { treeLoops } from './treeLoops.ts';
 import { TreeWidthError } from './treeWidthError.ts';
 import { triangulate, type TriangulationSearch } from './triangulate.ts';
 
 /** A network made ready for questions: its clique tree, calibrated without evidence. Opaque: hand it to `posterior` and its kind. */
-export interface CompiledNetwork {
-  readonly network: Network;
-  /** Number of states by position. */
-  readonly cardinalities: Int32Array;
-  /** P(variable | parents) by position. */
-  readonly families: readonly Factor[];
-  /** See `evidenceReach`. */
-  readonly reach: Int32Array;
-  /** Variable that is in every clique because answers are kept apart by its states; -1 for none. */
-  readonly each: number;
-  /** Whether the tree is one small table: see `propagateJoint`. */
-  readonly isJoint: boolean;
-  readonly tree: CliqueTree;
-  readonly loops: TreeLoops;
-  /** The loops without evidence. */
-  readonly sliced: SlicedLoops;
-  /** Where clique c's table, the separator above it, and what it does not share with its parent begin. */
-  readonly tableAt: Int32Array;
-  readonly separatorAt: Int32Array;
-  readonly summaryAt: Int32Array;
-  /** Where variable v's marginal begins; the last entry is the length of all. */
-  readonly marginAt: Int32Array;
-  /** P(clique) and P(separator): all cliques' tables, then all separators'. */
-  readonly prior: Float64Array;
-  /** 1 / P(separator), 0 where that is zero, at `separatorAt[c] - separatorAt[0]`. */
-  readonly inverse: Float64Array;
-  readonly priorMarginals: Float64Array;
+export interface CompiledNetwork extends CalibratedTree {
   /** The workspace of `posterior` and its kind. */
   readonly shared: { propagation: Propagation | null };
 }

@@ -2,7 +2,8 @@ import { addAlong } from './addAlong.ts';
 import { nestOf } from './loopNest.ts';
 import { multiplyAlong } from './multiplyAlong.ts';
 import { refineClasses } from './rootClasses.ts';
-import type { CompiledSweep, TargetRecord } from './sweep.ts';
+import type { CompiledSweep } from './sweep.ts';
+import type { TargetRecord } from './targetRecord.ts';
 
 /** Composed tables of more entries than this are not made: the parent's family is taken into the state instead. */
 const largestTable = 1 << 17;

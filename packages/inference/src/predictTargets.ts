@@ -1,15 +1,18 @@
 import { addAlong } from './addAlong.ts';
 import { composeTarget } from './composeTarget.ts';
 import { contractRows } from './contractRows.ts';
+import { distributionOf } from './distributionOf.ts';
 import { eliminateClasses } from './eliminateClasses.ts';
 import { nestOf } from './loopNest.ts';
 import { refineClasses, type RootClasses } from './rootClasses.ts';
 import { makeScratch, release, takeZeros } from './scratch.ts';
 import { shareDistributions } from './shareDistributions.ts';
 import { factorsOf, solveComponent } from './solveComponent.ts';
-import type { CompiledSweep, TargetRecord } from './sweep.ts';
-import { distributionOf, type SweepComponent } from './sweepComponent.ts';
-import { takeFamilies, type SweepState } from './sweepState.ts';
+import type { CompiledSweep } from './sweep.ts';
+import type { SweepComponent } from './sweepComponent.ts';
+import type { SweepState } from './sweepState.ts';
+import { takeFamilies } from './takeFactor.ts';
+import type { TargetRecord } from './targetRecord.ts';
 
 /** Distributions of more numbers than this, all classes together, are not made by elimination for one target. */
 const widestDistribution = 1 << 15;

@@ -1,10 +1,10 @@
-import type { CompiledNetwork } from './compileNetwork.ts';
+import type { CalibratedTree } from './calibratedTree.ts';
 import { createSlicedLoops, type SlicedLoops } from './slicedLoops.ts';
 
 /** A workspace for asking a compiled network: findings, tables and loops in typed arrays, all allocated when it is made.
  * Between questions it keeps what is still valid. Mutable: one at a time per thread. Made by `createPropagation`. */
 export interface Propagation {
-  readonly compiled: CompiledNetwork;
+  readonly compiled: CalibratedTree;
   /** State seen, by variable; -1 when there is no hard finding. */
   readonly states: Int32Array;
   /** 1 when the variable has a likelihood; its numbers stand in `weights` where its marginal stands in `marginals`. */
@@ -76,7 +76,7 @@ export interface Propagation {
 }
 
 /** Makes a workspace. Costs memory for all tables twice, touched only as far as evidence needs it. */
-export function createPropagation(compiled: CompiledNetwork): Propagation {
+export function createPropagation(compiled: CalibratedTree): Propagation {
   const { tree, loops, prior, separatorAt, summaryAt, marginAt, cardinalities } = compiled;
   const n = cardinalities.length;
   return {

@@ -1,7 +1,8 @@
 import type { Problem } from './inferenceError.ts';
 import { QueryError } from './queryError.ts';
-import type { CompiledSweep, LikelihoodFactor, TargetRecord, TargetTable } from './sweep.ts';
+import type { CompiledSweep, LikelihoodFactor, TargetTable } from './sweep.ts';
 import { splitByRoot, type SweepFactor } from './sweepFactor.ts';
+import type { TargetRecord } from './targetRecord.ts';
 import { variablePositions } from './variablePositions.ts';
 
 /** Checks a likelihood factor once per object and returns it by position, scaled so that its largest entry is one.

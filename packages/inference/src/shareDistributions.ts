@@ -1,5 +1,6 @@
+import { distributionOf } from './distributionOf.ts';
 import { solveComponent } from './solveComponent.ts';
-import { distributionOf, type SweepComponent } from './sweepComponent.ts';
+import type { SweepComponent } from './sweepComponent.ts';
 
 /** Largest union that a component is eliminated to when it is not multiplied out. */
 const unionLimit = 1024;

@@ -1,6 +1,7 @@
 import type { Network } from './network.ts';
 import type { SweepFactor } from './sweepFactor.ts';
 import type { SweepState } from './sweepState.ts';
+import type { TargetRecord } from './targetRecord.ts';
 
 /** A non-negative table over network variables that multiplies into the joint distribution: how anything observed enters a sweep. */
 export interface LikelihoodFactor {
@@ -40,17 +41,6 @@ export interface SweepResult {
   readonly targets: ReadonlyMap<string, Float64Array>;
   /** name -> P(variable = s | likelihoods, root = r) at [r * states + s], for `posteriorsOf`. */
   readonly posteriors: ReadonlyMap<string, Float64Array>;
-}
-
-/** A caller's target, checked, the root taken out. */
-export interface TargetRecord extends SweepFactor {
-  readonly states: number;
-  /** 1 at the positions of its parents. */
-  readonly isParent: Uint8Array;
-  /** The table with its parents in other orders, by order. */
-  readonly arrangements: Map<string, Float64Array>;
-  /** Parent -> the target with it summed out; null when that is too large. See `composeTarget`. */
-  readonly composed: Map<number, TargetRecord | null>;
 }
 
 /** A network made ready for sweeps over one root. Opaque. Made by `compileSweep`. */

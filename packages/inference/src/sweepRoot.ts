@@ -1,9 +1,11 @@
+import { distributionOf } from './distributionOf.ts';
+import { evidenceOfState } from './evidenceOfState.ts';
 import { predictTargets } from './predictTargets.ts';
 import { QueryError } from './queryError.ts';
 import { readLikelihood, readTarget } from './readSweepFactor.ts';
 import type { CompiledSweep, SweepQuestion, SweepResult } from './sweep.ts';
-import { distributionOf } from './sweepComponent.ts';
-import { evidenceOf, takeFactor, takeFamilies, type SweepState } from './sweepState.ts';
+import type { SweepState } from './sweepState.ts';
+import { takeFactor, takeFamilies } from './takeFactor.ts';
 import { variablePositions } from './variablePositions.ts';
 
 /** Everything asked, given each state of the root, in one go.
@@ -20,7 +22,7 @@ export function sweepRoot(sweep: CompiledSweep, question: SweepQuestion): SweepR
   question.likelihoods.forEach((factor, at) => {
     state = takeFactor(sweep, state, readLikelihood(sweep, factor, `/likelihoods/${at}`));
   });
-  const { logEvidence, someImpossible } = evidenceOf(sweep, state);
+  const { logEvidence, someImpossible } = evidenceOfState(sweep, state);
   const targets = new Map<string, Float64Array>();
   const records = question.targets.map((target, at) => {
     if (targets.has(target.id)) {
@@ -56,7 +58,7 @@ function posteriorGivenRoot(sweep: CompiledSweep, state: SweepState, variable: n
   component.classOf.forEach((c, r) => {
     for (let s = 0; s < states; s += 1) answer[r * states + s] = distribution[c * states + s]!;
   });
-  const { logEvidence, someImpossible } = evidenceOf(sweep, state);
+  const { logEvidence, someImpossible } = evidenceOfState(sweep, state);
   return someImpossible ? uniformWhereImpossible(answer, logEvidence, states) : answer;
 }
 
