@@ -16,10 +16,10 @@ export type {
   VerificationFacts,
 } from './model/model.ts';
 export type { ConditionalRow, Row } from './model/row.ts';
+export type { Dimension } from './model/dimension.ts';
 export type {
   Comparison,
   CountsReading,
-  Dimension,
   MeasuredReading,
   PartCountsReading,
   RateDistribution,
@@ -50,14 +50,8 @@ export { outcomeGivenCause } from './belief/outcomeGivenCause.ts';
 export type { Money } from './decision/cost/money.ts';
 export type { Circumstances, Prices } from './decision/cost/circumstances.ts';
 export type { Price } from './decision/cost/price.ts';
-export type {
-  Advice,
-  OutcomeForecast,
-  RepairPlan,
-  RepairStep,
-  TestAdvice,
-  TestNotNow,
-} from './decision/advice/advice.ts';
+export type { Advice, OutcomeForecast, RepairPlan, RepairStep, TestAdvice } from './decision/advice/advice.ts';
+export type { TestNotNow } from './decision/advice/testNotNow.ts';
 export { defaultPrices } from './decision/cost/defaultPrices.ts';
 export { proofOfRepair, type ProofOfRepair } from './decision/advice/proofOfRepair.ts';
 export { nextActions } from './decision/advice/nextActions.ts';
@@ -85,7 +79,8 @@ export { repairOrder } from './decision/solvers/repairOrder.ts';
 export { informationPerCost } from './decision/solvers/informationPerCost.ts';
 export { oneStep } from './decision/solvers/oneStep.ts';
 export { expectimax, type ExpectimaxOptions } from './decision/solvers/expectimax.ts';
-export { lowerBoundOf, type LowerBound } from './decision/bounds/lowerBoundOf.ts';
+export type { LowerBound } from './decision/bounds/lowerBound.ts';
+export { lowerBoundOf } from './decision/bounds/lowerBoundOf.ts';
 export { boundedSearch, growingPlan } from './decision/solvers/boundedSearch.ts';
 export { replanning } from './decision/solvers/replanning.ts';
 export { exactDynamicProgramming } from './decision/solvers/exactDynamicProgramming.ts';

@@ -1,11 +1,8 @@
+import type { Dimension } from './dimension.ts';
 import type { ConditionalRow } from './row.ts';
 
 /** A numeric reading a test can be entered as. */
 export type ReadingModel = MeasuredReading | CountsReading | PartCountsReading;
-
-/** What a gauge, meter or scope shows. Each has its units, see `unitsOf`. */
-export type Dimension =
-  'pressure' | 'percent' | 'ratio' | 'angle' | 'length' | 'time' | 'resistance' | 'speed' | 'temperature' | 'relative';
 
 /** How raw readings become the one number that is judged: the compared value. "Neighbours" are the other cylinders that were read. */
 export type Comparison =

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Comparison, Dimension, MeasuredReading } from '../model/readingModel.ts';
+import type { Dimension } from '../model/dimension.ts';
+import type { Comparison, MeasuredReading } from '../model/readingModel.ts';
 import { applyRuleOfThumb } from './applyRuleOfThumb.ts';
 import { comparedValue } from './comparedValue.ts';
 import type { MeasuredValues } from './reading.ts';

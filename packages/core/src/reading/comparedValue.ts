@@ -1,4 +1,5 @@
-import type { Dimension, MeasuredReading } from '../model/readingModel.ts';
+import type { Dimension } from '../model/dimension.ts';
+import type { MeasuredReading } from '../model/readingModel.ts';
 import { dimensionOfEntry } from './dimensionOfEntry.ts';
 import type { MeasuredValues, PerCylinderReading } from './reading.ts';
 import { resistanceAt20 } from './resistanceAt20.ts';

@@ -1,5 +1,5 @@
 import { ReadingError } from '../errors/readingError.ts';
-import type { Dimension } from '../model/readingModel.ts';
+import type { Dimension } from '../model/dimension.ts';
 import { findUnit, toCanonical } from './toCanonical.ts';
 import { unitProblem } from './unitProblem.ts';
 

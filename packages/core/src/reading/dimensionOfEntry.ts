@@ -1,4 +1,5 @@
-import type { Dimension, MeasuredReading } from '../model/readingModel.ts';
+import type { Dimension } from '../model/dimension.ts';
+import type { MeasuredReading } from '../model/readingModel.ts';
 import type { MeasuredValues } from './reading.ts';
 
 /** The dimension, and with it the units (`unitsOf`), in which a measured reading is entered. A single number is the compared value where

@@ -1,6 +1,7 @@
 import { makeProblem } from '../errors/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
-import type { Dimension, MeasuredReading } from '../model/readingModel.ts';
+import type { Dimension } from '../model/dimension.ts';
+import type { MeasuredReading } from '../model/readingModel.ts';
 import { dimensionOfEntry } from './dimensionOfEntry.ts';
 import type { MeasuredValues, PerCylinderReading } from './reading.ts';
 import { findUnit, toCanonical } from './toCanonical.ts';

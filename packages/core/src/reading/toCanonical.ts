@@ -1,4 +1,4 @@
-import type { Dimension } from '../model/readingModel.ts';
+import type { Dimension } from '../model/dimension.ts';
 import { unitsOf, type Unit } from './unitsOf.ts';
 
 /** The unit of a dimension that a text means, or `undefined`. Letter case matters only where it must: mPa is no MPa. */

@@ -1,6 +1,6 @@
 import { makeProblem } from '../errors/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
-import type { Dimension } from '../model/readingModel.ts';
+import type { Dimension } from '../model/dimension.ts';
 import { unitsOf } from './unitsOf.ts';
 
 /** That a unit is not one of its dimension. */

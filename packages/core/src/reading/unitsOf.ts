@@ -1,4 +1,4 @@
-import type { Dimension } from '../model/readingModel.ts';
+import type { Dimension } from '../model/dimension.ts';
 
 /** A unit: canonical value = factor times value plus offset. */
 export interface Unit {

@@ -1,6 +1,7 @@
 import type { Money } from '../cost/money.ts';
 import type { Price } from '../cost/price.ts';
 import type { ProofOfRepair } from './proofOfRepair.ts';
+import type { TestNotNow } from './testNotNow.ts';
 
 /** What one outcome of a test would lead to. */
 export interface OutcomeForecast {
@@ -52,15 +53,6 @@ export interface RepairPlan {
   /** Chance that none of the steps cures and the case is handed on. */
   readonly referred: number;
   readonly referralFee: Money;
-}
-
-/** A test that is not proposed, and why. */
-export interface TestNotNow {
-  readonly test: string;
-  /** `same-question`: another test on record answered it, e.g. the part was replaced instead of swapped. */
-  readonly reason: 'equipment' | 'not-applicable' | 'already-done' | 'same-question';
-  /** Missing equipment, the intake facts it would need (`feature:value`), or the test that answered it. */
-  readonly missing: readonly string[];
 }
 
 /** What to do next. */

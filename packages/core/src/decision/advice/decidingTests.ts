@@ -1,8 +1,9 @@
 import type { Money } from '../cost/money.ts';
-import type { Configurations, DecisionProblem } from '../problem/decisionProblem.ts';
+import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import type { Cancel } from '../solvers/solver.ts';
 import { judgeSequence } from './judgeSequence.ts';
 import { screenSequences } from './screenSequences.ts';
+import type { ThresholdQuestion } from './thresholdQuestion.ts';
 
 /** Tests that could bring a group of causes to a threshold. */
 export interface DecidingTests {
@@ -18,15 +19,9 @@ export interface DecidingTests {
 }
 
 /** The question, and how long to look. */
-export interface DecidingQuestion {
-  readonly problem: DecisionProblem;
+export interface DecidingQuestion extends ThresholdQuestion {
   /** Whether a test belongs to the step itself: such tests decide nothing about it. */
   readonly belongs: (kind: 'test' | 'repair', index: number) => boolean;
-  /** cause -> 1 where it belongs to the group. */
-  readonly group: Uint8Array;
-  readonly threshold: number;
-  /** Ways in which the causes show, those of the group among them; for a quick look at every sequence. */
-  readonly configurations: Configurations;
   /** Sequences looked at, at most. Default 4000. */
   readonly evaluations?: number;
   readonly signal?: Cancel;

@@ -1,7 +1,7 @@
 import type { Belief } from '../../belief/belief.ts';
 import { testAsked } from '../../belief/testAsked.ts';
 import type { CompiledModel } from '../../model/compiledModel.ts';
-import type { TestNotNow } from './advice.ts';
+import type { TestNotNow } from './testNotNow.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 
 /** Tests that are not proposed, each with its reason: not on this car, on record, its question answered otherwise, equipment missing. */

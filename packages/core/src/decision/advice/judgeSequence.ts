@@ -1,11 +1,11 @@
 import type { DecisionState } from '../problem/decisionProblem.ts';
 import { takeAction } from '../problem/takeAction.ts';
-import type { DecidingQuestion } from './decidingTests.ts';
+import type { ThresholdQuestion } from './thresholdQuestion.ts';
 
 /** Exact chances that doing all tests of a sequence brings the group to the threshold, if the cause is in it and if it is not. Their
  * order does not matter; the one with the fewest outcomes goes first, which asks for the fewest tables. */
 export function judgeSequence(
-  { problem, group, threshold }: Pick<DecidingQuestion, 'problem' | 'group' | 'threshold'>,
+  { problem, group, threshold }: Omit<ThresholdQuestion, 'configurations'>,
   sequence: readonly number[],
 ): { readonly reachedIfTrue: number; readonly reachedIfFalse: number } {
   const inGroup = (posterior: Float64Array): number => posterior.reduce((sum, p, c) => sum + p * group[c]!, 0);

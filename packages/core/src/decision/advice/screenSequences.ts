@@ -1,4 +1,4 @@
-import type { DecidingQuestion } from './decidingTests.ts';
+import type { ThresholdQuestion } from './thresholdQuestion.ts';
 
 /** Makes a quick estimate of the chance that a sequence of tests brings the group to the threshold if the cause is in it, on the
  * configurations alone: each stands for its cause in proportion. Causes of which no configuration is known do not count. */
@@ -7,9 +7,7 @@ export function screenSequences({
   group,
   threshold,
   configurations,
-}: Pick<DecidingQuestion, 'problem' | 'group' | 'threshold' | 'configurations'>): (
-  sequence: readonly number[],
-) => number {
+}: ThresholdQuestion): (sequence: readonly number[]) => number {
   const { cause, weight, outcomeGiven } = configurations;
   const { posterior } = problem.start;
   const covered = new Float64Array(posterior.length);

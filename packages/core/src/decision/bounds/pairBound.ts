@@ -1,5 +1,5 @@
 import type { DecisionProblem, DecisionState, EvidenceSet } from '../problem/decisionProblem.ts';
-import type { LowerBound } from './lowerBoundOf.ts';
+import type { LowerBound } from './lowerBound.ts';
 import { GRID, valueAt } from './oddsGrid.ts';
 import { pairBudgets, type PairBudgets } from './pairBudgets.ts';
 import { pairGameOf, type PairGame } from './pairGame.ts';

@@ -1,5 +1,5 @@
 import type { readingProblems as english } from '../en/readingProblems.ts';
-import type { Dimension } from '../../model/readingModel.ts';
+import type { Dimension } from '../../model/dimension.ts';
 import { plural } from '../plural.ts';
 import { formatNumber } from './formatNumber.ts';
 

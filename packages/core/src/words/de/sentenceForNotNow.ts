@@ -1,4 +1,4 @@
-import type { TestNotNow } from '../../decision/advice/advice.ts';
+import type { TestNotNow } from '../../decision/advice/testNotNow.ts';
 import type { Model } from '../../model/model.ts';
 import { sentenceForNotNow as inLanguage } from '../en/sentenceForNotNow.ts';
 import { german } from './german.ts';

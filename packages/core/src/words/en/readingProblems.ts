@@ -1,4 +1,4 @@
-import type { Dimension } from '../../model/readingModel.ts';
+import type { Dimension } from '../../model/dimension.ts';
 import { plural } from '../plural.ts';
 import type { Worded } from '../worded.ts';
 

@@ -1,4 +1,4 @@
-import type { TestNotNow } from '../../decision/advice/advice.ts';
+import type { TestNotNow } from '../../decision/advice/testNotNow.ts';
 import type { Model } from '../../model/model.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../language.ts';
