@@ -115,9 +115,17 @@ export { summariseRuns, type RunSummary } from './simulation/summariseRuns.ts';
 export { runsAsCsv } from './simulation/runsAsCsv.ts';
 
 // explanation
-export type { ByCause, Explanation, Mover, ObservationExplanation } from './explanation/explanation.ts';
+export type {
+  ByCause,
+  Explanation,
+  Mover,
+  ObservationExplanation,
+  ObservationMove,
+} from './explanation/explanation.ts';
 export { explainCase } from './explanation/explainCase.ts';
+export { explainMove } from './explanation/explainMove.ts';
 export { naturalFrequencies } from './explanation/naturalFrequencies.ts';
+export { type RankAfterEachOptions, rankAfterEach } from './explanation/rankAfterEach.ts';
 export { weightOfEvidence } from './explanation/weightOfEvidence.ts';
 
 // doubt about the numbers

@@ -3,15 +3,11 @@ import { atLeastOne } from '../errors/atLeastOne.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import { findUnknownId } from '../errors/findUnknownId.ts';
-import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';
-import type { Repair } from '../model/model.ts';
-import { factorOfHandling } from './factorOfHandling.ts';
-import { likelihoodsOfRuns } from '../reading/likelihoodsOfRuns.ts';
-import { runOfReading, type ReadingRun } from '../reading/runOfReading.ts';
+import type { CompiledModel } from '../model/compiledModel.ts';
+import { evidencePartOf, groupParts } from './evidencePart.ts';
+import { factorsOfGroup } from './factorsOfGroup.ts';
 import type { Facts } from './facts.ts';
 import { findResultProblems } from './findResultProblems.ts';
-import { likelihoodOfRepair } from './likelihoodOfRepair.ts';
-import type { TestResult } from './observation.ts';
 
 /** Everything recorded as factors over mechanisms and the cause: those of each test (all its runs together), one per repair. What says
  * nothing (the fault was asleep) is left out.
@@ -20,46 +16,13 @@ export function evidenceOf(compiled: CompiledModel, facts: Facts): readonly Like
   const problems = [...contextProblems(compiled, facts), ...observationProblems(compiled, facts)];
   if (atLeastOne(problems)) throw new EvidenceError(problems);
 
-  const { repairs } = compiled.model;
-  const runs = new Map<string, ReadingRun[]>();
-  const factors: (LikelihoodFactor | undefined)[] = [];
-  for (const observation of facts.observations) {
-    const repair = observation.kind === 'repair-tried' ? repairs.findIndex((r) => r.id === observation.repair) : -1;
-    const result = observation.kind === 'result' ? observation : sameQuestion(repairs[repair], observation.cured);
-    const compiledTest = result === undefined ? undefined : compiled.tests.get(result.test);
-    if (result !== undefined && compiledTest !== undefined) {
-      const run = runOf(compiledTest, result);
-      if (run !== undefined) runs.set(result.test, [...(runs.get(result.test) ?? []), run]);
-    } else if (observation.kind === 'repair-tried') {
-      factors.push(likelihoodOfRepair(compiled, repair, observation.cured));
-    }
-  }
-  for (const [test, ofTest] of runs) {
-    const compiledTest = compiled.tests.get(test);
-    if (compiledTest === undefined) continue;
-    factors.push(...likelihoodsOfRuns(compiled, compiledTest, ofTest), factorOfHandling(compiled, compiledTest));
-  }
-  return factors.filter((factor) => factor !== undefined);
-}
-
-type Result = Pick<TestResult, 'test' | 'outcome' | 'likelihood' | 'reading' | 'faultActive'>;
-
-/** A replaced part asked the same question as the test of that name: entered as a run of that test, it cannot count twice. */
-function sameQuestion(repair: Repair | undefined, cured: boolean): Result | undefined {
-  if (repair?.sameAs === undefined) return undefined;
-  return { test: repair.sameAs.test, outcome: cured ? repair.sameAs.cured : repair.sameAs.notCured };
-}
-
-function runOf(compiledTest: CompiledTest, result: Result): ReadingRun | undefined {
-  const { reading, outcome, faultActive = 'yes' } = result;
-  if (reading !== undefined) return runOfReading(compiledTest, reading, faultActive, outcome);
-  return { kind: 'outcome', run: { support: supportOf(compiledTest, result), faultActive } };
-}
-
-function supportOf({ outcomes }: CompiledTest, { outcome, likelihood }: Result): Float64Array {
-  return Float64Array.from(outcomes, (id) =>
-    likelihood === undefined ? Number(id === outcome) : (likelihood[id] ?? 0),
-  );
+  const parts = facts.observations.flatMap((observation) => evidencePartOf(compiled, observation) ?? []);
+  // repairs first: the kernel knows the same factors in the same order again
+  const [attempts, runs] = [parts.filter(({ kind }) => kind === 'repair'), parts.filter(({ kind }) => kind === 'run')];
+  return [
+    ...attempts.flatMap((part) => factorsOfGroup(compiled, [part])),
+    ...[...groupParts(runs).values()].flatMap((group) => factorsOfGroup(compiled, group)),
+  ];
 }
 
 function contextProblems({ model }: CompiledModel, { context }: Facts): Problem[] {

@@ -10,14 +10,25 @@ export function rankCauses(compiled: CompiledModel, facts: Facts): CauseRanking 
   return rankingOf(compiled, sweepFacts(compiled, facts, { posteriorOnly: true }));
 }
 
-/** The ranking in a sweep. */
-export function rankingOf({ causes, model, structure }: CompiledModel, swept: SweptFacts): CauseRanking {
-  const byCause = (values: Float64Array): Record<string, number> =>
-    Object.fromEntries(causes.map((id, at) => [id, values[at]!]));
-  const ranking = causes
+/** Possible causes, most likely first. @param swept cause -> probability, by the compiled order. */
+export function rankedOf(
+  { causes }: CompiledModel,
+  swept: Pick<SweptFacts, 'prior' | 'posterior'>,
+): readonly RankedCause[] {
+  return causes
     .map((cause, at): RankedCause => ({ cause, probability: swept.posterior[at]!, prior: swept.prior[at]! }))
     .filter(({ prior }) => prior > 0)
     .sort((a, b) => b.probability - a.probability);
+}
+
+/** The ranking in a sweep. */
+export function rankingOf(
+  compiled: CompiledModel,
+  swept: Omit<SweptFacts, 'tests' | 'outcomeGivenCause'>,
+): CauseRanking {
+  const { causes, model, structure } = compiled;
+  const byCause = (values: Float64Array): Record<string, number> =>
+    Object.fromEntries(causes.map((id, at) => [id, values[at]!]));
   const inGroup = new Map(model.causeGroups.map(({ id }) => [id, 0]));
   structure.hypotheses.forEach(({ members }, at) => {
     const groups = new Set(members.map((member) => model.causes[member]!.group));
@@ -27,7 +38,7 @@ export function rankingOf({ causes, model, structure }: CompiledModel, swept: Sw
     facts: swept.facts,
     prior: byCause(swept.prior),
     posterior: byCause(swept.posterior),
-    ranking,
+    ranking: rankedOf(compiled, swept),
     groups: [...inGroup]
       .map(([group, probability]) => ({ group, probability }))
       .sort((a, b) => b.probability - a.probability),

@@ -8,6 +8,7 @@ import { contextPrior } from './contextPrior.ts';
 import { evidenceOf } from './evidenceOf.ts';
 import type { Facts } from './facts.ts';
 import { findFactsProblems } from './findFactsProblems.ts';
+import { posteriorOf } from './posteriorOf.ts';
 
 /** Belief as arrays, for arithmetic. Causes in the model's order; borrowed, do not write. */
 export interface SweptFacts {
@@ -40,19 +41,5 @@ export function sweepFacts(compiled: CompiledModel, facts: Facts, options: Sweep
   const tests =
     options.posteriorOnly === true ? [] : compiled.testList.filter((test) => appliesHere(test.test, facts.context));
   const swept = sweepRoot(compiled.sweep, { likelihoods, targets: tests.map((test) => test.table) });
-  const { posterior, logSum } = posteriorOf(prior, swept.logEvidenceGivenRoot);
-  if (logSum === -Infinity) {
-    throw new EvidenceError([makeProblem('evidence-impossible', '/observations', {})]);
-  }
-  return { facts, prior, posterior, logProbabilityOfEvidence: logSum, tests, outcomeGivenCause: swept.targets };
-}
-
-/** Posterior from prior and log likelihoods, shifted by the largest so that long evidence cannot underflow. */
-function posteriorOf(prior: Float64Array, logLikelihood: Float64Array): { posterior: Float64Array; logSum: number } {
-  const logJoint = prior.map((p, at) => Math.log(p) + logLikelihood[at]!);
-  const largest = logJoint.reduce((a, b) => Math.max(a, b), -Infinity);
-  if (largest === -Infinity) return { posterior: prior, logSum: -Infinity };
-  const weights = logJoint.map((x) => Math.exp(x - largest));
-  const sum = weights.reduce((a, b) => a + b, 0);
-  return { posterior: weights.map((w) => w / sum), logSum: largest + Math.log(sum) };
+  return { facts, prior, ...posteriorOf(prior, swept.logEvidenceGivenRoot), tests, outcomeGivenCause: swept.targets };
 }

@@ -11,8 +11,9 @@ export interface Explanation {
   readonly observations: readonly ObservationExplanation[];
 }
 
-/** What one observation did, seen from the moment it was made. Records are keyed by cause; causes ruled out at intake are left out. */
-export interface ObservationExplanation {
+/** How one observation moved the ranking, seen from the moment it was made. Records are keyed by cause; causes ruled out at intake are
+ * left out. */
+export interface ObservationMove {
   readonly observation: Observation;
   /** cause -> probability just before. */
   readonly before: ByCause;
@@ -21,18 +22,22 @@ export interface ObservationExplanation {
   /** Weight of evidence for each cause against all others together: 10 log10 of the odds after over the odds before.
    * Positive speaks for the cause. `-Infinity` when the result excludes it outright. */
   readonly weightDecibans: ByCause;
-  /** The same had it been recorded first, right after the intake facts. */
-  readonly weightIfFirstDecibans: ByCause;
-  /** The same had it been recorded last, after all the others: what it still adds to the case as it stands. */
-  readonly weightIfLastDecibans: ByCause;
   /** P(this observation | cause, everything recorded before it). For a result entered as a likelihood: up to its scale. */
   readonly likelihoodByCause: ByCause;
   /** The causes whose probability it moved most, largest move first, at most five; none when it said nothing. */
   readonly movers: readonly Mover[];
-  /** The final ranking with this observation left out and all others kept. */
-  readonly rankingWithout: readonly RankedCause[];
   /** Of 1000 such engines, how many have each cause: whole numbers that sum to 1000. */
   readonly of1000: { readonly before: ByCause; readonly after: ByCause };
+}
+
+/** What one observation did: how it moved the ranking when it was made, and what it is worth to the case as a whole. */
+export interface ObservationExplanation extends ObservationMove {
+  /** The same had it been recorded first, right after the intake facts. */
+  readonly weightIfFirstDecibans: ByCause;
+  /** The same had it been recorded last, after all the others: what it still adds to the case as it stands. */
+  readonly weightIfLastDecibans: ByCause;
+  /** The final ranking with this observation left out and all others kept. */
+  readonly rankingWithout: readonly RankedCause[];
 }
 
 /** A cause and how one observation moved it. */

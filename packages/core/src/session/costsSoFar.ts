@@ -3,10 +3,9 @@ import { circumstancesOf } from './circumstancesOf.ts';
 import { type Cost, makeTariff, priceOf } from '../decision/cost/tariff.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
 import type { Price } from '../decision/cost/price.ts';
-import { appendEvent } from './appendEvent.ts';
-import type { CaseEvent } from './caseEvent.ts';
+import { applyEvent } from './applyEvent.ts';
+import type { CaseEvent, ObservationRetracted } from './caseEvent.ts';
 import { caseState, type Session } from './session.ts';
-import { startCase } from './startCase.ts';
 
 /** What a case has cost, step by step. */
 export interface CaseCosts {
@@ -23,10 +22,11 @@ export function costsSoFar(compiled: CompiledModel, session: Session): CaseCosts
   const tariff = makeTariff(compiled, circumstancesOf(compiled, final).prices, final.context);
   const { tests, repairs } = compiled.model;
   const onRecord = new Set(final.observations.map(({ id }) => id));
-  let walked = startCase({ id: final.id, title: final.title });
+  let walked = session.start;
   let paid = 0;
   const made: { observation: string; cost: Cost }[] = [];
-  for (const event of session.content.events.filter((one) => stands(one, onRecord))) {
+  for (const event of session.content.events) {
+    if (!stands(event, onRecord)) continue;
     if (event.kind === 'result-recorded') {
       const index = tests.findIndex(({ id }) => id === event.test);
       made.push({ observation: event.id, cost: tariff.test(index, paid) });
@@ -35,8 +35,8 @@ export function costsSoFar(compiled: CompiledModel, session: Session): CaseCosts
       const index = repairs.findIndex(({ id }) => id === event.repair);
       made.push({ observation: event.id, cost: sum([tariff.repair(index, paid), tariff.check]) });
     }
-    walked = appendEvent(compiled, walked, event);
-    paid &= accessBits(compiled, caseState(walked).openAccess);
+    walked = applyEvent(compiled, walked, event);
+    paid &= accessBits(compiled, walked.openAccess);
   }
   return {
     steps: made.map(({ observation, cost }) => ({ observation, price: priceOf(tariff, cost) })),
@@ -44,7 +44,7 @@ export function costsSoFar(compiled: CompiledModel, session: Session): CaseCosts
   };
 }
 
-function stands(event: CaseEvent, onRecord: ReadonlySet<string>): boolean {
+function stands(event: CaseEvent, onRecord: ReadonlySet<string>): event is Exclude<CaseEvent, ObservationRetracted> {
   if (event.kind === 'result-recorded' || event.kind === 'repair-tried') return onRecord.has(event.id);
   return event.kind !== 'observation-retracted';
 }

@@ -9,7 +9,7 @@ export { describeProblem } from './en/describeProblem.ts';
 export { describeReading } from './en/describeReading.ts';
 export { describeObservation } from './en/describeObservation.ts';
 export { sentenceForObservation } from './en/sentenceForObservation.ts';
-export { sentenceWithoutObservation } from './en/sentenceWithoutObservation.ts';
+export { type RankingsWithout, sentenceWithoutObservation } from './en/sentenceWithoutObservation.ts';
 export { sentenceForAdvice } from './en/sentenceForAdvice.ts';
 export { sentenceForBound } from './en/sentenceForBound.ts';
 export { sentenceForStopping } from './en/sentenceForStopping.ts';

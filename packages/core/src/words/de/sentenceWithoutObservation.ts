@@ -1,10 +1,9 @@
-import type { Explanation } from '../../explanation/explanation.ts';
 import type { Model } from '../../model/model.ts';
-import { sentenceWithoutObservation as inLanguage } from '../en/sentenceWithoutObservation.ts';
+import { type RankingsWithout, sentenceWithoutObservation as inLanguage } from '../en/sentenceWithoutObservation.ts';
 import { german } from './german.ts';
 
 /** Who would lead the ranking if one observation had never been made, beside who leads now.
  * @param at position in `explanation.observations`; `''` when there is no such observation. */
-export function sentenceWithoutObservation(model: Model, explanation: Explanation, at: number): string {
+export function sentenceWithoutObservation(model: Model, explanation: RankingsWithout, at: number): string {
   return inLanguage(model, explanation, at, german);
 }

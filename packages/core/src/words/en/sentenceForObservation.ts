@@ -1,4 +1,4 @@
-import type { Mover, ObservationExplanation } from '../../explanation/explanation.ts';
+import type { Mover, ObservationMove } from '../../explanation/explanation.ts';
 import type { Model } from '../../model/model.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../language.ts';
@@ -11,7 +11,7 @@ const WORTH_SAYING_DECIBANS = 1;
  * result and 24 after it. …". The cause it is about is the one it moved most. */
 export function sentenceForObservation(
   model: Model,
-  step: ObservationExplanation,
+  step: ObservationMove,
   language: Language = english,
 ): string {
   const { messages } = language;
@@ -49,7 +49,7 @@ function reason({ weightDecibans }: Mover, { messages, formatTimes }: Language):
 }
 
 function countsOf(
-  { of1000 }: ObservationExplanation,
+  { of1000 }: ObservationMove,
   { cause }: Mover,
   { messages }: Language,
 ): readonly [string, string] {

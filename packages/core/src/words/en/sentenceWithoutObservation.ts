@@ -1,14 +1,21 @@
-import type { Explanation } from '../../explanation/explanation.ts';
+import type { RankedCause } from '../../belief/belief.ts';
 import type { Model } from '../../model/model.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../language.ts';
 import { english } from './english.ts';
 
+/** As much of an explanation as the sentence needs. */
+export interface RankingsWithout {
+  /** The last one is the ranking now. */
+  readonly beliefs: readonly { readonly ranking: readonly RankedCause[] }[];
+  readonly observations: readonly { readonly rankingWithout: readonly RankedCause[] }[];
+}
+
 /** Who would lead the ranking if one observation had never been made, beside who leads now.
  * @param at position in `explanation.observations`; `''` when there is no such observation. */
 export function sentenceWithoutObservation(
   model: Model,
-  explanation: Explanation,
+  explanation: RankingsWithout,
   at: number,
   language: Language = english,
 ): string {

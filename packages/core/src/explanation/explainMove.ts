@@ -1,0 +1,44 @@
+import type { CauseRanking } from '../belief/belief.ts';
+import type { Observation } from '../belief/observation.ts';
+import type { ByCause, Mover, ObservationMove } from './explanation.ts';
+import { naturalFrequencies } from './naturalFrequencies.ts';
+import { possibleOf } from './possibleOf.ts';
+import { weightOfEvidence } from './weightOfEvidence.ts';
+
+/** How an observation moved the ranking, from the rankings just before and just after it: arithmetic only, nothing is swept. O(causes). */
+export function explainMove(observation: Observation, earlier: CauseRanking, later: CauseRanking): ObservationMove {
+  const [before, after] = [possibleOf(earlier), possibleOf(later)];
+  const weightDecibans = weightOfEvidence(before, after);
+  return {
+    observation,
+    before,
+    after,
+    weightDecibans,
+    likelihoodByCause: likelihoods(earlier, later),
+    movers: movers(before, after, weightDecibans),
+    of1000: { before: naturalFrequencies(before), after: naturalFrequencies(after) },
+  };
+}
+
+/** Bayes' rule read backwards, right for every kind of observation: P(e | cause) = P(cause | e) P(e) / P(cause). */
+function likelihoods(earlier: CauseRanking, later: CauseRanking): ByCause {
+  const evidence = Math.exp(later.logProbabilityOfEvidence - earlier.logProbabilityOfEvidence);
+  return Object.fromEntries(
+    earlier.ranking.flatMap(({ cause, probability }) =>
+      probability > 0 ? [[cause, ((later.posterior[cause] ?? 0) / probability) * evidence]] : [],
+    ),
+  );
+}
+
+function movers(before: ByCause, after: ByCause, weightDecibans: ByCause): Mover[] {
+  return Object.keys(weightDecibans)
+    .map((cause) => ({
+      cause,
+      before: before[cause] ?? 0,
+      after: after[cause] ?? 0,
+      weightDecibans: weightDecibans[cause] ?? 0,
+    }))
+    .filter(({ before: was, after: is }) => Math.abs(is - was) > 1e-12) // below it is rounding, not a move
+    .sort((a, b) => Math.abs(b.after - b.before) - Math.abs(a.after - a.before))
+    .slice(0, 5);
+}
