@@ -3,6 +3,8 @@ import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { launchOptions } from './.tools/browser.mjs';
 
+/** What is not there yet on a busy machine comes; only a test that hangs ends here. */
+const PATIENCE = { testTimeout: 300_000, hookTimeout: 120_000, expect: { poll: { timeout: 120_000 } } };
 const sourceConditions = { resolve: { conditions: ['source', 'node', 'import', 'default'] } };
 
 export default defineConfig({
@@ -19,7 +21,7 @@ export default defineConfig({
     projects: [
       {
         ssr: sourceConditions,
-        test: { name: 'node', include: ['packages/*/src/**/*.test.ts', 'tests/**/*.test.ts'], testTimeout: 30_000 },
+        test: { name: 'node', include: ['packages/*/src/**/*.test.ts', 'tests/**/*.test.ts'], ...PATIENCE },
       },
       {
         plugins: [svelte({ configFile: './playground/svelte.config.js' })],
@@ -28,6 +30,7 @@ export default defineConfig({
         test: {
           name: 'components',
           include: ['playground/src/**/*.browser.test.ts'],
+          ...PATIENCE,
           browser: {
             enabled: true,
             headless: true,
@@ -41,9 +44,28 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['tests/browser/**/*.browser.ts'],
-          testTimeout: 180_000,
-          hookTimeout: 120_000,
-          fileParallelism: false,
+          globalSetup: ['tests/browser/serveOnce.ts'],
+          ...PATIENCE,
+        },
+      },
+      {
+        // the gate's: `npm test -- --door`
+        test: {
+          name: 'door',
+          include: ['tests/door/**/*.door.ts'],
+          globalSetup: ['tests/browser/serveOnce.ts'],
+          ...PATIENCE,
+        },
+      },
+      {
+        // not part of `npm test`: `npm run test:long`
+        ssr: sourceConditions,
+        test: {
+          name: 'long',
+          include: ['tests/**/*.long.ts'],
+          globalSetup: ['tests/browser/serveOnce.ts'],
+          ...PATIENCE,
+          testTimeout: 3_600_000,
         },
       },
     ],

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
-import { defineConfig, type Plugin } from 'vite';
+import { defineConfig, runnerImport, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
 const { version } = JSON.parse(readFileSync(new URL('package.json', import.meta.url), 'utf8')) as { version: string };
@@ -20,16 +21,21 @@ function contentSecurityPolicy(): Plugin {
   };
 }
 
-/** The page trusts the knowledge it is built with, so it is checked here and not again by every reader's device. */
+/** The page trusts the knowledge it is built with, so it is checked here and not again by every reader's device.
+ * Core is read from its source, as the page reads it: a fresh clone has nothing built. */
 function checkedKnowledge(): Plugin {
   return {
     name: 'checked-knowledge',
     apply: 'build',
     async buildStart() {
-      const { compileModel, loadCase, parseModel } = await import('@faultodds/core');
-      const { demoCases, misfire } = await import('@faultodds/misfire');
-      const compiled = compileModel(parseModel(misfire));
-      for (const demo of demoCases) loadCase(compiled, demo);
+      const { module } = await runnerImport<{ checkKnowledge(): void }>(
+        fileURLToPath(new URL('checkKnowledge.ts', import.meta.url)),
+        {
+          logLevel: 'error',
+          environments: { inline: { resolve: { conditions: ['source'], noExternal: [/^@faultodds\//] } } },
+        },
+      );
+      module.checkKnowledge();
     },
   };
 }

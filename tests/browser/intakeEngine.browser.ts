@@ -1,7 +1,7 @@
-import { readFile } from 'node:fs/promises';
 import { AxeBuilder } from '@axe-core/playwright';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { leaders, PHONE, servePlayground, type Playground } from './openPlayground.ts';
+import { readDownload } from './readDownload.ts';
 
 let playground: Playground;
 beforeAll(async () => {
@@ -75,7 +75,7 @@ test.each(['en', 'de'] as const)(
       page.waitForEvent('download'),
       page.getByRole('button', { name: words.save }).click(),
     ]);
-    expect(JSON.parse(await readFile(await download.path(), 'utf8'))).toMatchObject({
+    expect(JSON.parse((await readDownload(download)).toString())).toMatchObject({
       version: 2,
       events: [{ kind: 'engine-set', cylinders: 6, suspect: 3 }],
     });

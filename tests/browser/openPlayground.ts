@@ -1,9 +1,6 @@
-import { existsSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
-import { preview } from 'vite';
-import { onTestFinished } from 'vitest';
-import { launchOptions } from '../../.tools/browser.mjs';
+import { chromium, type BrowserContextOptions, type Page } from 'playwright-core';
+import { inject, onTestFinished } from 'vitest';
+import './serveOnce.ts';
 
 /** The built page in a real browser, watched: what it complains about and what it asks of the network. */
 export interface OpenPage {
@@ -14,28 +11,29 @@ export interface OpenPage {
   readonly strangers: readonly string[];
 }
 
-/** A running preview of the built playground and a browser. */
+/** The built page as it is served, and the browser that all files share. */
 export interface Playground {
   readonly address: string;
-  /** @param before runs in the page before anything of it. @param heading shown once the page can be used. */
-  open(options?: BrowserContextOptions, before?: () => void, heading?: string): Promise<OpenPage>;
+  /** @param options of the browser; `address` opens the page where something else serves it.
+   * @param before runs in the page before anything of it. @param heading shown once the page can be used. */
+  open(
+    options?: BrowserContextOptions & { readonly address?: string },
+    before?: () => void,
+    heading?: string,
+  ): Promise<OpenPage>;
   close(): Promise<void>;
 }
 
 export const PHONE = { width: 360, height: 740 };
 export const DESK = { width: 1440, height: 900 };
 
-/** Serves playground/dist, as a visitor gets it. */
+/** A connection to what `serveOnce` serves. */
 export async function servePlayground(): Promise<Playground> {
-  const root = fileURLToPath(new URL('../../playground', import.meta.url));
-  if (!existsSync(`${root}/dist/index.html`))
-    throw new TypeError('playground/dist is missing: run "npm run build" first');
-  const server = await preview({ root, logLevel: 'warn', preview: { port: 0, host: '127.0.0.1' } });
-  const address = server.resolvedUrls?.local[0] ?? '';
-  const browser: Browser = await chromium.launch(launchOptions());
+  const served = inject('served');
+  const browser = await chromium.connect(served.browser);
   return {
-    address,
-    async open(options = {}, before = undefined, heading = 'Most likely now') {
+    address: served.address,
+    async open({ address = served.address, ...options } = {}, before = undefined, heading = 'Most likely now') {
       const context = await browser.newContext({ reducedMotion: 'reduce', viewport: DESK, ...options });
       // a page left open goes on working in the background and slows the tests after it
       onTestFinished(() => context.close());
@@ -60,10 +58,7 @@ export async function servePlayground(): Promise<Playground> {
       await page.getByRole('heading', { name: heading }).waitFor();
       return { page, complaints, strangers };
     },
-    async close() {
-      await browser.close();
-      await server.close();
-    },
+    close: () => browser.close(),
   };
 }
 

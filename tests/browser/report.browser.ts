@@ -1,8 +1,8 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import { readFile } from 'node:fs/promises';
 import type { Download, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { DESK, PHONE, replay, servePlayground, type Playground } from './openPlayground.ts';
+import { readDownload } from './readDownload.ts';
 
 let playground: Playground;
 beforeAll(async () => {
@@ -67,7 +67,7 @@ test('the saved report stands alone: no script, no other file, the same words', 
   const words = await page.locator('.report').innerText();
   const download = await saved(page, 'Save as a page (HTML)');
   expect(download.suggestedFilename()).toMatch(/-report\.html$/);
-  const file = await readFile(await download.path(), 'utf8');
+  const file = (await readDownload(download)).toString();
   expect(file).not.toMatch(/<script|<link|<img|url\(|@import/i);
   const alone = await page.context().newPage();
   const complaints: string[] = [];
@@ -84,11 +84,11 @@ test('the saved report stands alone: no script, no other file, the same words', 
 test('how the ranking moved is saved as a drawing and as pixels, in the colours of the page', async () => {
   const { page, complaints } = await playground.open({ acceptDownloads: true });
   await replay(page, 7, 8);
-  const svg = await readFile(await (await saved(page, 'Save the picture as SVG')).path(), 'utf8');
+  const svg = (await readDownload(await saved(page, 'Save the picture as SVG'))).toString();
   expect(svg).toMatch(/^<svg [^>]*xmlns="http:\/\/www.w3.org\/2000\/svg"/);
   expect(svg).not.toMatch(/var\(|NaN|undefined|class=/);
   expect(svg).toContain('Injector already replaced');
-  const png = await readFile(await (await saved(page, 'Save the picture as PNG')).path());
+  const png = await readDownload(await saved(page, 'Save the picture as PNG'));
   expect(png.subarray(1, 4).toString()).toBe('PNG');
   // width and height stand at bytes 16 and 20: twice the drawing's own
   const [, width] = /width="(\d+)"/.exec(svg)!;

@@ -77,7 +77,7 @@ test('how sure it is appears beside the page, which goes on answering meanwhile'
   await page.getByLabel('Name of this case').fill('Typed while it works');
   expect(await page.getByLabel('Name of this case').inputValue()).toBe('Typed while it works');
   const sure = page.locator('#shift');
-  await sure.getByText(/^Same advice in/).waitFor({ timeout: 50_000 });
+  await sure.getByText(/^Same advice in/).waitFor();
   expect(await sure.locator('.range').first().innerText()).toMatch(/\d+%? to \d/);
   expect(await sure.getByText(/plausible models/).count()).toBeGreaterThan(0);
   expect(complaints).toEqual([]);
@@ -91,7 +91,7 @@ test('numbers are questioned with the keyboard; the case stays as it is', async 
   await page.getByRole('button', { name: 'Question the numbers' }).click();
   const sheet = page.getByRole('dialog');
   const slider = sheet.getByRole('slider').first();
-  await slider.waitFor({ timeout: 50_000 });
+  await slider.waitFor();
   await slider.focus();
   for (let press = 0; press < 60; press += 1) await page.keyboard.press('ArrowRight');
   await expect.poll(() => sheet.getByRole('region', { name: 'With these changes' }).innerText()).toMatch(/→/);

@@ -1,6 +1,6 @@
-import { readFile } from 'node:fs/promises';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { leaders, PHONE, replay, servePlayground, type Playground } from './openPlayground.ts';
+import { readDownload } from './readDownload.ts';
 
 let playground: Playground;
 beforeAll(async () => {
@@ -62,7 +62,7 @@ test('describe the car, record results, read the advice with its price, take bac
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save this case as a file' }).click(),
   ]);
-  const text = await readFile(await download.path(), 'utf8');
+  const text = (await readDownload(download)).toString();
   expect(JSON.parse(text)).toMatchObject({ format: 'faultodds-case', version: 2 });
 
   // a new case, and the old one back from the file

@@ -49,4 +49,4 @@ test('after any one result that touches neither', () => {
       }
     }
   }
-}, 120_000);
+});

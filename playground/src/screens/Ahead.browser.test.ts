@@ -47,10 +47,10 @@ test('a plan is shown while a better one is looked for; stopped, it stays; anoth
   const { store, screen: pending } = setup();
   const screen = await pending;
   await screen.getByRole('button', { name: 'Work out the whole plan' }).click();
-  await expect.element(screen.getByText(/^Costs .* on average/), { timeout: 30_000 }).toBeVisible();
+  await expect.element(screen.getByText(/^Costs .* on average/)).toBeVisible();
   const examined = (): number => Number(/(\d+) places? examined/.exec(screen.container.textContent ?? '')?.[1] ?? 0);
   const first = examined();
-  await expect.poll(examined, { timeout: 30_000 }).toBeGreaterThan(first);
+  await expect.poll(examined).toBeGreaterThan(first);
   // what it would take works beside it and has a stop of its own
   const sections = [...screen.container.querySelectorAll('section')];
   const whole = sections.find((one) => one.querySelector('h3')?.textContent === 'The whole plan')!;
@@ -61,7 +61,7 @@ test('a plan is shown while a better one is looked for; stopped, it stays; anoth
   expect(store.record(result)).toBe(true);
   await expect.element(screen.getByText(/^Costs .* on average/)).not.toBeInTheDocument();
   await expect.element(screen.getByRole('button', { name: 'Work out the whole plan' })).toBeVisible();
-}, 70_000);
+});
 
 test('what it would take to open something arrives one by one, with the figures core gives', async () => {
   const { store, screen: pending } = setup();
@@ -74,17 +74,17 @@ test('what it would take to open something arrives one by one, with the figures 
   expect(reachable.length).toBeGreaterThan(0);
   for (const { probability, threshold = 0 } of reachable) {
     const short = `${shortChance(probability)} now, from ${shortChance(threshold)}`;
-    await expect.element(screen.getByText(short).first(), { timeout: 30_000 }).toBeVisible();
+    await expect.element(screen.getByText(short).first()).toBeVisible();
   }
-  await expect.element(screen.getByText(/ of \d+ answered/), { timeout: 30_000 }).not.toBeInTheDocument();
-}, 70_000);
+  await expect.element(screen.getByText(/ of \d+ answered/)).not.toBeInTheDocument();
+});
 
 test('two causes at once are worked out on request', async () => {
   const screen = await setup().screen;
   await screen.getByRole('button', { name: 'Consider pairs of causes' }).click();
-  await expect.element(screen.getByText(/^Most likely: /), { timeout: 30_000 }).toBeVisible();
+  await expect.element(screen.getByText(/^Most likely: /)).toBeVisible();
   await expect.element(screen.getByRole('table', { name: /pairs of causes/ })).toBeVisible();
-}, 40_000);
+});
 
 test('a plan unfolds branch by branch and says how it ends', async () => {
   const money = (amount: number) => ({ amount, currency: 'unit' });

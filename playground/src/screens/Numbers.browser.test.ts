@@ -53,7 +53,7 @@ test('a changed number moves the ranking at once, is listed, and goes back to it
   input.dispatchEvent(new Event('input', { bubbles: true }));
   expect(trial.valueAt(path)).toBeGreaterThan(2 * own);
   const probability = (): number => trial.ranking.find((one) => one.cause === cause)!.probability;
-  await expect.poll(probability, { timeout: 30_000 }).toBeGreaterThan(before);
+  await expect.poll(probability).toBeGreaterThan(before);
   expect(store.now.belief.ranking[3]!.probability).toBe(before);
   await screen.getByRole('button', { name: /^Back to its own/ }).click();
   expect(trial.valueAt(path)).toBe(own);
