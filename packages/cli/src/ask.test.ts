@@ -9,7 +9,7 @@ import { run } from './run.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'faultodds-ask-'));
 afterAll(() => rmSync(folder, { recursive: true }));
-const { model } = loadKnowledge();
+const { model } = await loadKnowledge();
 
 test('intake, a result, a tried repair, saved to a file that replays', async () => {
   const path = join(folder, 'saved.json');
@@ -161,7 +161,7 @@ test('nothing is overwritten without asking, and a file that cannot be written i
     'leave',
     false,
     'leave',
-    undefined,
+    true,
   ]);
   expect(readFileSync(path, 'utf8')).toBe('mine');
   expect(out).toContain('Not saved');

@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import {
   caseState,
   engineOf,
@@ -24,14 +25,18 @@ import { circumstancesWith, type PriceOptions } from './circumstancesWith.ts';
 import { CommandError } from './commandError.ts';
 import type { Desk } from './desk.ts';
 import { foldText } from './foldText.ts';
+import { describeKeeping, isUnsaved, keepIn, keepOn, type Keeping } from './keeping.ts';
 import { loadKnowledge } from './loadKnowledge.ts';
 import { printAdvice } from './printAdvice.ts';
 import { printReasons } from './printReasons.ts';
 import { printStanding, standingOf, type Standing } from './printStanding.ts';
 import type { Prompter } from './prompter.ts';
 import { readCase } from './readCase.ts';
+import { recoverCase, RECOVERED } from './recoverCase.ts';
+import { restoreTerminal } from './restoreTerminal.ts';
 import { saveToFile } from './saveToFile.ts';
 import type { Terminal } from './terminal.ts';
+import { whenEnded } from './whenEnded.ts';
 
 /** Options of `faultodds ask`. */
 export interface AskOptions extends PriceOptions {
@@ -40,9 +45,12 @@ export interface AskOptions extends PriceOptions {
   readonly top?: number;
   /** Tests and repairs shown. Default 3. */
   readonly steps?: number;
+  /** A file that is not there yet: the case is kept in it from the first answer on. Default: the case's own file, where it has one. */
+  readonly keep?: string;
 }
 
-/** Works on a case with questions and answers: intake facts, results, repairs; shows the ranking and the best next step after each.
+/** Works on a case with questions and answers: intake facts, results, repairs; shows the ranking and the best next step after each. Every
+ * answer is kept in the case's file, where it has one; what is not kept is left in `RECOVERED` when the program is ended.
  * @throws CommandError nobody can answer, or the case or an option cannot be used */
 export async function ask(
   terminal: Terminal,
@@ -57,13 +65,15 @@ export async function ask(
   }
   const prompter = given ?? (await import('./clackPrompter.ts')).clackPrompter;
   const { top = 5, steps = 3 } = options;
-  const knowledge = loadKnowledge(options.model);
+  const knowledge = await loadKnowledge(options.model);
   const { model, compiled } = knowledge;
-  let session = name === undefined ? startCase({ id: 'case-1', title: 'New case' }) : readCase(knowledge, name);
+  const read = name === undefined ? undefined : await readCase(knowledge, name);
+  let session = read?.session ?? startCase({ id: 'case-1', title: 'New case' });
   const standing = (): Standing =>
     standingOf(compiled, session, circumstancesWith(compiled, caseState(session), options));
   let now = standing();
-  let saved = session.content;
+  let keeping: Keeping =
+    options.keep === undefined ? { file: read?.file, saved: session.content } : keepIn(options.keep, session);
   const desk: Desk = { stated: undefined, told: undefined, guess: engineOf(caseState(session)), typed: new Map() };
 
   /** Takes over a session if it can be computed; a mistake is told and changes nothing. */
@@ -79,21 +89,48 @@ export async function ask(
         terminal.write(`${foldText(`${message}; ${hint}`, terminal.width, '  ')}\n`);
     }
   };
-  const record = (events: readonly CaseEvent[] | undefined): void => {
-    if (events === undefined || events.length === 0) return;
-    const before = now;
+  const keep = (events: readonly CaseEvent[]): void => {
     const told: readonly CaseEvent[] =
       desk.told === undefined || desk.told === desk.stated ? [] : [{ kind: 'engine-set', ...desk.told }];
     move(() => [...told, ...events].reduce((so_far, event) => recordEvent(compiled, so_far, event), session));
     desk.told = undefined;
+    keeping = keepOn(terminal, keeping, session);
+  };
+  const record = (events: readonly CaseEvent[] | undefined): void => {
+    if (events === undefined || events.length === 0) return;
+    const before = now;
+    keep(events);
     printStanding(terminal, model, now, { top, before });
   };
+  const leaveBehind = (): void => {
+    if (!isUnsaved(keeping, session)) return;
+    const path = recoverCase(session);
+    terminal.warn(
+      path === undefined
+        ? 'faultodds: what was answered could not be kept\n'
+        : `faultodds: what was answered is kept in '${path}'; 'faultodds ask ${path}' goes on with it\n`,
+    );
+  };
+  const done =
+    given !== undefined
+      ? undefined
+      : whenEnded(process, () => {
+          restoreTerminal(process);
+          leaveBehind();
+        });
 
   terminal.write(`${foldText(`${model.title}. Nothing is sent anywhere. Escape goes back.`, terminal.width)}\n`);
+  terminal.write(`${foldText(describeKeeping(keeping), terminal.width)}\n`);
   if (name === undefined) {
+    if (existsSync(RECOVERED)) {
+      const text = `What an earlier run left is in '${RECOVERED}': 'faultodds ask ${RECOVERED}' goes on with it.`;
+      terminal.write(`${foldText(text, terminal.width)}\n`);
+    }
+    const before = now;
     const engine = await askEngine(prompter, { optional: true });
-    const events = await askIntake(terminal, prompter, compiled, factsOf(caseState(session)));
-    record(engine === undefined ? events : [{ kind: 'engine-set', ...engine }, ...events]);
+    if (engine !== undefined) keep([{ kind: 'engine-set', ...engine }]);
+    await askIntake(terminal, prompter, compiled, factsOf(caseState(session)), (event) => keep([event]));
+    if (now !== before) printStanding(terminal, model, now, { top, before });
   }
   if (session.content.events.length === 0 || name !== undefined) printStanding(terminal, model, now, { top });
   for (;;) {
@@ -138,17 +175,23 @@ export async function ask(
         const before = now;
         desk.told = undefined;
         move(() => (wanted === 'undo' ? undo(session) : redo(session)));
+        keeping = keepOn(terminal, keeping, session);
         printStanding(terminal, model, now, { top, before });
         break;
       }
-      case 'save':
-        if (await saveToFile(terminal, prompter, session)) saved = session.content;
+      case 'save': {
+        const file = await saveToFile(terminal, prompter, session, keeping.file);
+        if (file !== undefined) keeping = { file, saved: session.content };
         break;
-      case 'leave':
-        if (session.content === saved || session.content.events.length === 0) return;
-        // pressing Ctrl-C again means it
-        if ((await prompter.confirm('Leave without saving?')) !== false) return;
-        break;
+      }
+      case 'leave': {
+        const sure = isUnsaved(keeping, session) ? await prompter.confirm('Leave without saving?') : true;
+        if (sure === false) break;
+        // pressing Ctrl-C again means it, but not that everything is to be thrown away
+        if (sure === undefined) leaveBehind();
+        done?.();
+        return;
+      }
     }
   }
 }

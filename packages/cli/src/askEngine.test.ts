@@ -106,23 +106,7 @@ test('in an older file the readings on record propose it; the bank is asked once
   );
   const codes = ['P0171', 'some', 'record'];
   const { suggestions, questions } = await work(
-    [
-      'codes',
-      '4',
-      '3',
-      codes[0],
-      '1',
-      'some',
-      'record',
-      'retract',
-      'r2',
-      'codes',
-      ...codes,
-      'save',
-      path,
-      true,
-      'leave',
-    ],
+    ['codes', '4', '3', codes[0], '1', 'some', 'record', 'retract', 'r2', 'codes', ...codes, 'save', path, 'leave'],
     path,
   );
   expect(suggestions.slice(0, 2)).toEqual(['4', '3']);

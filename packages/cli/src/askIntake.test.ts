@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { work } from '../fixtures/scriptPrompter.ts';
 import { loadKnowledge } from './loadKnowledge.ts';
 
-const { model, compiled } = loadKnowledge();
+const { model, compiled } = await loadKnowledge();
 
 test('intake questions come in the order of what they could do, and every answer says what it changed', async () => {
   const first = questionsToAsk(compiled, { context: {}, observations: [] });

@@ -17,35 +17,36 @@ const NOT_KNOWN = '#not-known';
 const ENOUGH = '#enough';
 
 /** Asks the intake questions that are open, one after the other: those that causes or tests wait for first, then by how far an answer could
- * move the ranking. Says after each answer what it changed. Escape or "That is all" ends it. @returns events to record. */
+ * move the ranking. Says after each answer what it changed. Escape or "That is all" ends it. @param answered takes every answer over at
+ * once. */
 export async function askIntake(
   terminal: Terminal,
   prompter: Prompter,
   compiled: CompiledModel,
   facts: Facts,
-): Promise<CaseEvent[]> {
-  const events: CaseEvent[] = [];
+  answered: (event: CaseEvent) => void,
+): Promise<void> {
   const passed = new Set<string>();
   let context = facts.context;
   for (;;) {
     const question = questionsToAsk(compiled, { ...facts, context }).find(({ feature }) => !passed.has(feature));
-    if (question === undefined) return events;
+    if (question === undefined) return;
     const value = await askOne(prompter, compiled, question);
-    if (value === undefined || value === ENOUGH) return events;
+    if (value === undefined || value === ENOUGH) return;
     passed.add(question.feature);
     if (value === NOT_KNOWN) continue;
-    const answered = { ...context, [question.feature]: value };
+    const next = { ...context, [question.feature]: value };
     try {
       // an answer that does not fit what is on record is told before it is taken
-      questionsToAsk(compiled, { ...facts, context: answered });
+      questionsToAsk(compiled, { ...facts, context: next });
     } catch (error) {
       if (!(error instanceof FaultoddsError)) throw error;
       for (const { message, hint } of error.problems)
         terminal.write(`${foldText(`${message}; ${hint}`, terminal.width, '  ')}\n`);
       continue;
     }
-    context = answered;
-    events.push({ kind: 'context-set', feature: question.feature, value });
+    context = next;
+    answered({ kind: 'context-set', feature: question.feature, value });
     const effect = contextEffects(compiled, context).find(({ feature }) => feature === question.feature);
     if (effect !== undefined) printContextEffect(terminal, compiled.model, effect);
   }

@@ -191,7 +191,7 @@ test('the suspect is asked once; after going back it is asked again, with what w
     { suspect: 3, values: { 1: 12, 2: 12, 3: 9 } },
     { suspect: 3, values: { 1: 100, 2: 100, 3: 72, 4: 101 }, unit: 'ratio' },
   ]);
-  const again = await work(['test', 'wet-compression', '#numbers', 'single', '1.02', 'leave', true], path);
+  const again = await work(['test', 'wet-compression', '#numbers', 'single', '1.02', 'leave'], path);
   expect(again.out).toContain('Compared value: 1.02.');
   const { questions } = await work(['codes', undefined, 'leave'], path);
   expect(questions).toEqual(['What now?', 'Trouble codes, as the scan tool shows them', 'What now?']);

@@ -1,4 +1,3 @@
-import { writeFileSync } from 'node:fs';
 import {
   boundedSearch,
   caseState,
@@ -22,9 +21,12 @@ import { foldText } from './foldText.ts';
 import { loadKnowledge } from './loadKnowledge.ts';
 import { paint } from './paint.ts';
 import { printCautions } from './printCautions.ts';
+import { printJson } from './printJson.ts';
 import { printOpening, type Opening } from './printOpening.ts';
 import { readCase } from './readCase.ts';
+import { replaceFile } from './replaceFile.ts';
 import type { Terminal } from './terminal.ts';
+import { visibleText } from './visibleText.ts';
 import { wordsOf, type LanguageCode } from './wordsOf.ts';
 
 /** Options of `faultodds plan`. */
@@ -49,8 +51,8 @@ const SEARCHED = 40;
 /** Prints what to do from here on, whatever comes: steps with their prices, outcomes with their probabilities, what it costs and how far
  * from the best possible plan it can be at most.
  * @throws CommandError the case, the access or an option cannot be used */
-export function plan(terminal: Terminal, name: string, options: PlanOptions): void {
-  const knowledge = loadKnowledge(options.model);
+export async function plan(terminal: Terminal, name: string, options: PlanOptions): Promise<void> {
+  const knowledge = await loadKnowledge(options.model);
   const { model, compiled } = knowledge;
   const { open } = options;
   if (open !== undefined && !model.access.some(({ id }) => id === open)) {
@@ -59,7 +61,7 @@ export function plan(terminal: Terminal, name: string, options: PlanOptions): vo
     const hint = closest === undefined ? "'faultodds list access' shows them" : `did you mean '${closest}'?`;
     throw new CommandError(`no access '${open}'; ${hint}`);
   }
-  const session = readCase(knowledge, name);
+  const { session } = await readCase(knowledge, name);
   const state = caseState(session);
   const belief = updateBelief(compiled, factsOf(state));
   const circumstances = circumstancesWith(compiled, state, options);
@@ -73,7 +75,8 @@ export function plan(terminal: Terminal, name: string, options: PlanOptions): vo
   const opening = open === undefined ? undefined : openingOf(compiled, belief, circumstances, open);
 
   if (options.svg !== undefined) {
-    writeDrawing(options.svg, words.planAsSvg(found, labels, words.titleForPlan(state.title)));
+    // an unseen character would make it no SVG
+    replaceFile(options.svg, visibleText(words.planAsSvg(found, labels, words.titleForPlan(state.title))));
   }
   if (options.json === true) {
     const document = {
@@ -82,7 +85,7 @@ export function plan(terminal: Terminal, name: string, options: PlanOptions): vo
       examined: solution.progress.steps,
       ...(opening === undefined ? {} : { opening }),
     };
-    terminal.write(`${JSON.stringify(document, null, 2)}\n`);
+    printJson(terminal, document);
     return;
   }
   if (options.mermaid === true) {
@@ -90,7 +93,7 @@ export function plan(terminal: Terminal, name: string, options: PlanOptions): vo
     return;
   }
   const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
-  terminal.write(`${paint(terminal, 'strong', state.title)}\n`);
+  terminal.write(`${paint(terminal, 'strong', foldText(state.title, terminal.width))}\n`);
   if (session.demo !== undefined) paragraph('An invented case, for teaching.');
   const advice = nextActions(compiled, belief, circumstances);
   if (advice.proof !== undefined) paragraph(words.sentenceForAdvice(model, advice));
@@ -119,13 +122,5 @@ function openingOf(compiled: CompiledModel, belief: Belief, circumstances: Circu
     if (error instanceof FaultoddsError)
       throw new CommandError(error.problems.map(({ message }) => message).join('; '));
     throw error;
-  }
-}
-
-function writeDrawing(path: string, drawing: string): void {
-  try {
-    writeFileSync(path, drawing);
-  } catch (error) {
-    throw new CommandError(`cannot write '${path}': ${error instanceof Error ? error.message : String(error)}`);
   }
 }

@@ -1,21 +1,33 @@
 import { existsSync } from 'node:fs';
-import { FaultoddsError, loadCase, type Session } from '@faultodds/core';
+import { FaultoddsError, loadCase, type CompiledModel, type Session } from '@faultodds/core';
 import { closestName } from './closestName.ts';
 import { CommandError } from './commandError.ts';
 import type { Knowledge } from './loadKnowledge.ts';
+import type { CaseFile } from './keepCase.ts';
 import { readJson } from './readJson.ts';
 
-/** A case by the name of a demo, by file, or from standard input (`-`).
+/** A case by the name of a demo, by file, or from standard input (`-`), and the file it stands in.
  * @throws CommandError unknown, unreadable or not a valid case */
-export function readCase({ compiled, cases }: Knowledge, name: string): Session {
+export async function readCase(
+  { compiled, cases }: Knowledge,
+  name: string,
+): Promise<{ readonly session: Session; readonly file?: CaseFile }> {
   const demos = new Map(cases.map((demo) => [idOf(demo), demo]));
-  if (!demos.has(name) && name !== '-' && !existsSync(name)) {
+  const demo = demos.get(name);
+  if (demo === undefined && name !== '-' && !existsSync(name)) {
     const closest = closestName(name, demos.keys());
     const hint = closest === undefined ? "'faultodds list cases' shows the demo cases" : `did you mean '${closest}'?`;
     throw new CommandError(`no demo case and no file '${name}'; ${hint}`);
   }
+  if (demo !== undefined) return { session: loaded(compiled, demo, name) };
+  const { json, bytes } = await readJson(name);
+  const session = loaded(compiled, json, name);
+  return name === '-' ? { session } : { session, file: { path: name, holds: bytes } };
+}
+
+function loaded(compiled: CompiledModel, document: unknown, name: string): Session {
   try {
-    return loadCase(compiled, demos.get(name) ?? readJson(name));
+    return loadCase(compiled, document);
   } catch (error) {
     if (!(error instanceof FaultoddsError)) throw error;
     const [{ path = '', message = '' } = {}] = error.problems;
