@@ -12,6 +12,7 @@ import { closestName } from './closestName.ts';
 import { loadKnowledge } from './loadKnowledge.ts';
 import { paint } from './paint.ts';
 import { printDiagnosability } from './printDiagnosability.ts';
+import { printJson } from './printJson.ts';
 import { readModelParts, type ModelParts } from './readModelParts.ts';
 import type { Terminal } from './terminal.ts';
 import { wordsOf, type LanguageCode } from './wordsOf.ts';
@@ -28,16 +29,22 @@ export interface CheckOptions {
 /** Checks a model (a file, or a folder of parts) or a saved case and prints every problem with its place and a hint; for a valid
  * model also what is legal but suspicious. @returns exit code: 0 valid, 1 not.
  * @throws CommandError nothing to check can be read there */
-export function check(terminal: Terminal, path: string, options: CheckOptions): number {
+export async function check(terminal: Terminal, path: string, options: CheckOptions): Promise<number> {
   const { json = false, tables = false, language } = options;
   const { describeProblem } = wordsOf(language);
-  const parts = readModelParts(path);
-  const { kind, problems: found, summary, findings, told } = isCase(parts.input) ? checkCase(parts) : checkModel(parts);
+  const parts = await readModelParts(path);
+  const {
+    kind,
+    problems: found,
+    summary,
+    findings,
+    told,
+  } = isCase(parts.input) ? await checkCase(parts) : checkModel(parts);
   const problems = found.map((one) => ({ code: one.code, path: one.path, ...describeProblem(one) }));
   if (json) {
     const valid = problems.length === 0;
     const document = { format: 'faultodds-check', version: 1, kind, valid, problems, findings, diagnosability: told };
-    terminal.write(`${JSON.stringify(document, null, 2)}\n`);
+    printJson(terminal, document);
     return problems.length === 0 ? 0 : 1;
   }
   for (const { code, path: at, message, hint } of problems) {
@@ -90,9 +97,9 @@ function checkModel({ input, locate }: ModelParts): Checked {
   }
 }
 
-function checkCase({ input, locate }: ModelParts): Checked {
+async function checkCase({ input, locate }: ModelParts): Promise<Checked> {
   try {
-    const { content } = loadCase(loadKnowledge().compiled, input);
+    const { content } = loadCase((await loadKnowledge()).compiled, input);
     const summary = `Valid case '${content.state.id}': ${count(content.events.length, 'event')}.`;
     return { kind: 'case', problems: [], findings: [], summary };
   } catch (error) {

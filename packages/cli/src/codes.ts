@@ -4,8 +4,10 @@ import { CommandError } from './commandError.ts';
 import { describeKeptCode, describeCodeRemark, describeMalformed } from './describeCodes.ts';
 import { loadKnowledge } from './loadKnowledge.ts';
 import { printCodes } from './printCodes.ts';
-import { readText } from './readText.ts';
+import { printJson } from './printJson.ts';
+import { readBytes } from './readBytes.ts';
 import type { Terminal } from './terminal.ts';
+import { textOf } from './textOf.ts';
 
 /** Options of `faultodds codes`. */
 export interface CodesOptions {
@@ -20,10 +22,10 @@ export interface CodesOptions {
 
 /** Prints what a list of trouble codes says about one cylinder. @param pieces the list; `-` alone reads standard input.
  * @throws CommandError there is no code in it, or no such cylinder */
-export function codes(terminal: Terminal, pieces: readonly string[], options: CodesOptions): void {
+export async function codes(terminal: Terminal, pieces: readonly string[], options: CodesOptions): Promise<void> {
   const { cylinder, of, bank, complete = false, json = false } = options;
   if (cylinder > of) throw new CommandError(`there is no cylinder ${cylinder} among ${of}`);
-  const text = pieces.length === 1 && pieces[0] === '-' ? readText('-') : pieces.join(' ');
+  const text = pieces.length === 1 && pieces[0] === '-' ? textOf(await readBytes('-'), '-') : pieces.join(' ');
   const { codes: found, malformed } = parseTroubleCodes(text);
   const [first] = malformed;
   if (found.length === 0 && (first !== undefined || !complete)) {
@@ -31,7 +33,7 @@ export function codes(terminal: Terminal, pieces: readonly string[], options: Co
       first === undefined ? 'the list is empty; with --complete that is a result' : describeMalformed(first),
     );
   }
-  const { model, compiled } = loadKnowledge(options.model);
+  const { model, compiled } = await loadKnowledge(options.model);
   const read = observationsFromCodes(compiled, found, {
     suspectCylinder: cylinder,
     cylinders: of,
@@ -52,5 +54,5 @@ export function codes(terminal: Terminal, pieces: readonly string[], options: Co
     malformed: malformed.map((one) => ({ text: one.text, at: one.at, hint: one.hint, what: describeMalformed(one) })),
     remarks: read.remarks.map((one) => ({ ...one, what: describeCodeRemark(one) })),
   };
-  terminal.write(`${JSON.stringify(document, null, 2)}\n`);
+  printJson(terminal, document);
 }

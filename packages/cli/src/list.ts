@@ -3,6 +3,7 @@ import { closestName } from './closestName.ts';
 import { CommandError } from './commandError.ts';
 import { loadKnowledge } from './loadKnowledge.ts';
 import { paint } from './paint.ts';
+import { printJson } from './printJson.ts';
 import { idOf } from './readCase.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -24,17 +25,21 @@ interface Entry {
 
 /** Prints ids and labels: the names a case file is written with.
  * @throws CommandError there is no such list, or the model cannot be used */
-export function list(terminal: Terminal, name: string, { model: path, json = false }: ListOptions): void {
+export async function list(
+  terminal: Terminal,
+  name: string,
+  { model: path, json = false }: ListOptions,
+): Promise<void> {
   const what = listed.find((one) => one === name);
   if (what === undefined) {
     const closest = closestName(name, listed);
     const hint = closest === undefined ? `there is ${listed.join(', ')}` : `did you mean '${closest}'?`;
     throw new CommandError(`no list '${name}'; ${hint}`);
   }
-  const { model, cases } = loadKnowledge(path);
+  const { model, cases } = await loadKnowledge(path);
   const entries = what === 'cases' ? cases.map(caseEntry) : entriesOf(model, what);
   if (json) {
-    terminal.write(`${JSON.stringify(entries, null, 2)}\n`);
+    printJson(terminal, entries);
     return;
   }
   const width = Math.max(

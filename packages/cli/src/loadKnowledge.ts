@@ -20,13 +20,13 @@ export interface Knowledge {
 
 /** The misfire model that comes with faultodds, or the one in a file or folder.
  * @throws CommandError when that one is not valid */
-export function loadKnowledge(path?: string, options: CompileOptions = {}): Knowledge {
+export async function loadKnowledge(path?: string, options: CompileOptions = {}): Promise<Knowledge> {
   if (path === undefined) {
     const model = parseModel(misfire);
     return { model, compiled: compileModel(model, options), cases: demoCases };
   }
   try {
-    const model = parseModel(readModelParts(path).input);
+    const model = parseModel((await readModelParts(path)).input);
     return { model, compiled: compileModel(model, options), cases: [] };
   } catch (error) {
     if (!(error instanceof FaultoddsError)) throw error;

@@ -98,7 +98,7 @@ test('--open: when it would be time, and what is worth a look while it is open',
 });
 
 test('a demo case: every caution of every step that is written out', async () => {
-  const { model } = loadKnowledge();
+  const { model } = await loadKnowledge();
   const { root } = JSON.parse((await said('demo-07', '--search', '3', '--json')).out);
   const { out } = await said('demo-07', '--search', '3');
   const cautions = cautionsOfPlan(model, root);

@@ -1,6 +1,8 @@
-import { readdirSync, statSync } from 'node:fs';
-import { join, relative } from 'node:path';
+import { statSync } from 'node:fs';
+import { relative } from 'node:path';
 import { CommandError } from './commandError.ts';
+import { jsonFilesBelow } from './jsonFilesBelow.ts';
+import { MOST_BYTES, MOST_MIB } from './readBytes.ts';
 import { readJson } from './readJson.ts';
 
 /** A model kept in one file or in a folder of parts, joined, and where its values came from. */
@@ -11,15 +13,18 @@ export interface ModelParts {
 }
 
 /** Reads a model: one file, or every JSON file below a folder in name order, lists of the same name joined.
- * @throws CommandError unreadable, not JSON, or a value given twice */
-export function readModelParts(path: string): ModelParts {
-  if (!isFolder(path)) return { input: readJson(path), locate: (pointer) => pointer || '/' };
+ * @throws CommandError unreadable, not JSON, too much, or a value given twice */
+export async function readModelParts(path: string): Promise<ModelParts> {
+  if (!isFolder(path)) return { input: (await readJson(path)).json, locate: (pointer) => pointer || '/' };
   const files = jsonFilesBelow(path);
   if (files.length === 0) throw new CommandError(`'${path}' holds no JSON files`);
   const input: Record<string, unknown> = {};
   const origins = new Map<string, { readonly file: string; readonly start: number }[]>();
+  let length = 0;
   for (const file of files) {
-    const part = readJson(file);
+    const { json: part, bytes } = await readJson(file);
+    length += bytes.length;
+    if (length > MOST_BYTES) throw new CommandError(`the files below '${path}' come to more than ${MOST_MIB} MiB`);
     if (typeof part !== 'object' || part === null || Array.isArray(part)) {
       throw new CommandError(`'${file}' is not a part of a model: it holds no object`);
     }
@@ -49,15 +54,10 @@ function locate(pointer: string, origins: ReadonlyMap<string, readonly { file: s
 }
 
 function isFolder(path: string): boolean {
-  return path !== '-' && (statSync(path, { throwIfNoEntry: false })?.isDirectory() ?? false);
-}
-
-function jsonFilesBelow(folder: string): string[] {
-  return readdirSync(folder, { withFileTypes: true })
-    .sort((a, b) => (a.name < b.name ? -1 : 1))
-    .flatMap((entry) => {
-      const path = join(folder, entry.name);
-      if (entry.isDirectory()) return jsonFilesBelow(path);
-      return entry.name.endsWith('.json') ? [path] : [];
-    });
+  try {
+    return path !== '-' && statSync(path).isDirectory();
+  } catch {
+    // reading it says why
+    return false;
+  }
 }

@@ -18,7 +18,7 @@ import { run } from './run.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'faultodds-replay-'));
 afterAll(() => rmSync(folder, { recursive: true }));
-const { model, compiled, cases } = loadKnowledge();
+const { model, compiled, cases } = await loadKnowledge();
 
 function caseFile(name: string, events: readonly object[]): string {
   const path = join(folder, name);

@@ -16,6 +16,7 @@ import { paint } from './paint.ts';
 import { printAdvice } from './printAdvice.ts';
 import { printContext } from './printContext.ts';
 import { printDoubt } from './printDoubt.ts';
+import { printJson } from './printJson.ts';
 import { printRanking } from './printRanking.ts';
 import { printReading } from './printReading.ts';
 import { readCase } from './readCase.ts';
@@ -42,10 +43,10 @@ const ADVICE_DRAWS = 20;
 
 /** Prints how the ranking moved with every result of a case, then what to do next and why.
  * @throws CommandError the case or an option cannot be used */
-export function replay(terminal: Terminal, name: string, options: ReplayOptions): void {
-  const knowledge = loadKnowledge(options.model, { atMost: options.two === true ? 2 : 1 });
+export async function replay(terminal: Terminal, name: string, options: ReplayOptions): Promise<void> {
+  const knowledge = await loadKnowledge(options.model, { atMost: options.two === true ? 2 : 1 });
   const { model, compiled } = knowledge;
-  const session = readCase(knowledge, name);
+  const { session } = await readCase(knowledge, name);
   const state = caseState(session);
   const facts = factsOf(state);
   const explanation = explainCase(compiled, facts);
@@ -61,7 +62,7 @@ export function replay(terminal: Terminal, name: string, options: ReplayOptions)
       : doubtOf(compiled, facts, circumstances, { draws, adviceDraws: Math.min(draws, ADVICE_DRAWS) });
   if (options.json === true) {
     const document = replayDocument({ compiled, session, explanation, belief, advice, conflict, doubt }, options);
-    terminal.write(`${JSON.stringify(document, null, 2)}\n`);
+    printJson(terminal, document);
     return;
   }
 
@@ -69,7 +70,7 @@ export function replay(terminal: Terminal, name: string, options: ReplayOptions)
   const heading = (text: string): void =>
     terminal.write(`\n${paint(terminal, 'strong', foldText(text, terminal.width))}\n`);
   const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
-  terminal.write(`${paint(terminal, 'strong', state.title)}\n`);
+  terminal.write(`${paint(terminal, 'strong', foldText(state.title, terminal.width))}\n`);
   if (session.demo !== undefined) paragraph('An invented case, for teaching.');
   if (options.two === true) paragraph('Two causes at once are allowed for.');
   if (state.engine !== undefined) paragraph(`${describeEngine(state.engine)}.`);
