@@ -1,5 +1,5 @@
-import { plainText } from './plainText.ts';
 import type { Terminal } from './terminal.ts';
+import { terminalText } from './terminalText.ts';
 
 type Stream = Pick<NodeJS.WriteStream, 'write'> & { readonly isTTY?: boolean; readonly columns?: number };
 
@@ -16,10 +16,9 @@ export function terminalOf(process: {
   const { stdout, stderr, stdin, env, platform } = process;
   const onTerminal = stdout.isTTY === true;
   const unicode = speaksUnicode(env, platform);
-  const shown = (text: string): string => (unicode ? text : plainText(text));
   return {
-    write: (text) => void stdout.write(shown(text)),
-    warn: (text) => void stderr.write(shown(text)),
+    write: (text) => void stdout.write(terminalText(text, unicode)),
+    warn: (text) => void stderr.write(terminalText(text, unicode)),
     width: onTerminal ? Math.min(Math.max(stdout.columns ?? 80, 40), 100) : Infinity,
     colour: wantsColour(env, onTerminal),
     unicode,
