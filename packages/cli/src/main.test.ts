@@ -1,5 +1,6 @@
-import { spawnSync, type SpawnSyncReturns } from 'node:child_process';
-import { copyFileSync, existsSync, mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { spawn, spawnSync, type SpawnSyncReturns } from 'node:child_process';
+import { once } from 'node:events';
+import { closeSync, copyFileSync, existsSync, mkdirSync, mkdtempSync, openSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -63,12 +64,90 @@ describe.skipIf(!isBuilt)('the built program', () => {
   });
 });
 
-test('the bin of a checkout that is not built says what to do', () => {
+describe.skipIf(!isBuilt)('the built program at its edges', () => {
+  const document = JSON.stringify({ format: 'faultodds-case', version: 2, id: 'c', title: 'Invented', events: [] });
+  const env = { PATH: process.env['PATH'] ?? '', LANG: 'C.UTF-8' };
+
+  test('a pipe that has nothing yet is waited for', async () => {
+    // says so when it begins to read, so that nothing has to be slept for
+    const hook = `const read = process.stdin._read;
+      process.stdin._read = function (size) { process.stderr.write('reading'); read.call(this, size); };`;
+    const child = spawn(
+      process.execPath,
+      ['--import', `data:text/javascript,${encodeURIComponent(hook)}`, bin, 'replay', '-', '--json'],
+      { env },
+    );
+    const said: string[] = [];
+    child.stdout.on('data', (chunk) => said.push(String(chunk)));
+    const closed = once(child, 'close');
+    const [first] = (await Promise.race([once(child.stderr, 'data'), closed])) as [unknown];
+    expect(String(first)).toContain('reading');
+    child.stdin.write(document.slice(0, 20));
+    child.stdin.end(document.slice(20));
+    expect(await closed).toEqual([0, null]);
+    expect(JSON.parse(said.join(''))).toMatchObject({ case: { title: 'Invented' } });
+  });
+
+  test('data stays the same data where only ASCII is shown', () => {
+    const ascii = spawned(['list', 'intake', '--json'], { LANG: 'C' }).stdout;
+    // oxlint-disable-next-line no-control-regex
+    expect(ascii).toMatch(/^[\x00-\x7f]+$/);
+    expect(JSON.parse(ascii)).toEqual(JSON.parse(spawned(['list', 'intake', '--json']).stdout));
+  });
+
+  test('a pipe that is closed early is no failure and says nothing', async () => {
+    const child = spawn(process.execPath, [bin, 'list', 'causes'], { env });
+    child.stdout.destroy();
+    const said: string[] = [];
+    child.stderr.on('data', (chunk) => said.push(String(chunk)));
+    expect(await once(child, 'close')).toEqual([0, null]);
+    expect(said.join('')).toBe('');
+  });
+
+  const hasFullDevice = existsSync('/dev/full');
+  if (!hasFullDevice) console.warn('no /dev/full here: that a full disk is told on output is not tried');
+  test.skipIf(!hasFullDevice)('output that cannot be written is told in one line', () => {
+    const full = openSync('/dev/full', 'w');
+    const { status, stderr } = spawnSync(process.execPath, [bin, 'list', 'causes'], {
+      encoding: 'utf8',
+      env,
+      stdio: ['ignore', full, 'pipe'],
+    });
+    closeSync(full);
+    expect({ status, stderr }).toEqual({
+      status: 2,
+      stderr: 'faultodds: cannot write what was asked for: the disk is full\n',
+    });
+  });
+
+  test('a fault of its own is one line with its place, and exit code 3', () => {
+    const fault = `Array.prototype.findLast = () => { throw new TypeError('broken\\nby the test'); };
+      JSON.stringify = Array.prototype.findLast;`;
+    const { status, stdout, stderr } = spawnSync(
+      process.execPath,
+      ['--import', `data:text/javascript,${encodeURIComponent(fault)}`, bin, 'list', 'causes', '--json'],
+      { encoding: 'utf8', env },
+    );
+    expect({ status, stdout }).toEqual({ status: 3, stdout: '' });
+    expect(stderr).toMatch(/^faultodds: a fault of faultodds itself, please report it: broken by the test \(.+\)\n$/);
+  });
+});
+
+test('the bin of a checkout that is not installed or built says in one line what to do, through npm too', () => {
   const folder = mkdtempSync(join(tmpdir(), 'faultodds-bin-'));
-  mkdirSync(join(folder, 'bin'));
-  copyFileSync(bin, join(folder, 'bin', 'faultodds.mjs'));
-  const { status, stderr } = spawnSync(process.execPath, [join(folder, 'bin', 'faultodds.mjs')], { encoding: 'utf8' });
+  for (const path of ['packages/cli/bin/faultodds.mjs', '.tools/faultodds.mjs']) {
+    mkdirSync(join(folder, path, '..'), { recursive: true });
+    copyFileSync(new URL(`../../../${path}`, import.meta.url), join(folder, path));
+  }
+  writeFileSync(join(folder, 'packages/cli/tsconfig.json'), '{}');
+  const answers = ['packages/cli/bin/faultodds.mjs', '.tools/faultodds.mjs'].map((path) =>
+    spawnSync(process.execPath, [join(folder, path), 'replay', 'demo-07'], { encoding: 'utf8' }),
+  );
   rmSync(folder, { recursive: true });
-  expect(status).toBe(2);
-  expect(stderr).toBe('faultodds: not built yet; run npm run build first\n');
+  for (const { status, stderr } of answers) {
+    expect({ status, stderr }).toEqual({
+      status: 2,
+      stderr: 'faultodds: not ready yet; run first: npm ci && npm run build\n',
+    });
+  }
 });

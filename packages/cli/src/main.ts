@@ -1,9 +1,28 @@
+import { errnoOf } from './errnoOf.ts';
+import { reasonOf } from './reasonOf.ts';
 import { run } from './run.ts';
 import { terminalOf } from './terminalOf.ts';
 
-// `faultodds … | head` closes the pipe early: that is no failure
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code === 'EPIPE') process.exit(0);
-  throw error;
+const terminal = terminalOf(process);
+const oneLine = (text: string): string => `faultodds: ${text.replaceAll(/\s*\n\s*/g, ' ')}\n`;
+
+process.stdout.on('error', (error) => {
+  // `faultodds … | head` closes the pipe early: that is no failure
+  if (errnoOf(error) === 'EPIPE') process.exit();
+  terminal.warn(oneLine(`cannot write what was asked for: ${reasonOf(error)}`));
+  process.exit(2);
 });
-process.exitCode = await run(process.argv.slice(2), terminalOf(process));
+// nobody can be told
+process.stderr.on('error', () => {});
+
+run(process.argv.slice(2), terminal).then(
+  (code) => {
+    process.exitCode = code;
+  },
+  (fault: unknown) => {
+    const { message, stack = '' } = fault instanceof Error ? fault : { message: String(fault) };
+    const [, at = ''] = /\n\s+at (.+)/.exec(stack) ?? [];
+    terminal.warn(oneLine(`a fault of faultodds itself, please report it: ${message}${at === '' ? '' : ` (${at})`}`));
+    process.exitCode = 3;
+  },
+);

@@ -25,7 +25,7 @@ async function said(...argv: string[]): Promise<{ code: number; out: string; err
   return { code, out: out(), err: err() };
 }
 
-const { model, compiled, cases } = loadKnowledge();
+const { model, compiled, cases } = await loadKnowledge();
 const aCase = {
   format: 'faultodds-case',
   version: 1,
@@ -123,6 +123,24 @@ describe('replay', () => {
   });
 });
 
+test('a case that no cause of the model can bring about is one line, not a stack', async () => {
+  const { tests, ...rest } = pumpModel();
+  const never = tests.map((one) =>
+    one.id === 'fuse-look' ? { ...one, rows: one.rows.map((row) => ({ ...row, p: { whole: 1, blown: 0 } })) } : one,
+  );
+  const events = [{ kind: 'result-recorded', id: 'r1', test: 'fuse-look', outcome: 'blown' }];
+  const argv = [
+    file('never-case.json', { ...aCase, events }),
+    '--model',
+    file('never.json', { ...rest, tests: never }),
+  ];
+  for (const command of ['replay', 'plan']) {
+    const { code, err } = await said(command, ...argv);
+    expect(code).toBe(2);
+    expect(err).toMatch(/^faultodds: [^\n]+; [^\n]+\n$/);
+  }
+});
+
 describe('what is unknown is one line on standard error, and exit code 2', () => {
   test.each([
     [['repaly', 'demo-01'], 'Did you mean replay'],
@@ -140,7 +158,16 @@ describe('what is unknown is one line on standard error, and exit code 2', () =>
     ],
     [['replay', file('typos.json', { ...aCase, events: [{ kind: 'a' }, { kind: 'b' }] })], 'lists all 2 problems'],
     [['replay', 'demo-01', '--top', '0'], 'whole number from 1'],
+    [['replay', 'demo-01', '--top', 'NaN'], 'whole number from 1'],
+    [['replay', 'demo-01', '--doubt', '10001'], 'whole number from 1 to 10000'],
+    [['plan', 'demo-01', '--search', '-5'], 'whole number from 1'],
+    [['plan', 'demo-01', '--steps', '1e9'], 'whole number from 1'],
+    [['codes', 'P0301', '--cylinder', '1', '--of', '999999'], 'whole number from 2 to 12'],
+    [['codes', 'P0301', '--cylinder', '13', '--of', '12'], 'whole number from 1 to 12'],
     [['replay', 'demo-01', '--labour', '-3'], 'number above 0'],
+    [['replay', 'demo-01', '--labour', '1e308'], 'number above 0'],
+    [['replay', 'demo-01', '--parts-factor', 'NaN'], 'number above 0'],
+    [['replay', 'demo-01', '--labour', '85', '--currency', 'EUR\nNaN'], 'code of letters'],
     [['replay', 'demo-01', '--currency', 'EUR'], 'needs --labour'],
     [['replay', 'demo-01', '--stpes', '2'], 'Did you mean --steps'],
     [['replay', 'demo-01', '--model', file('empty.json', {})], 'is no valid model'],

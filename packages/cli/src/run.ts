@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { engineLimits, FaultoddsError } from '@faultodds/core';
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { check, type CheckOptions } from './check.ts';
 import { CommandError } from './commandError.ts';
@@ -16,8 +17,8 @@ export async function run(argv: readonly string[], terminal: Terminal, prompter?
   let exitCode = 0;
   const program = describeProgram(terminal, {
     replay: (name, options) => replay(terminal, name, options),
-    check: (path, options) => {
-      exitCode = check(terminal, path, options);
+    check: async (path, options) => {
+      exitCode = await check(terminal, path, options);
     },
     list: (what, options) => list(terminal, what, options),
     plan: (name, options) => plan(terminal, name, options),
@@ -34,19 +35,33 @@ export async function run(argv: readonly string[], terminal: Terminal, prompter?
     return exitCode;
   } catch (error) {
     if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2; // its line is written already
-    if (!(error instanceof CommandError)) throw error;
-    terminal.warn(`faultodds: ${error.message}\n`);
+    const message = messageOf(error);
+    if (message === undefined) throw error;
+    terminal.warn(`faultodds: ${oneLine(message)}\n`);
     return 2;
   }
 }
 
+/** What is wrong with what was given; nothing when it is a fault of faultodds itself. */
+function messageOf(error: unknown): string | undefined {
+  if (error instanceof CommandError) return error.message;
+  // refused by core: an option or a number of the case that only shows when it is computed
+  if (error instanceof FaultoddsError)
+    return error.problems.map(({ message, hint }) => `${message}; ${hint}`).join('. ');
+  return undefined;
+}
+
+function oneLine(text: string): string {
+  return text.trim().replaceAll(/\s*\n\s*/g, ' ');
+}
+
 interface Actions {
-  readonly replay: (name: string, options: ReplayOptions) => void;
+  readonly replay: (name: string, options: ReplayOptions) => Promise<void>;
   readonly ask: (name: string | undefined, options: AskOptions) => Promise<void>;
-  readonly check: (path: string, options: CheckOptions) => void;
-  readonly list: (what: string, options: ListOptions) => void;
-  readonly plan: (name: string, options: PlanOptions) => void;
-  readonly codes: (pieces: readonly string[], options: CodesOptions) => void;
+  readonly check: (path: string, options: CheckOptions) => Promise<void>;
+  readonly list: (what: string, options: ListOptions) => Promise<void>;
+  readonly plan: (name: string, options: PlanOptions) => Promise<void>;
+  readonly codes: (pieces: readonly string[], options: CodesOptions) => Promise<void>;
 }
 
 function describeProgram(terminal: Terminal, actions: Actions): Command {
@@ -60,24 +75,18 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
       writeOut: terminal.write,
       writeErr: terminal.warn,
       // commander spreads some messages over two lines
-      outputError: (text, write) =>
-        write(
-          `faultodds: ${text
-            .replace(/^error: /, '')
-            .trim()
-            .replaceAll(/\s*\n\s*/g, ' ')}\n`,
-        ),
+      outputError: (text, write) => write(`faultodds: ${oneLine(text.replace(/^error: /, ''))}\n`),
     });
   const shared = (command: Command): Command =>
     priced(
       command
-        .addOption(wholeNumber('--top <n>', 'causes to show'))
-        .addOption(wholeNumber('--steps <n>', 'tests and repairs to show')),
+        .addOption(wholeNumber('--top <n>', 'causes to show', 1_000))
+        .addOption(wholeNumber('--steps <n>', 'tests and repairs to show', 1_000)),
     );
   const priced = (command: Command): Command =>
     command
       .addOption(amount('--labour <n>', 'labour rate per hour'))
-      .addOption(new Option('--currency <code>', 'currency of all amounts, as in EUR; with --labour'))
+      .addOption(currency('--currency <code>', 'currency of all amounts, as in EUR; with --labour'))
       .addOption(amount('--parts-factor <n>', "the model's prices of parts times this"))
       .option('--model <path>', 'a model of your own: a file, or a folder of parts');
   shared(
@@ -85,7 +94,9 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
       .command('replay <case>')
       .description('how the ranking moved with every result of a case, and what next (- reads standard input)'),
   )
-    .addOption(wholeNumber('--doubt [draws]', 'how sure that is: over so many plausible models, 200 if not said'))
+    .addOption(
+      wholeNumber('--doubt [draws]', 'how sure that is: over so many plausible models, 200 if not said', 10_000),
+    )
     .option('--two', 'allow for two causes at once')
     .option('--json', 'print data instead of text')
     .action(actions.replay);
@@ -93,13 +104,17 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
     program
       .command('ask [case]')
       .description('work on a case with questions and answers, from the start or from a saved one'),
-  ).action(actions.ask);
+  )
+    .option('--keep <file>', 'a new file that keeps every answer at once; a case from a file keeps them there anyway')
+    .action(actions.ask);
   priced(
     program
       .command('plan <case>')
       .description('what to do from here on, whatever comes (- reads standard input)')
-      .addOption(wholeNumber('--steps <n>', 'steps written out below each other, 4 if not said'))
-      .addOption(wholeNumber('--search <n>', 'places to examine: more take longer and prove more, 40 if not said'))
+      .addOption(wholeNumber('--steps <n>', 'steps written out below each other, 4 if not said', 1_000))
+      .addOption(
+        wholeNumber('--search <n>', 'places to examine: more take longer and prove more, 40 if not said', 1_000_000),
+      )
       .option('--open <access>', 'also when to open that, and what to look at while it is open')
       .addOption(inLanguage('of the plan')),
   )
@@ -125,8 +140,8 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
     .command('codes')
     .description('what a list of trouble codes says about one cylinder')
     .argument('<codes...>', 'as the scan tool shows them (- reads standard input)')
-    .addOption(wholeNumber('--cylinder <n>', 'the cylinder that misfires').makeOptionMandatory())
-    .addOption(wholeNumber('--of <n>', 'number of cylinders').makeOptionMandatory())
+    .addOption(wholeNumber('--cylinder <n>', 'the cylinder that misfires', most).makeOptionMandatory())
+    .addOption(wholeNumber('--of <n>', 'number of cylinders', most, least).makeOptionMandatory())
     .addOption(new Option('--bank <n>', 'its bank; not said: codes of either count').choices(['1', '2']))
     .option('--complete', 'the list is all that the modules hold, so that what is missing says something too')
     .option('--json', 'print data instead of text')
@@ -134,6 +149,8 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
     .action(actions.codes);
   return program.addHelpText('after', examples);
 }
+
+const { least, most } = engineLimits;
 
 const examples = `
 Begin with:
@@ -143,10 +160,18 @@ Begin with:
   faultodds list cases
 `;
 
-function wholeNumber(flags: string, description: string): Option {
+function wholeNumber(flags: string, description: string, to: number, from = 1): Option {
   return new Option(flags, description).argParser((text: string) => {
-    if (!/^[1-9]\d{0,5}$/.test(text)) throw new InvalidArgumentError('Expected a whole number from 1.');
-    return Number(text);
+    const number = /^\d{1,9}$/.test(text) ? Number(text) : NaN;
+    if (number >= from && number <= to) return number;
+    throw new InvalidArgumentError(`Expected a whole number from ${from} to ${to}.`);
+  });
+}
+
+function currency(flags: string, description: string): Option {
+  return new Option(flags, description).argParser((text: string) => {
+    if (/^[A-Za-z]{1,20}$/.test(text)) return text;
+    throw new InvalidArgumentError('Expected a code of letters, as in EUR.');
   });
 }
 
@@ -156,8 +181,9 @@ function inLanguage(of: string): Option {
 
 function amount(flags: string, description: string): Option {
   return new Option(flags, description).argParser((text: string) => {
-    if (!/^\d{1,9}(\.\d+)?$/.test(text) || Number(text) === 0)
-      throw new InvalidArgumentError('Expected a number above 0.');
+    // far above any price: core refuses what is larger
+    if (!/^\d{1,9}(\.\d{1,9})?$/.test(text) || Number(text) === 0)
+      throw new InvalidArgumentError('Expected a number above 0 and below 1000000000, as in 85 or 85.50.');
     return Number(text);
   });
 }
