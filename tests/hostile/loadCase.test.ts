@@ -34,6 +34,7 @@ const events: CaseEvent[] = [
 const document = JSON.parse(
   JSON.stringify(
     saveCase(
+      compiled,
       events.reduce(
         (session, event) => recordEvent(compiled, session, event),
         startCase({ id: 'c1', title: 'The pump' }),
@@ -56,7 +57,7 @@ test('a case damaged in over a thousand places is refused, or loads whole', () =
     verdictOn(what, CaseError, () => {
       const session = loadCase(compiled, value);
       // what loads can be saved and loaded again
-      const saved = JSON.stringify(saveCase(session));
+      const saved = JSON.stringify(saveCase(compiled, session));
       expect(JSON.stringify(caseState(loadCase(compiled, JSON.parse(saved))))).toBe(JSON.stringify(caseState(session)));
     }),
   );

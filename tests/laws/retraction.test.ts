@@ -55,7 +55,7 @@ test('retracting a result gives the state, the belief and the advice in which it
 test('a case saved and loaded again is the same case', () => {
   law(anyCase(), 60, (one) => {
     const session = sessionOf(one, one.facts.observations);
-    const saved: unknown = JSON.parse(JSON.stringify(saveCase(session)));
+    const saved: unknown = JSON.parse(JSON.stringify(saveCase(one.compiled, session)));
     expect(caseState(loadCase(one.compiled, saved))).toEqual(caseState(session));
     expect(factsOf(caseState(session)).observations).toEqual(one.facts.observations);
   });

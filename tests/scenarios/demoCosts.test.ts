@@ -31,7 +31,7 @@ function pricesOf(id: string): { readonly tests: readonly (readonly [string, num
   const demo = demos.get(id)!;
   const tests: [string, number][] = [];
   let session = startCase({ id, title: id });
-  for (const event of saveCase(demo).events) {
+  for (const event of saveCase(compiled, demo).events) {
     if (event.kind === 'result-recorded') {
       const state = caseState(session);
       const advice = nextActions(compiled, updateBelief(compiled, factsOf(state)), circumstancesOf(compiled, state));

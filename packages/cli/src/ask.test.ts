@@ -35,7 +35,7 @@ test('intake, a result, a tried repair, saved to a file that replays', async () 
   ]);
   expect(JSON.parse(readFileSync(path, 'utf8'))).toMatchObject({
     format: 'faultodds-case',
-    version: 2,
+    version: 3,
     events: [
       { kind: 'context-set', feature: 'plug-age', value: 'within-interval' },
       { kind: 'context-set', feature: 'pattern', value: 'load-only' },

@@ -28,6 +28,7 @@ import { foldText } from './foldText.ts';
 import { describeKeeping, isUnsaved, keepIn, keepOn, type Keeping } from './keeping.ts';
 import { loadKnowledge } from './loadKnowledge.ts';
 import { printAdvice } from './printAdvice.ts';
+import { printNotices } from './printNotices.ts';
 import { printReasons } from './printReasons.ts';
 import { printStanding, standingOf, type Standing } from './printStanding.ts';
 import type { Prompter } from './prompter.ts';
@@ -73,7 +74,7 @@ export async function ask(
     standingOf(compiled, session, circumstancesWith(compiled, caseState(session), options));
   let now = standing();
   let keeping: Keeping =
-    options.keep === undefined ? { file: read?.file, saved: session.content } : keepIn(options.keep, session);
+    options.keep === undefined ? { file: read?.file, saved: session.content } : keepIn(compiled, options.keep, session);
   const desk: Desk = { stated: undefined, told: undefined, guess: engineOf(caseState(session)), typed: new Map() };
 
   /** Takes over a session if it can be computed; a mistake is told and changes nothing. */
@@ -94,7 +95,7 @@ export async function ask(
       desk.told === undefined || desk.told === desk.stated ? [] : [{ kind: 'engine-set', ...desk.told }];
     move(() => [...told, ...events].reduce((so_far, event) => recordEvent(compiled, so_far, event), session));
     desk.told = undefined;
-    keeping = keepOn(terminal, keeping, session);
+    keeping = keepOn(terminal, compiled, keeping, session);
   };
   const record = (events: readonly CaseEvent[] | undefined): void => {
     if (events === undefined || events.length === 0) return;
@@ -104,7 +105,7 @@ export async function ask(
   };
   const leaveBehind = (): void => {
     if (!isUnsaved(keeping, session)) return;
-    const path = recoverCase(session);
+    const path = recoverCase(compiled, session);
     terminal.warn(
       path === undefined
         ? 'faultodds: what was answered could not be kept\n'
@@ -121,6 +122,7 @@ export async function ask(
 
   terminal.write(`${foldText(`${model.title}. Nothing is sent anywhere. Escape goes back.`, terminal.width)}\n`);
   terminal.write(`${foldText(describeKeeping(keeping), terminal.width)}\n`);
+  printNotices(terminal, model, session);
   if (name === undefined) {
     if (existsSync(RECOVERED)) {
       const text = `What an earlier run left is in '${RECOVERED}': 'faultodds ask ${RECOVERED}' goes on with it.`;
@@ -175,12 +177,12 @@ export async function ask(
         const before = now;
         desk.told = undefined;
         move(() => (wanted === 'undo' ? undo(session) : redo(session)));
-        keeping = keepOn(terminal, keeping, session);
+        keeping = keepOn(terminal, compiled, keeping, session);
         printStanding(terminal, model, now, { top, before });
         break;
       }
       case 'save': {
-        const file = await saveToFile(terminal, prompter, session, keeping.file);
+        const file = await saveToFile(terminal, prompter, compiled, session, keeping.file);
         if (file !== undefined) keeping = { file, saved: session.content };
         break;
       }

@@ -99,9 +99,10 @@ function checkModel({ input, locate }: ModelParts): Checked {
 
 async function checkCase({ input, locate }: ModelParts): Promise<Checked> {
   try {
-    const { content } = loadCase((await loadKnowledge()).compiled, input);
+    const { content, notices } = loadCase((await loadKnowledge()).compiled, input);
     const summary = `Valid case '${content.state.id}': ${count(content.events.length, 'event')}.`;
-    return { kind: 'case', problems: [], findings: [], summary };
+    const unplaced = notices.flatMap((one) => (one.kind === 'model-differs' ? [] : one.problems));
+    return { kind: 'case', problems: unplaced, findings: [], summary };
   } catch (error) {
     if (!(error instanceof FaultoddsError)) throw error;
     const problems = error.problems.map((problem) => ({ ...problem, path: locate(problem.path) }));

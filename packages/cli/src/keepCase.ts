@@ -1,4 +1,4 @@
-import { saveCase, type Session } from '@faultodds/core';
+import { saveCase, type CompiledModel, type Session } from '@faultodds/core';
 import { replaceFile } from './replaceFile.ts';
 
 /** A file in which a case is kept, and what was last read from it or written to it; null: nothing is there yet. */
@@ -9,8 +9,8 @@ export interface CaseFile {
 
 /** Writes a case to its file, over what was last read from it or written to it and nothing else. @returns the file as it is now.
  * @throws CommandError it cannot be written, or another program changed it */
-export function keepCase({ path, holds }: CaseFile, session: Session): CaseFile {
-  const text = `${JSON.stringify(saveCase(session), null, 2)}\n`;
+export function keepCase(compiled: CompiledModel, { path, holds }: CaseFile, session: Session): CaseFile {
+  const text = `${JSON.stringify(saveCase(compiled, session), null, 2)}\n`;
   replaceFile(path, text, { over: holds });
   return { path, holds: Buffer.from(text) };
 }

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import type { Session } from '@faultodds/core';
+import type { CompiledModel, Session } from '@faultodds/core';
 import { CommandError } from './commandError.ts';
 import { foldText } from './foldText.ts';
 import { keepCase, type CaseFile } from './keepCase.ts';
@@ -15,9 +15,9 @@ export interface Keeping {
 }
 
 /** Begins to keep a case in a file that is not there yet. @throws CommandError it is, or it cannot be written */
-export function keepIn(path: string, session: Session): Keeping {
+export function keepIn(compiled: CompiledModel, path: string, session: Session): Keeping {
   if (existsSync(path)) throw new CommandError(`'${path}' exists; 'faultodds ask ${path}' goes on with the case in it`);
-  return { file: keepCase({ path, holds: null }, session), saved: session.content };
+  return { file: keepCase(compiled, { path, holds: null }, session), saved: session.content };
 }
 
 /** Whether leaving now would lose something. */
@@ -26,11 +26,11 @@ export function isUnsaved({ saved }: Keeping, { content }: Session): boolean {
 }
 
 /** Writes a case to its file, where it has one. A file that cannot be written, or that another program changed, is told; the work goes on. */
-export function keepOn(terminal: Terminal, keeping: Keeping, session: Session): Keeping {
+export function keepOn(terminal: Terminal, compiled: CompiledModel, keeping: Keeping, session: Session): Keeping {
   const { file, saved } = keeping;
   if (file === undefined || session.content === saved) return keeping;
   try {
-    return { file: keepCase(file, session), saved: session.content };
+    return { file: keepCase(compiled, file, session), saved: session.content };
   } catch (error) {
     if (!(error instanceof CommandError)) throw error;
     const text = `Not saved: ${error.message}. Nothing is lost here: “Save the case” asks for a file.`;

@@ -22,6 +22,7 @@ import { loadKnowledge } from './loadKnowledge.ts';
 import { paint } from './paint.ts';
 import { printCautions } from './printCautions.ts';
 import { printJson } from './printJson.ts';
+import { printNotices } from './printNotices.ts';
 import { printOpening, type Opening } from './printOpening.ts';
 import { readCase } from './readCase.ts';
 import { replaceFile } from './replaceFile.ts';
@@ -82,6 +83,7 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
     const document = {
       ...found,
       case: state.id,
+      notices: words.sentencesForNotices(model, session.notices),
       examined: solution.progress.steps,
       ...(opening === undefined ? {} : { opening }),
     };
@@ -95,6 +97,7 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
   const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
   terminal.write(`${paint(terminal, 'strong', foldText(state.title, terminal.width))}\n`);
   if (session.demo !== undefined) paragraph('An invented case, for teaching.');
+  printNotices(terminal, model, session, options.language);
   const advice = nextActions(compiled, belief, circumstances);
   if (advice.proof !== undefined) paragraph(words.sentenceForAdvice(model, advice));
   terminal.write('\n');

@@ -17,6 +17,7 @@ import { printAdvice } from './printAdvice.ts';
 import { printContext } from './printContext.ts';
 import { printDoubt } from './printDoubt.ts';
 import { printJson } from './printJson.ts';
+import { printNotices } from './printNotices.ts';
 import { printRanking } from './printRanking.ts';
 import { printReading } from './printReading.ts';
 import { readCase } from './readCase.ts';
@@ -72,6 +73,7 @@ export async function replay(terminal: Terminal, name: string, options: ReplayOp
   const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
   terminal.write(`${paint(terminal, 'strong', foldText(state.title, terminal.width))}\n`);
   if (session.demo !== undefined) paragraph('An invented case, for teaching.');
+  printNotices(terminal, model, session);
   if (options.two === true) paragraph('Two causes at once are allowed for.');
   if (state.engine !== undefined) paragraph(`${describeEngine(state.engine)}.`);
   printContext(terminal, model, state.context);

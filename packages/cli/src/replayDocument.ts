@@ -1,10 +1,12 @@
 import {
   caseState,
+  modelIdentity,
   type Advice,
   type Belief,
   type CompiledModel,
   type Engine,
   type Explanation,
+  type ModelIdentity,
   type Observation,
   type RankedCause,
   type Reading,
@@ -15,6 +17,7 @@ import {
   sentenceForAdvice,
   sentenceForObservation,
   sentenceForStopping,
+  sentencesForNotices,
   sentenceForWarning,
   sentenceWithoutObservation,
 } from '@faultodds/core/words/en';
@@ -35,6 +38,10 @@ export interface ReplayDocument {
     readonly engine?: Engine;
     readonly context: Readonly<Record<string, string>>;
   };
+  /** What it was worked out with. */
+  readonly model: ModelIdentity;
+  /** What opening the case had to tell, in sentences: a model that differs, entries without a place. */
+  readonly notices: readonly string[];
   readonly intake: readonly RankedCauseWithLabel[];
   readonly observations: readonly {
     readonly id: string;
@@ -111,6 +118,8 @@ export function replayDocument(
     format: 'faultodds-replay',
     version: 1,
     case: { id, title, invented: demo !== undefined, ...(engine === undefined ? {} : { engine }), context },
+    model: modelIdentity(model),
+    notices: sentencesForNotices(model, session.notices),
     intake: labelled(explanation.beliefs[0].ranking),
     observations: explanation.observations.map((step, at) => ({
       id: step.observation.id,

@@ -1,4 +1,4 @@
-import { caseState, type Session } from '@faultodds/core';
+import { caseState, type CompiledModel, type Session } from '@faultodds/core';
 import { CommandError } from './commandError.ts';
 import { contentOf } from './contentOf.ts';
 import { foldText } from './foldText.ts';
@@ -12,6 +12,7 @@ import type { Terminal } from './terminal.ts';
 export async function saveToFile(
   terminal: Terminal,
   prompter: Prompter,
+  compiled: CompiledModel,
   session: Session,
   file?: CaseFile,
 ): Promise<CaseFile | undefined> {
@@ -26,7 +27,7 @@ export async function saveToFile(
       path === file?.path ? `'${path}' was changed by another program. Replace it?` : `'${path}' exists. Replace it?`;
     if (there !== null && !isOwn && (await prompter.confirm(question)) !== true) return undefined;
     // what came to stand there since the question was asked is not what was agreed to
-    const kept = keepCase({ path, holds: there }, session);
+    const kept = keepCase(compiled, { path, holds: there }, session);
     told(
       `Saved. Every answer from here on is kept there too. 'faultodds ask ${path}' goes on with it, 'faultodds replay ${path}' prints it.`,
     );

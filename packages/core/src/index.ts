@@ -32,6 +32,9 @@ export type {
 export { parseModel } from './model/parseModel.ts';
 export { compileModel, type CompileOptions } from './model/compileModel.ts';
 export type { CompiledModel } from './model/compiledModel.ts';
+export { modelIdentity, type ModelIdentity } from './model/modelIdentity.ts';
+export type { OutcomeNames, PartName, Renaming } from './model/renaming.ts';
+export { namesToday, type NamesToday } from './model/namesToday.ts';
 export { changeNumber } from './model/changeNumber.ts';
 export { lintModel, type LintFinding } from './model/lintModel.ts';
 export { rangeOfProbability } from './distributions/rangeOfProbability.ts';
@@ -153,6 +156,8 @@ export type { BareJudgement, ProvenanceClass } from './diagnosability/provenance
 export type { CaseEvent } from './session/caseEvent.ts';
 export type { CaseState } from './session/caseState.ts';
 export type { CaseDocument, DemoFacts } from './session/caseDocument.ts';
+export type { UnplacedEvent } from './session/unplacedEvent.ts';
+export type { CaseNotice, CauseUnknown, EventUnplaced, ModelDiffers } from './session/caseNotice.ts';
 export { caseState, type Session } from './session/session.ts';
 export { startCase } from './session/startCase.ts';
 export { recordEvent } from './session/recordEvent.ts';

@@ -6,7 +6,7 @@ import { documentOfLink, shareLink } from './shareLink.ts';
 
 const invented: CaseDocument = {
   format: 'faultodds-case',
-  version: 2,
+  version: 3,
   id: 'case-1',
   title: 'Prüfstand – “four”',
   events: Array.from({ length: 12 }, (_, at) => ({ kind: 'note-added', text: `Remark number ${at}` })),

@@ -36,7 +36,7 @@ export function createShelf(knowledge: Knowledge, device: Device, newId: () => s
 
   function caseToKeep(session: Session, standing: Standing | undefined): CaseToKeep {
     const { id, title } = caseState(session);
-    const bare = { id, title, document: saveCase(session), revision: newId(), changed: Date.now() };
+    const bare = { id, title, document: saveCase(knowledge.compiled, session), revision: newId(), changed: Date.now() };
     return standing === undefined ? bare : { ...bare, standing };
   }
 
@@ -65,7 +65,7 @@ export function createShelf(knowledge: Knowledge, device: Device, newId: () => s
       await keep(recordEvent(knowledge.compiled, session, { kind: 'title-set', title }), kept.standing);
     },
     async duplicate(kept) {
-      const document = { ...saveCase(loadCase(knowledge.compiled, kept.document)), id: newId() };
+      const document = { ...saveCase(knowledge.compiled, loadCase(knowledge.compiled, kept.document)), id: newId() };
       const copy = loadCase(knowledge.compiled, document);
       const title = t.cases.copyOf(kept.title).slice(0, 80);
       await keep(recordEvent(knowledge.compiled, copy, { kind: 'title-set', title }), kept.standing);

@@ -91,7 +91,7 @@ export function createWorkbench(
 
   /** Another window wrote to this case first: what was made here goes on as a case of its own. */
   function besides(session: Session, title: string): void {
-    const copy = loadCase(compiled, { ...saveCase(session), id: newId() });
+    const copy = loadCase(compiled, { ...saveCase(compiled, session), id: newId() });
     store.open(recordEvent(compiled, copy, { kind: 'title-set', title }));
     notice = t.cases.clash(title);
   }
@@ -129,8 +129,8 @@ export function createWorkbench(
     const session = loadCase(compiled, document);
     const kept = shelf.all.find(({ id }) => id === session.start.id);
     if (kept === undefined) store.open(session);
-    else if (JSON.stringify(kept.document) === JSON.stringify(saveCase(session))) openKept(kept);
-    else store.open(loadCase(compiled, { ...saveCase(session), id: newId() }));
+    else if (JSON.stringify(kept.document) === JSON.stringify(saveCase(compiled, session))) openKept(kept);
+    else store.open(loadCase(compiled, { ...saveCase(compiled, session), id: newId() }));
   }
 
   async function guarded(change: () => Promise<void>): Promise<void> {
@@ -184,7 +184,7 @@ export function createWorkbench(
     putBack: () => guarded(shelf.putBack),
     replayTo,
     leaveReplay() {
-      const document = { ...saveCase(store.now.session), id: newId() };
+      const document = { ...saveCase(compiled, store.now.session), id: newId() };
       store.open(loadCase(compiled, document));
     },
     importFile(name, text) {
@@ -205,7 +205,7 @@ export function createWorkbench(
       }
     },
     exportFile() {
-      const document = saveCase(store.now.session);
+      const document = saveCase(compiled, store.now.session);
       return { name: t.cases.fileName(document.id), text: `${JSON.stringify(document, null, 2)}\n` };
     },
     async openLink(fragment) {
@@ -221,7 +221,7 @@ export function createWorkbench(
     },
     async makeLink(address) {
       const { shareLink } = await import('./shareLink.ts');
-      return shareLink(saveCase(store.now.session), address);
+      return shareLink(saveCase(compiled, store.now.session), address);
     },
   };
 }

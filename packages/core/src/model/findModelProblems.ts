@@ -3,6 +3,7 @@ import type { Problem } from '../errors/faultoddsError.ts';
 import { findCycle } from './findCycle.ts';
 import { findReadingModelProblems } from './findReadingModelProblems.ts';
 import { findReferenceProblems } from './findReferenceProblems.ts';
+import { findRenamingProblems } from './findRenamingProblems.ts';
 import { findRowProblems } from './findRowProblems.ts';
 import { findSizeProblems } from './findSizeProblems.ts';
 import { findSourceProblems } from './findSourceProblems.ts';
@@ -19,6 +20,7 @@ export function findModelProblems(model: Model): Problem[] {
     ...findMultiplierProblems(model),
     ...findCycleProblems(model),
     ...findLonelyCauses(model),
+    ...findRenamingProblems(model),
   ];
 }
 

@@ -1,4 +1,5 @@
 import type { ReadingModel } from './readingModel.ts';
+import type { Renaming } from './renaming.ts';
 import type { ConditionalRow, Row } from './row.ts';
 
 /** A number of the model with its provenance: best estimate, 5-95 % range, equivalent sample size (in cases) and the id of its source. */
@@ -171,8 +172,11 @@ export interface VerificationCheck {
 /** The whole knowledge of one fault: data only. */
 export interface Model {
   readonly format: 'faultodds-model';
+  /** Of the format. */
   readonly version: 1;
   readonly id: string;
+  /** The author's count of what the model says, from 1 on: raised when parts are renamed, split or removed. Default 1. */
+  readonly contentVersion?: number;
   readonly title: string;
   readonly premise: string;
   readonly currencyUnit: string;
@@ -224,4 +228,6 @@ export interface Model {
     readonly drill: string;
   }[];
   readonly glossary: readonly { readonly term: string; readonly meaning: string }[];
+  /** What the parts of all earlier versions are called now. */
+  readonly renamed?: readonly Renaming[];
 }

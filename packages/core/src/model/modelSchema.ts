@@ -1,8 +1,8 @@
 import * as z from 'zod/mini';
+import { idSchema as id } from './idSchema.ts';
 import { readingModelSchema } from './readingModelSchema.ts';
+import { renamingSchema } from './renamingSchema.ts';
 
-// 'constructor' is the one name of this pattern that every object already has
-const id = z.string().check(z.regex(/^(?!constructor$)[a-z0-9][a-z0-9_-]*$/));
 const text = z.string().check(z.minLength(1));
 // large enough for any price or weight, small enough that no sum or product of them overflows
 const nonNegative = z.number().check(z.nonnegative(), z.maximum(1e9));
@@ -150,6 +150,7 @@ const shape = {
   format: z.literal('faultodds-model'),
   version: z.literal(1),
   id,
+  contentVersion: z.optional(z.int().check(z.gte(1), z.lte(1e9))),
   title: text,
   premise: text,
   currencyUnit: text,
@@ -198,6 +199,7 @@ const shape = {
   }),
   reasoningErrors: listOf(z.strictObject({ id, label: text, description: text, drill: text })),
   glossary: listOf(z.strictObject({ term: text, meaning: text })),
+  renamed: z.optional(listOf(renamingSchema).check(z.maxLength(5_000))),
 };
 
 /** The shape of an assembled model. What a shape cannot say is checked by `findModelProblems`. */

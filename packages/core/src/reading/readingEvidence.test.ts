@@ -224,8 +224,8 @@ describe('saved cases', () => {
       reading: { kind: 'single', measure: 'leakage', value: 42, unit: '%' },
       outcome: 'to-exhaust',
     });
-    const saved: unknown = JSON.parse(JSON.stringify(saveCase(session)));
-    expect(saveCase(loadCase(compiled, saved))).toEqual(saveCase(session));
+    const saved: unknown = JSON.parse(JSON.stringify(saveCase(compiled, session)));
+    expect(saveCase(compiled, loadCase(compiled, saved))).toEqual(saveCase(compiled, session));
   });
 
   test('a case from before readings loads', () => {
@@ -236,7 +236,7 @@ describe('saved cases', () => {
       title: 'Invented',
       events: [{ kind: 'result-recorded', id: 'r1', test: 'leak-down', outcome: 'tight' }],
     };
-    expect(saveCase(loadCase(compiled, old)).events).toEqual(old.events);
+    expect(saveCase(compiled, loadCase(compiled, old)).events).toEqual(old.events);
   });
 
   test('a damaged reading is refused at its field and leaves the session as it was', () => {
@@ -249,6 +249,6 @@ describe('saved cases', () => {
         reading: { kind: 'single', measure: 'leakage', value: 420, unit: '%' },
       }),
     ).toThrow(expect.objectContaining({ code: 'reading-implausible', path: '/reading/value' }));
-    expect(saveCase(session).events).toEqual([]);
+    expect(saveCase(compiled, session).events).toEqual([]);
   });
 });

@@ -3,6 +3,7 @@ import { engineLimits } from '../reading/engineLimits.ts';
 import { readingSchema } from '../reading/readingSchema.ts';
 import type { CaseDocument } from './caseDocument.ts';
 import type { CaseEvent } from './caseEvent.ts';
+import { newestCaseVersion } from './newestCaseVersion.ts';
 
 const id = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9_-]*$/), z.maxLength(100));
 const title = z.string().check(z.minLength(1), z.maxLength(300));
@@ -50,13 +51,20 @@ const events = [
 /** Shape of one event. Whether its ids exist is a question to the model, see `findEventProblems`. */
 export const caseEventSchema: z.ZodMiniType<CaseEvent> = z.discriminatedUnion('kind', events);
 
-/** Shape of a saved case, version 2; older ones are migrated first, see `migrateCase`. `$schema` may stand in a hand-written file, for editors. */
+/** Shape of a saved case, version 3; older ones are migrated first, see `migrateCase`. `$schema` may stand in a hand-written file, for editors. */
 export const caseSchema: z.ZodMiniType<CaseDocument> = z.strictObject({
   $schema: z.exactOptional(z.string()),
   format: z.literal('faultodds-case'),
-  version: z.literal(2),
+  version: z.literal(newestCaseVersion),
   id,
   title,
+  model: z.exactOptional(
+    z.strictObject({
+      id,
+      version: z.int().check(z.gte(1), z.lte(1e9)),
+      hash: z.string().check(z.regex(/^[0-9a-f]{16}$/)),
+    }),
+  ),
   demo: z.exactOptional(
     z.strictObject({
       invented: z.literal(true),
@@ -69,4 +77,9 @@ export const caseSchema: z.ZodMiniType<CaseDocument> = z.strictObject({
   ),
   // far above any real case; replaying takes time in the square of their number (2000: under a second)
   events: z.array(caseEventSchema).check(z.maxLength(2_000)),
+  unplaced: z.exactOptional(
+    z
+      .array(z.strictObject({ before: z.int().check(z.gte(0), z.lte(2_000)), event: caseEventSchema, reason: id }))
+      .check(z.maxLength(2_000)),
+  ),
 });

@@ -6,6 +6,7 @@ import { CaseError } from '../errors/caseError.ts';
 import { FaultoddsError } from '../errors/faultoddsError.ts';
 import { ReadingError } from '../errors/readingError.ts';
 import { compileModel } from '../model/compileModel.ts';
+import { modelIdentity } from '../model/modelIdentity.ts';
 import { parseModel } from '../model/parseModel.ts';
 import { parseReading } from '../reading/parseReading.ts';
 import type { CaseEvent } from './caseEvent.ts';
@@ -57,8 +58,8 @@ describe('an engine that is stated', () => {
   });
 
   test('is saved and loaded', () => {
-    const saved: unknown = JSON.parse(JSON.stringify(saveCase(record(fresh, { ...four, bank: 1 }))));
-    expect(saved).toMatchObject({ version: 2, events: [{ ...four, bank: 1 }] });
+    const saved: unknown = JSON.parse(JSON.stringify(saveCase(compiled, record(fresh, { ...four, bank: 1 }))));
+    expect(saved).toMatchObject({ version: 3, events: [{ ...four, bank: 1 }] });
     expect(caseState(loadCase(compiled, saved)).engine).toEqual({ cylinders: 4, suspect: 3, bank: 1 });
   });
 
@@ -144,10 +145,10 @@ describe('where nothing is stated', () => {
   });
 });
 
-test('a case of version 1 loads, with readings of different suspects as they were, and is saved as version 2', () => {
+test('a case of version 1 loads, with readings of different suspects as they were, and is saved as version 3', () => {
   const events = [read(3, bars), { ...read(2, bars), id: 'r2' }];
   const old = deepFreeze({ format: 'faultodds-case', version: 1, id: 'c1', title: 'Invented', events });
   const session = loadCase(compiled, old);
   expect(caseState(session).engine).toBeUndefined();
-  expect(saveCase(session)).toEqual({ ...old, version: 2 });
+  expect(saveCase(compiled, session)).toEqual({ ...old, version: 3, model: modelIdentity(compiled.model) });
 });

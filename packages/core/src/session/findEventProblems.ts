@@ -10,6 +10,7 @@ import type { Engine } from '../reading/engine.ts';
 import { findEngineProblems } from '../reading/findEngineProblems.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { CaseEvent } from './caseEvent.ts';
+import { observationIdOf } from './observationIdOf.ts';
 import type { SessionContent } from './session.ts';
 
 /** What keeps a well-formed event from being recorded after `content`: ids the model does not know, an observation id
@@ -57,16 +58,18 @@ export function findEventProblems(model: Model, content: SessionContent, event: 
   }
 }
 
-function findTakenId({ events }: SessionContent, id: string): Problem[] {
-  const taken = events.some(
-    (event) => (event.kind === 'result-recorded' || event.kind === 'repair-tried') && event.id === id,
-  );
+function findTakenId({ events, unplaced }: SessionContent, id: string): Problem[] {
+  const taken =
+    events.some((event) => observationIdOf(event) === id) ||
+    unplaced.some(({ event }) => observationIdOf(event) === id);
   if (!taken) return [];
   return [makeProblem('id-taken', '/id', { id })];
 }
 
-function findNothingToRetract({ state: { observations } }: SessionContent, id: string): Problem[] {
-  const ids = observations.map((one) => one.id);
+function findNothingToRetract({ events, unplaced, state }: SessionContent, id: string): Problem[] {
+  const retracted = new Set(events.flatMap((event) => (event.kind === 'observation-retracted' ? [event.id] : [])));
+  const kept = unplaced.flatMap(({ event }) => observationIdOf(event) ?? []);
+  const ids = [...state.observations.map((one) => one.id), ...kept.filter((one) => !retracted.has(one))];
   if (ids.includes(id)) return [];
   return [makeProblem('observation-unknown/to-retract', '/id', { id, nearest: nearestOf(id, ids) })];
 }

@@ -1,8 +1,7 @@
 import type { Problem } from '../errors/faultoddsError.ts';
 import { foundIn } from '../errors/foundIn.ts';
 import { makeProblem } from '../errors/makeProblem.ts';
-
-const newest = 2;
+import { newestCaseVersion as newest } from './newestCaseVersion.ts';
 
 /** Why a value is not a case this version can read, before its details are looked at: one problem at most. */
 export function findVersionProblems(input: unknown): Problem[] {
@@ -11,7 +10,7 @@ export function findVersionProblems(input: unknown): Problem[] {
   }
   const { format, version } = input as { readonly format?: unknown; readonly version?: unknown };
   if (format !== 'faultodds-case') return [makeProblem('format-unknown', '/format', { format: foundIn(format) })];
-  if (version === 1 || version === newest) return [];
+  if (typeof version === 'number' && Number.isInteger(version) && version >= 1 && version <= newest) return [];
   return [
     typeof version === 'number' && version > newest
       ? makeProblem('version-unknown/newer', '/version', { version, newest })

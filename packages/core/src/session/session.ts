@@ -1,7 +1,9 @@
 import type { Patch } from 'immer';
 import type { CaseEvent } from './caseEvent.ts';
 import type { DemoFacts } from './caseDocument.ts';
+import type { CaseNotice } from './caseNotice.ts';
 import type { CaseState } from './caseState.ts';
+import type { UnplacedEvent } from './unplacedEvent.ts';
 
 /** A case being worked on: its events, the state they fold to, and what undo and redo need. An immutable value. */
 export interface Session {
@@ -9,6 +11,8 @@ export interface Session {
   readonly start: CaseState;
   /** Present when this is an invented teaching case. */
   readonly demo?: DemoFacts;
+  /** What `loadCase` had to say when the case was opened. */
+  readonly notices: readonly CaseNotice[];
   readonly content: SessionContent;
   /** Steps that undo takes back, latest last. */
   readonly past: readonly SessionStep[];
@@ -19,6 +23,8 @@ export interface Session {
 /** The part of a session that undo and redo move through. */
 export interface SessionContent {
   readonly events: readonly CaseEvent[];
+  /** Kept, but without effect: the model knows no place for them. Undo leaves them alone. */
+  readonly unplaced: readonly UnplacedEvent[];
   readonly state: CaseState;
 }
 

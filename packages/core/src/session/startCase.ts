@@ -7,6 +7,6 @@ import type { Session } from './session.ts';
 export function startCase(about: { readonly id: string; readonly title: string; readonly demo?: DemoFacts }): Session {
   const { id, title, demo } = about;
   const start: CaseState = { id, title, context: {}, observations: [], openAccess: [], notes: [] };
-  const session = { start, content: { events: [], state: start }, past: [], future: [] };
+  const session = { start, notices: [], content: { events: [], unplaced: [], state: start }, past: [], future: [] };
   return demo === undefined ? session : { ...session, demo };
 }

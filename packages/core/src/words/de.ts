@@ -15,6 +15,7 @@ export { sentenceForBound } from './de/sentenceForBound.ts';
 export { sentenceForStopping } from './de/sentenceForStopping.ts';
 export { sentenceForTest } from './de/sentenceForTest.ts';
 export { sentenceForNotNow } from './de/sentenceForNotNow.ts';
+export { sentencesForNotices } from './de/sentencesForNotices.ts';
 export { sentenceForWarning } from './de/sentenceForWarning.ts';
 export { usualCaution } from './de/usualCaution.ts';
 export { planLabels } from './de/planLabels.ts';

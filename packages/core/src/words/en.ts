@@ -15,6 +15,7 @@ export { sentenceForBound } from './en/sentenceForBound.ts';
 export { sentenceForStopping } from './en/sentenceForStopping.ts';
 export { sentenceForTest } from './en/sentenceForTest.ts';
 export { sentenceForNotNow } from './en/sentenceForNotNow.ts';
+export { sentencesForNotices } from './en/sentencesForNotices.ts';
 export { sentenceForWarning } from './en/sentenceForWarning.ts';
 export { usualCaution } from './en/usualCaution.ts';
 export { planLabels } from '../decision/plan/planLabels.ts';

@@ -58,6 +58,7 @@ export function makePlan(problem: DecisionProblem, solution: Solution, options: 
   return {
     format: 'faultodds-plan',
     version: 1,
+    ...(problem.model === undefined ? {} : { model: problem.model() }),
     solver: solution.solver,
     cost: spreadOfCosts(costs, expected, problem.currency),
     lowerBound: money(lowerBound),

@@ -1,3 +1,4 @@
+import type { ModelIdentity } from '../../model/modelIdentity.ts';
 import type { Money } from '../cost/money.ts';
 
 /** What comes of a step of a plan. */
@@ -39,6 +40,8 @@ export interface CostSpread {
 export interface Plan {
   readonly format: 'faultodds-plan';
   readonly version: 1;
+  /** The model it was made with; absent where the problem was made of tables. */
+  readonly model?: ModelIdentity;
   readonly solver: string;
   readonly cost: CostSpread;
   /** No plan costs less than this, where the solver knows a bound. */

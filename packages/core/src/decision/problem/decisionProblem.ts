@@ -1,3 +1,4 @@
+import type { ModelIdentity } from '../../model/modelIdentity.ts';
 import type { RepairFacts } from '../advice/planRepairs.ts';
 
 /** A test as an action of a decision problem. */
@@ -71,6 +72,8 @@ export interface Configurations {
  * Opening a shared access is paid by the first step behind it (closing included); a check closes everything. A referral costs
  * `repairFacts.referralCost[cause]` and ends the plan. */
 export interface DecisionProblem {
+  /** The model it was made of; absent where it was made of tables. */
+  readonly model?: () => ModelIdentity;
   readonly currency: string;
   readonly causes: readonly string[];
   readonly tests: readonly TestAction[];

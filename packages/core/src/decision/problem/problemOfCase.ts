@@ -4,6 +4,7 @@ import { evidenceOf } from '../../belief/evidenceOf.ts';
 import { likelihoodOfRuns } from '../../belief/likelihoodOfRuns.ts';
 import { sweptFactsOf } from '../../belief/updateBelief.ts';
 import type { CompiledModel } from '../../model/compiledModel.ts';
+import { modelIdentity } from '../../model/modelIdentity.ts';
 import { accessBits } from '../cost/accessBits.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import { configurationsOfCase } from './configurationsOfCase.ts';
@@ -66,6 +67,7 @@ export function problemOfCase(
   };
 
   return {
+    model: () => modelIdentity(model),
     currency: prices.currency,
     causes: compiled.causes,
     tests: tests.map(({ test, outcomes }) => ({ id: test.id, outcomes, answers: sameQuestion(test.id) })),

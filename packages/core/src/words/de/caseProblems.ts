@@ -20,6 +20,10 @@ export const caseProblems: typeof english = {
     `der Fall wurde in Version ${p.version} des Formats gespeichert, dieses Programm liest Versionen bis ${p.newest}`,
     'mit einem neueren faultodds öffnen',
   ],
+  'model-other': (p) => [
+    `der Fall entstand mit dem Modell „${p.made.id}“, Version ${p.made.version}; hier ist das Modell „${p.here.id}“, Version ${p.here.version}`,
+    `mit dem Modell „${p.made.id}“ öffnen`,
+  ],
   'key-unsafe': (p) => [`„${p.key}“ ist kein Schlüssel eines Falls`, 'entfernen'],
   'id-taken': (p) => [
     `die Kennung „${p.id}“ ist schon vergeben`,

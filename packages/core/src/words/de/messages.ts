@@ -1,4 +1,5 @@
 import type { Language } from '../language.ts';
+import { plural } from '../plural.ts';
 
 /** The sentences in German, by the keys of English. Labels come from the model in its own language and stand in quotation marks. */
 export const messages: Language['messages'] = {
@@ -75,6 +76,16 @@ export const messages: Language['messages'] = {
   repeated: (p) =>
     `„${p.test}“ wurde ${p.times}-mal gemacht: Eine Wiederholung zählt nur für das, was der erste Durchgang nicht sagte.`,
   asleep: (p) => `„${p.test}“ wurde gemacht, während der Fehler nicht da war: Es sagt nichts.`,
+
+  madeWithOtherVersion: (p) =>
+    `Dieser Fall entstand mit ${p.made}; hier ist ${p.here}. Was damals wahrscheinlich war, muss es heute nicht mehr sein.`,
+  modelVersion: (p) => `Modell „${p.model}“, Version ${p.version}`,
+  madeWithOtherContents: (p) =>
+    `Dieser Fall entstand mit Modell „${p.model}“, Version ${p.version}, als darin andere Zahlen oder Texte standen (${p.made} damals, ${p.here} jetzt). Was damals wahrscheinlich war, muss es heute nicht mehr sein.`,
+  causeUnknown: (p) => `Die Ursache, die dieser Fall nennt, „${p.cause}“, kennt dieses Modell nicht.`,
+  unplaced: (p) =>
+    `${plural('de', p.count, { one: 'Ein Eintrag hat', other: `${p.count} Einträge haben` })} in diesem Modell keinen Platz und ${plural('de', p.count, { one: 'zählt', other: 'zählen' })} nicht mit: ${p.items}${p.more > 0 ? `; und ${p.more} weitere` : ''}. ${plural('de', p.count, { one: 'Er bleibt', other: 'Sie bleiben' })} im Fall erhalten.`,
+  unplacedItem: (p) => `„${p.what}“ (${p.message}; ${p.hint})`,
 
   count: (engines) => (engines < 1 ? 'weniger als 1' : engines > 999 ? 'mehr als 999' : String(engines)),
   quoted: (label) => `„${label}“`,

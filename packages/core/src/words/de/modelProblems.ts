@@ -74,6 +74,18 @@ export const modelProblems: typeof english = {
     `ein Zugang setzt sich selbst voraus: ${p.circle.join(' -> ')}`,
     'eine dieser Voraussetzungen entfernen',
   ],
+  'renamed-circle': (p) => [
+    `Umbenennungen führen im Kreis: ${p.circle.join(' -> ')}`,
+    'die letzte nennt den heutigen Namen: die entfernen, die zurückführt',
+  ],
+  'renamed-twice': (p) => [
+    `„${p.name}“ ist zweimal umbenannt`,
+    'aus einem früheren Namen ist eines geworden: beide zusammenfassen oder eine entfernen',
+  ],
+  'renamed-in-use': (p) => [
+    `„${p.name}“ ist ein früherer Name, und das Modell verwendet ihn noch`,
+    'dem heutigen Teil einen Namen geben, den es noch nie gab, oder die Umbenennung entfernen',
+  ],
   'access-too-many': (p) => [
     `gefunden: ${p.count} Zugänge, möglich sind höchstens ${p.most}`,
     'zusammenfassen, was immer zusammen geöffnet wird',

@@ -1,4 +1,5 @@
 import type { Found } from '../../errors/foundIn.ts';
+import type { ModelIdentity } from '../../model/modelIdentity.ts';
 import type { Worded } from '../worded.ts';
 import { problemParts } from './problemParts.ts';
 
@@ -17,6 +18,10 @@ export const caseProblems = {
   'version-unknown/newer': (p: { version: number; newest: number }): Worded => [
     `the case was saved in version ${p.version} of the format, this program reads versions up to ${p.newest}`,
     'use a newer faultodds to open it',
+  ],
+  'model-other': (p: { made: ModelIdentity; here: ModelIdentity }): Worded => [
+    `the case was made with the model '${p.made.id}', version ${p.made.version}; this is the model '${p.here.id}', version ${p.here.version}`,
+    `open it with the model '${p.made.id}'`,
   ],
   'key-unsafe': (p: { key: string }): Worded => [`'${p.key}' is no key of a case`, 'remove it'],
   'id-taken': (p: { id: string }): Worded => [

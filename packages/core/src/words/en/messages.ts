@@ -143,6 +143,21 @@ export const messages = {
     `“${p.test}” was done ${p.times} times: a repeat counts only for what the first run did not tell.`,
   asleep: (p: { test: string }): string => `“${p.test}” was done while the fault was not there: it says nothing.`,
 
+  /** The case was made with another version of the model, or with the model under another name. */
+  madeWithOtherVersion: (p: { made: string; here: string }): string =>
+    `This case was made with ${p.made}; this is ${p.here}. What was likely then need not be what is likely now.`,
+  modelVersion: (p: { model: string; version: number }): string => `the model “${p.model}”, version ${p.version}`,
+  /** Same version, other hash. */
+  madeWithOtherContents: (p: { model: string; version: number; made: string; here: string }): string =>
+    `This case was made with the model “${p.model}”, version ${p.version}, when it had other numbers or words (${p.made} then, ${p.here} now). What was likely then need not be what is likely now.`,
+  /** An invented case ends with a cause the model does not have. */
+  causeUnknown: (p: { cause: string }): string => `The cause this case names, “${p.cause}”, is none of this model.`,
+  /** Entries that do not count; `items` as made by the next entry, `more` are not listed. */
+  unplaced: (p: { count: number; items: string; more: number }): string =>
+    `${plural('en', p.count, { one: 'One entry has', other: `${p.count} entries have` })} no place in this model and ${plural('en', p.count, { one: 'does', other: 'do' })} not count: ${p.items}${p.more > 0 ? `; and ${p.more} more` : ''}. ${plural('en', p.count, { one: 'It is', other: 'They are' })} kept in the case.`,
+  /** `message` and `hint` are those of the problem. */
+  unplacedItem: (p: { what: string; message: string; hint: string }): string => `“${p.what}” (${p.message}; ${p.hint})`,
+
   /** Of 1000 engines. */
   count: (engines: number): string =>
     engines < 1 ? 'fewer than 1' : engines > 999 ? 'more than 999' : String(engines),

@@ -82,6 +82,18 @@ export const modelProblems = {
     `access needs itself: ${p.circle.join(' -> ')}`,
     'remove one of these prerequisites',
   ],
+  'renamed-circle': (p: { circle: readonly string[] }): Worded => [
+    `renamings lead in a circle: ${p.circle.join(' -> ')}`,
+    'the last of them says what it is called now: remove the one that leads back',
+  ],
+  'renamed-twice': (p: { name: string }): Worded => [
+    `'${p.name}' is renamed twice`,
+    'an earlier name has become one thing: join the two or remove one',
+  ],
+  'renamed-in-use': (p: { name: string }): Worded => [
+    `'${p.name}' is an earlier name and the model still has it`,
+    'give the part of today a name that was never used before, or remove the renaming',
+  ],
   'access-too-many': (p: { count: number; most: number }): Worded => [
     `found ${p.count} access operations, at most ${p.most} are possible`,
     'join operations that are always done together',
