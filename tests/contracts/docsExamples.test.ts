@@ -69,23 +69,38 @@ test.skipIf(!existsSync(join(root, 'README.md')))(
   },
 );
 
-describe.each(blocks)('$from', ({ from, code }) => {
+/** All examples are checked as files of one program: the packages are read once, not once an example. */
+function checkTypes(): (block: Block) => string[] {
+  const fileOf = ({ from }: Block): string =>
+    join(root, 'tests/contracts', `example-${from.replaceAll(/\W/g, '-')}.ts`);
+  const codes = new Map(blocks.map((block) => [fileOf(block), block.code]));
+  const host = ts.createCompilerHost(compilerOptions);
+  const { fileExists, readFile, getSourceFile } = host;
+  host.fileExists = (path) => codes.has(path) || fileExists(path);
+  host.readFile = (path) => codes.get(path) ?? readFile(path);
+  host.getSourceFile = (path, ...rest) => {
+    const code = codes.get(path);
+    return code === undefined
+      ? getSourceFile(path, ...rest)
+      : ts.createSourceFile(path, code, ts.ScriptTarget.ES2022, true);
+  };
+  const program = ts.createProgram([...codes.keys()], compilerOptions, host);
+  return (block) =>
+    ts
+      .getPreEmitDiagnostics(program, program.getSourceFile(fileOf(block)))
+      .map((one) => ts.flattenDiagnosticMessageText(one.messageText, '\n'));
+}
+let typeProblems: ReturnType<typeof checkTypes> | undefined;
+
+describe.each(blocks)('$from', (block) => {
   test('fits the types of the packages', () => {
-    const name = join(root, 'tests/contracts', `example-${from.replaceAll(/\W/g, '-')}.ts`);
-    const host = ts.createCompilerHost(compilerOptions);
-    const { fileExists, readFile, getSourceFile } = host;
-    host.fileExists = (path) => path === name || fileExists(path);
-    host.readFile = (path) => (path === name ? code : readFile(path));
-    host.getSourceFile = (path, ...rest) =>
-      path === name ? ts.createSourceFile(name, code, ts.ScriptTarget.ES2022, true) : getSourceFile(path, ...rest);
-    const program = ts.createProgram([name], compilerOptions, host);
-    const problems = ts.getPreEmitDiagnostics(program, program.getSourceFile(name));
-    expect(problems.map((one) => ts.flattenDiagnosticMessageText(one.messageText, '\n'))).toEqual([]);
+    typeProblems ??= checkTypes();
+    expect(typeProblems(block)).toEqual([]);
   });
 
   test('runs, and prints no NaN and nothing undefined', async () => {
     const printed: unknown[] = [];
-    await run(code, printed);
+    await run(block.code, printed);
     expect(
       JSON.stringify(printed, (_, value: unknown) => (Number.isNaN(value) ? 'NaN' : (value ?? 'undefined'))),
     ).not.toMatch(/"NaN"|"undefined"/);
@@ -120,13 +135,15 @@ const examples = ['packages/inference/src', 'packages/core/src'].flatMap((folder
 );
 
 describe('examples in docstrings', () => {
+  const compiled = core.compileModel(core.parseModel(knowledge.misfire));
+
   test('there are some', () => {
     expect(examples.length).toBeGreaterThan(3);
   });
 
   test.each(examples)('$call', async ({ path, call, result }) => {
     const own = (await import(/* @vite-ignore */ join(root, path))) as Record<string, unknown>;
-    const scope: Record<string, unknown> = { ...inference, ...core, ...own, compiled: misfire(), network: rain() };
+    const scope: Record<string, unknown> = { ...inference, ...core, ...own, compiled, network: rain() };
     const evaluate = (expression: string): unknown =>
       new Function(...Object.keys(scope), `return (${expression});`)(...Object.values(scope)) as unknown;
     const found = evaluate(call);
@@ -149,10 +166,6 @@ function toPrintedDigits(value: unknown, printed: string): unknown {
     return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, toPrintedDigits(inner, printed)]));
   }
   return value;
-}
-
-function misfire(): core.CompiledModel {
-  return core.compileModel(core.parseModel(knowledge.misfire));
 }
 
 function rain(): inference.Network {
