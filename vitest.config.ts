@@ -21,7 +21,12 @@ export default defineConfig({
     projects: [
       {
         ssr: sourceConditions,
-        test: { name: 'node', include: ['packages/*/src/**/*.test.ts', 'tests/**/*.test.ts'], ...PATIENCE },
+        test: {
+          name: 'node',
+          include: ['packages/*/src/**/*.test.ts', 'tests/**/*.test.ts'],
+          isolate: false,
+          ...PATIENCE,
+        },
       },
       {
         plugins: [svelte({ configFile: './playground/svelte.config.js' })],
