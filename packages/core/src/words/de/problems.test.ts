@@ -72,8 +72,8 @@ const samples: { readonly [Key in ProblemKey]: ProblemParts<Key> } = {
   'version-unknown': { version: text, newest: 12 },
   'version-unknown/newer': { version: 13, newest: 12 },
   'model-other': {
-    made: { id: '<made>', version: 11, hash: '0' },
-    here: { id: '<here>', version: 12, hash: '1' },
+    made: { id: '<made>', version: 11 },
+    here: { id: '<here>', version: 12 },
   },
   'key-unsafe': { key: '<key>' },
   'id-taken': { id: '<id>' },

@@ -1,5 +1,4 @@
 import type { Found } from '../../errors/foundIn.ts';
-import type { ModelIdentity } from '../../model/modelIdentity.ts';
 import type { Worded } from '../worded.ts';
 import { problemParts } from './problemParts.ts';
 
@@ -19,7 +18,7 @@ export const caseProblems = {
     `the case was saved in version ${p.version} of the format, this program reads versions up to ${p.newest}`,
     'use a newer faultodds to open it',
   ],
-  'model-other': (p: { made: ModelIdentity; here: ModelIdentity }): Worded => [
+  'model-other': (p: { made: ModelParts; here: ModelParts }): Worded => [
     `the case was made with the model '${p.made.id}', version ${p.made.version}; this is the model '${p.here.id}', version ${p.here.version}`,
     `open it with the model '${p.made.id}'`,
   ],
@@ -89,3 +88,9 @@ export const caseProblems = {
 } as const;
 
 const ranges = { positive: 'above 0', 'not-negative': 'not negative', share: 'between 0 and 1' } as const;
+
+/** Which model a case was made with, or is opened with. */
+interface ModelParts {
+  readonly id: string;
+  readonly version: number;
+}
