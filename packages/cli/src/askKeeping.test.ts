@@ -80,6 +80,22 @@ test('a case from a file is kept there; what another program writes meanwhile is
   ).toEqual(['access-opened', 'access-opened', 'access-closed']);
 });
 
+test('what a hand-written file says for its editor stays in it', async () => {
+  const path = join(folder, 'by-hand.json');
+  const byHand = {
+    $schema: './case.schema.json',
+    format: 'faultodds-case',
+    version: 2,
+    id: 'c',
+    title: 'Invented',
+    events: [],
+  };
+  writeFileSync(path, JSON.stringify(byHand));
+  await work(['access', 'coil-off', 'leave'], path);
+  const opened = { kind: 'access-opened', access: 'coil-off' };
+  expect(JSON.parse(readFileSync(path, 'utf8'))).toEqual({ ...byHand, events: [opened] });
+});
+
 test('--keep takes no file that is there: it says how to go on with it', async () => {
   const path = join(folder, 'there.json');
   writeFileSync(path, 'mine');

@@ -5,12 +5,15 @@ import { replaceFile } from './replaceFile.ts';
 export interface CaseFile {
   readonly path: string;
   readonly holds: Uint8Array | null;
+  /** What an editor checks it against, where its writer said so. */
+  readonly $schema?: string;
 }
 
 /** Writes a case to its file, over what was last read from it or written to it and nothing else. @returns the file as it is now.
  * @throws CommandError it cannot be written, or another program changed it */
-export function keepCase(compiled: CompiledModel, { path, holds }: CaseFile, session: Session): CaseFile {
-  const text = `${JSON.stringify(saveCase(compiled, session), null, 2)}\n`;
+export function keepCase(compiled: CompiledModel, { path, holds, ...rest }: CaseFile, session: Session): CaseFile {
+  const text = `${JSON.stringify({ ...rest, ...saveCase(compiled, session) }, null, 2)}
+`;
   replaceFile(path, text, { over: holds });
-  return { path, holds: Buffer.from(text) };
+  return { path, holds: Buffer.from(text), ...rest };
 }

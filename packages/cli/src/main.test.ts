@@ -147,7 +147,7 @@ test('the bin of a checkout that is not installed or built says in one line what
   for (const { status, stderr } of answers) {
     expect({ status, stderr }).toEqual({
       status: 2,
-      stderr: 'faultodds: not ready yet; run first: npm ci && npm run build\n',
+      stderr: 'faultodds: not ready yet; run first: npm run build\n',
     });
   }
 });

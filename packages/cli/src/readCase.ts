@@ -22,7 +22,7 @@ export async function readCase(
   if (demo !== undefined) return { session: loaded(compiled, demo, name) };
   const { json, bytes } = await readJson(name);
   const session = loaded(compiled, json, name);
-  return name === '-' ? { session } : { session, file: { path: name, holds: bytes } };
+  return name === '-' ? { session } : { session, file: { path: name, holds: bytes, ...schemaOf(json) } };
 }
 
 function loaded(compiled: CompiledModel, document: unknown, name: string): Session {
@@ -37,6 +37,11 @@ function loaded(compiled: CompiledModel, document: unknown, name: string): Sessi
         : `; ${error.hint}`;
     throw new CommandError(`'${name}' is no valid case: ${message} at ${path || '/'}${more}`);
   }
+}
+
+function schemaOf(document: unknown): { $schema?: string } {
+  const isStated = typeof document === 'object' && document !== null && '$schema' in document;
+  return isStated && typeof document.$schema === 'string' ? { $schema: document.$schema } : {};
 }
 
 /** The id of an unparsed case document; `''` when it has none. */

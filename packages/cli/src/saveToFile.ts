@@ -27,7 +27,7 @@ export async function saveToFile(
       path === file?.path ? `'${path}' was changed by another program. Replace it?` : `'${path}' exists. Replace it?`;
     if (there !== null && !isOwn && (await prompter.confirm(question)) !== true) return undefined;
     // what came to stand there since the question was asked is not what was agreed to
-    const kept = keepCase(compiled, { path, holds: there }, session);
+    const kept = keepCase(compiled, { ...(path === file?.path ? file : {}), path, holds: there }, session);
     told(
       `Saved. Every answer from here on is kept there too. 'faultodds ask ${path}' goes on with it, 'faultodds replay ${path}' prints it.`,
     );
