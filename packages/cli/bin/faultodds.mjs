@@ -3,15 +3,11 @@
 import { existsSync } from 'node:fs';
 
 const at = (path) => new URL(path, import.meta.url);
-const isCheckout = existsSync(at('../tsconfig.json'));
-const built = ['../dist/main.js', ...(isCheckout ? ['../../core/dist/index.js', '../../../priors/dist/index.js'] : [])];
-const missing = [
-  ...(isCheckout && !existsSync(at('../../../node_modules/commander/package.json')) ? ['npm ci'] : []),
-  ...(built.every((path) => existsSync(at(path))) ? [] : ['npm run build']),
-];
+const inCheckout = ['../../core/dist/index.js', '../../../priors/dist/index.js', '../../../node_modules/commander'];
+const needed = ['../dist/main.js', ...(existsSync(at('../tsconfig.json')) ? inCheckout : [])];
 
-if (missing.length === 0) await import(at('../dist/main.js').href);
+if (needed.every((path) => existsSync(at(path)))) await import(at('../dist/main.js').href);
 else {
-  console.error(`faultodds: not ready yet; run first: ${missing.join(' && ')}`);
+  console.error('faultodds: not ready yet; run first: npm run build');
   process.exitCode = 2;
 }
