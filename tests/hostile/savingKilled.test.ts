@@ -48,7 +48,9 @@ describe.skipIf(!isBuilt)('the terminal that is killed while it saves', () => {
     }
     const { terminal, out } = recordTerminal();
     const { prompter } = scriptPrompter([path, true]);
-    expect(await saveToFile(terminal, prompter, startCase({ id: 'c', title: 'three' }))).toMatchObject({ path });
+    expect(await saveToFile(terminal, prompter, compiled, startCase({ id: 'c', title: 'three' }))).toMatchObject({
+      path,
+    });
     expect(out()).toContain('Saved.');
     expect(titleIn(path)).toBe('three');
     expect(readdirSync(folder)).toEqual(['case.json']);

@@ -93,7 +93,8 @@ test('what a hand-written file says for its editor stays in it', async () => {
   writeFileSync(path, JSON.stringify(byHand));
   await work(['access', 'coil-off', 'leave'], path);
   const opened = { kind: 'access-opened', access: 'coil-off' };
-  expect(JSON.parse(readFileSync(path, 'utf8'))).toEqual({ ...byHand, events: [opened] });
+  const { $schema, title } = byHand;
+  expect(JSON.parse(readFileSync(path, 'utf8'))).toMatchObject({ $schema, title, events: [opened] });
 });
 
 test('--keep takes no file that is there: it says how to go on with it', async () => {

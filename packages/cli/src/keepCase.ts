@@ -12,8 +12,7 @@ export interface CaseFile {
 /** Writes a case to its file, over what was last read from it or written to it and nothing else. @returns the file as it is now.
  * @throws CommandError it cannot be written, or another program changed it */
 export function keepCase(compiled: CompiledModel, { path, holds, ...rest }: CaseFile, session: Session): CaseFile {
-  const text = `${JSON.stringify({ ...rest, ...saveCase(compiled, session) }, null, 2)}
-`;
+  const text = `${JSON.stringify({ ...rest, ...saveCase(compiled, session) }, null, 2)}\n`;
   replaceFile(path, text, { over: holds });
   return { path, holds: Buffer.from(text), ...rest };
 }
