@@ -1,4 +1,11 @@
-import { type Advice, type CaseCosts, costsSoFar, naturalFrequencies, type RankedCause } from '@faultodds/core';
+import {
+  type Advice,
+  type CaseCosts,
+  costsSoFar,
+  modelIdentity,
+  naturalFrequencies,
+  type RankedCause,
+} from '@faultodds/core';
 import { say } from '../words/say.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
@@ -60,6 +67,7 @@ export function reportView(knowledge: Knowledge, snapshot: Snapshot, date: strin
   const open = state.openAccess.map(knowledge.accessLabel);
   const notListed = belief.posterior['not-listed'];
   const proving = provingView(knowledge, state);
+  const made = modelIdentity(model);
   return {
     title: state.title,
     date: t.report.made(date),
@@ -114,9 +122,13 @@ export function reportView(knowledge: Knowledge, snapshot: Snapshot, date: strin
       ),
       away.length > 0 ? t.report.missing(away.join(', ')) : '',
       open.length > 0 ? t.report.stillOpen(open.join(', ')) : '',
+      t.report.model(made.id, made.version, made.hash),
     ].filter((sentence) => sentence !== ''),
     notes: state.notes,
-    remarks: belief.warnings.map((warning) => say.sentenceForWarning(model, belief.facts, warning)),
+    remarks: [
+      ...belief.warnings.map((warning) => say.sentenceForWarning(model, belief.facts, warning)),
+      ...say.sentencesForNotices(model, session.notices),
+    ],
   };
 }
 

@@ -27,11 +27,12 @@ export function documentOfLink(fragment: string): unknown {
     const known = /^\d+\./.test(rest);
     throw linkError(known ? 'link-version-unknown' : 'link-damaged', known ? t.link.newer : t.link.damaged);
   }
-  const [sum, text] = rest.slice(VERSION.length).trim().split('.');
-  if (!sum || !text) throw linkError('link-damaged', t.link.empty);
+  // the first links had no checksum
+  const [text, sum] = rest.slice(VERSION.length).trim().split('.').reverse();
+  if (!text || sum === '') throw linkError('link-damaged', t.link.empty);
   try {
     const plain = inflate(bytesOf(text));
-    if (adler32(plain).toString(36) !== sum) throw linkError('link-damaged', t.link.damaged);
+    if (sum !== undefined && adler32(plain).toString(36) !== sum) throw linkError('link-damaged', t.link.damaged);
     return JSON.parse(strFromU8(plain));
   } catch (error) {
     if (error instanceof CaseError) throw error;

@@ -1,4 +1,5 @@
 import { type Session, caseState, loadCase, recordEvent, saveCase, startCase } from '@faultodds/core';
+import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
 import { type CaseStore, createCaseStore, troubleOf } from './caseStore.svelte.ts';
 import type { Device, KeptCase } from './device.ts';
@@ -117,7 +118,7 @@ export function createWorkbench(
       const session = loadCase(compiled, kept.document);
       shelf.saw(kept);
       become(session, 'device');
-      notice = '';
+      notice = toldOf(session);
     } catch (error) {
       store.report(troubleOf(error, t.problem.kept));
     }
@@ -129,8 +130,25 @@ export function createWorkbench(
     const session = loadCase(compiled, document);
     const kept = shelf.all.find(({ id }) => id === session.start.id);
     if (kept === undefined) store.open(session);
-    else if (JSON.stringify(kept.document) === JSON.stringify(saveCase(compiled, session))) openKept(kept);
-    else store.open(loadCase(compiled, { ...saveCase(compiled, session), id: newId() }));
+    else if (isSame(kept, session)) return openKept(kept);
+    else
+      store.open({ ...loadCase(compiled, { ...saveCase(compiled, session), id: newId() }), notices: session.notices });
+    if (store.trouble === null) notice = toldOf(session);
+  }
+
+  /** Whether a kept case, of whatever version of its format, is this very one. */
+  function isSame(kept: KeptCase, session: Session): boolean {
+    try {
+      const there = saveCase(compiled, loadCase(compiled, kept.document));
+      return JSON.stringify(there) === JSON.stringify(saveCase(compiled, session));
+    } catch {
+      return false; // what lies there is damaged: the other goes beside it
+    }
+  }
+
+  /** What opening a case has to tell: a model that differs, entries without a place. */
+  function toldOf({ notices }: Session): string {
+    return say.sentencesForNotices(knowledge.model, notices).join(' ');
   }
 
   async function guarded(change: () => Promise<void>): Promise<void> {
@@ -212,7 +230,7 @@ export function createWorkbench(
       try {
         const { documentOfLink } = await import('./shareLink.ts');
         takeIn(documentOfLink(fragment));
-        notice = t.link.opened;
+        notice = [t.link.opened, notice].filter((part) => part !== '').join(' ');
         return true;
       } catch (error) {
         store.report(troubleOf(error, t.link.broken));

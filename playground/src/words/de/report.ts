@@ -50,6 +50,7 @@ export const report: Words['report'] = {
   leftNothing: 'Jede Prüfung, die in Frage kommt, wurde gemacht.',
   leftTest: (test, price) => `${test} (${price})`,
   conditions: 'Preise und Umstände',
+  model: (id, version, hash) => `Gerechnet mit Modell „${id}“, Version ${version} (${hash}).`,
   prices: (rate, parts) => `Arbeit ${rate} je Stunde; Teile zum ${parts}-Fachen der verzeichneten Einheit.`,
   missing: (tools) => `Nicht zur Hand: ${tools}.`,
   stillOpen: (access) => `Am Motor noch offen: ${access}.`,

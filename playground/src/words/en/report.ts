@@ -50,6 +50,8 @@ export const report = {
   leftNothing: 'Every test that applies was done.',
   leftTest: (test: string, price: string) => `${test} (${price})`,
   conditions: 'Prices and conditions',
+  model: (id: string, version: number, hash: string) =>
+    `Worked out with the model “${id}”, version ${version} (${hash}).`,
   prices: (rate: string, parts: string) => `Labour ${rate} per hour; parts at ${parts} times the listed unit.`,
   missing: (tools: string) => `Not at hand: ${tools}.`,
   stillOpen: (access: string) => `Still open on the engine: ${access}.`,
