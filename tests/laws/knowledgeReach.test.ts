@@ -19,7 +19,7 @@ function sequenceFor(cause: string, context: Context): { probability: number; co
     const probability = belief.posterior[cause]!;
     if (probability >= 0.9 || observations.length === MOST.results) return { probability, cost, steps };
     const offered = nextActions(compiled, belief, { openAccess: [...openAccess] }).tests.flatMap((one) => {
-      const price = one.price.total.amount;
+      const price = one.price.amount;
       if (price > MOST.perTest || cost + price > MOST.together) return [];
       const given = outcomeGivenCause(compiled, belief, one.test)[cause]!;
       return Object.entries(given).flatMap(([outcome, likelihood]) => {

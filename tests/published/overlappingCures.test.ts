@@ -45,7 +45,7 @@ test('printing too light: A3 first; best possible 14.04, with the question first
     compiled,
     updateBelief(compiled, { context: {}, observations: [] }),
   );
-  expect(best).toEqual({ kind: 'repair', repair: 'a3' });
+  expect(best).toMatchObject({ kind: 'repair', repair: 'a3' });
   expect(repairNow.steps[0]!.repair).toBe('a3');
   expect(expectedCost.amount).toBeGreaterThan(14.04 - 1e-9);
   expect(tests[0]!.expectedCostWith.amount).toBeGreaterThan(14.74 - 1e-9);

@@ -89,7 +89,7 @@ describe('advice along the way', () => {
   });
 
   test('at the end the repair is the bridge', () => {
-    expect(adviceAfter('bridge-inspection', ['camshaft-out']).best).toEqual({
+    expect(adviceAfter('bridge-inspection', ['camshaft-out']).best).toMatchObject({
       kind: 'repair',
       repair: 'renew-bearing-bridge',
     });

@@ -37,7 +37,7 @@ function pricesOf(id: string): { readonly tests: readonly (readonly [string, num
       const advice = nextActions(compiled, updateBelief(compiled, factsOf(state)), circumstancesOf(compiled, state));
       const advised = advice.tests.find((one) => one.test === event.test);
       expect(advised, `${event.test} is on offer`).toBeDefined();
-      tests.push([event.test, advised!.price.total.amount]);
+      tests.push([event.test, advised!.price.amount]);
     }
     session = recordEvent(compiled, session, event);
   }

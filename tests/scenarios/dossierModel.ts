@@ -49,6 +49,7 @@ export function dossierModel(
       description: cause.description,
       customerFeels: cause.customerFeels,
       ifDrivenOn: cause.collateralIfDriven,
+      driving: 'as-usual',
       ...(cause.requires === null ? {} : { requires: cause.requires }),
       weight: quantity(cause.weight),
       activeFraction: quantity(cause.activeFraction),

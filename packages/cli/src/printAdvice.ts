@@ -49,7 +49,7 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
     paragraph(`${at + 1}. ${labelOf(model.repairs, step.repair)}`);
     const chance = formatProbability(step.cures);
     paragraph(
-      `${formatMoney(step.price.total)}, ${formatMinutes(step.price.minutes)}; chance that this step cures: ${chance}`,
+      `${formatMoney(step.price)}, ${formatMinutes(step.minutes)}; chance that this step cures: ${chance}`,
       '     ',
     );
     opens(step.accessToOpen);

@@ -23,7 +23,7 @@ export function printOpening(terminal: Terminal, model: Model, { access, takes, 
   paragraph(sentenceFor(takes));
   if (takes.tests !== undefined) {
     const { tests, price, reachedIfTrue, reachedIfFalse, isLikely } = takes.tests;
-    const named = tests.map((test) => `“${labelOf(model.tests, test)}”`).join(', then ');
+    const named = tests.map(({ test }) => `“${labelOf(model.tests, test)}”`).join(', then ');
     paragraph(
       `${isLikely ? 'Cheapest way there' : 'No cheap way is likely to get there; furthest gets'}: ${named}, ${formatMoney(price)} in all. It gets there in ${formatProbability(reachedIfTrue)} if it is one of those causes, in ${formatProbability(reachedIfFalse)} if it is not.`,
     );
@@ -31,7 +31,7 @@ export function printOpening(terminal: Terminal, model: Model, { access, takes, 
     if (unexamined > 0) {
       paragraph(`${examined} sequences of tests were looked at, ${unexamined} were not: there may be a cheaper one.`);
     }
-    const cautions = tests.flatMap((test) => model.tests.find(({ id }) => id === test)?.cautions ?? []);
+    const cautions = tests.flatMap((test) => test.cautions);
     printCautions(terminal, model, [...new Set(cautions)], '     ');
   }
   const worth = looks.filter(({ pays }) => pays);
@@ -40,7 +40,7 @@ export function printOpening(terminal: Terminal, model: Model, { access, takes, 
   for (const { advice, priceLater } of worth) {
     paragraph(labelOf(model.tests, advice.test));
     paragraph(
-      `${formatMoney(advice.price.total)} now, ${formatMinutes(advice.price.minutes)}; ${formatMoney(priceLater)} on another day`,
+      `${formatMoney(advice.price)} now, ${formatMinutes(advice.minutes)}; ${formatMoney(priceLater)} on another day`,
       '     ',
     );
     printCautions(terminal, model, advice.cautions, '     ');

@@ -2,9 +2,12 @@
 export type {
   Access,
   Cause,
+  Caution,
   ContextFeature,
   ContextValue,
   DependentPair,
+  Driving,
+  Hazard,
   Mechanism,
   Model,
   Quantity,
@@ -15,6 +18,8 @@ export type {
   VerificationCheck,
   VerificationFacts,
 } from './model/model.ts';
+export type { LocalText, TextLanguage } from './model/localText.ts';
+export { textIn } from './model/textIn.ts';
 export type { ConditionalRow, Row } from './model/row.ts';
 export type { Dimension } from './model/dimension.ts';
 export type {
@@ -48,6 +53,15 @@ export { updateBelief } from './belief/updateBelief.ts';
 export { contextEffects, type ContextEffect } from './belief/contextEffects.ts';
 export { questionsToAsk, type IntakeQuestion } from './belief/questionsToAsk.ts';
 export { outcomeGivenCause } from './belief/outcomeGivenCause.ts';
+
+// steps
+export type { Step } from './steps/step.ts';
+export type { StepFacts } from './steps/stepFacts.ts';
+export type { ProposedTest } from './steps/proposedTest.ts';
+export type { ProposedRepair } from './steps/proposedRepair.ts';
+export type { NextStep } from './steps/nextStep.ts';
+export { stepFactsOf } from './steps/stepFactsOf.ts';
+export { mayBeDriven, type MayBeDriven } from './steps/mayBeDriven.ts';
 
 // decision
 export type { Money } from './decision/cost/money.ts';
@@ -91,6 +105,7 @@ export { exactDynamicProgramming } from './decision/solvers/exactDynamicProgramm
 // plans and the questions around them
 export type { CostSpread, Plan, PlanBranch, PlanStep } from './decision/plan/plan.ts';
 export { makePlan, type MakePlanOptions } from './decision/plan/makePlan.ts';
+export { cautionsOfPlan } from './decision/plan/cautionsOfPlan.ts';
 export { planLabels, type PlanLabels } from './decision/plan/planLabels.ts';
 export { planAsText } from './decision/plan/planAsText.ts';
 export { planAsMermaid } from './decision/plan/planAsMermaid.ts';

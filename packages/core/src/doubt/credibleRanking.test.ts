@@ -78,7 +78,7 @@ test('advice that no plausible model changes has share 1', () => {
     labourPerHour: exactly(60),
   });
   const firm = firmAdvice(compiled, { context: {}, observations: [] }, {}, { draws: 40 });
-  expect(firm.best).toEqual({ kind: 'test', test: 'look' });
+  expect(firm.best).toMatchObject({ kind: 'test', test: 'look' });
   expect(firm.share + firm.others.reduce((sum, other) => sum + other.share, 0)).toBeCloseTo(1, 12);
   expect(firm.share).toBeGreaterThan(0.5);
 });

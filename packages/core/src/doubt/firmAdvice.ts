@@ -9,6 +9,7 @@ import type { CompiledModel } from '../model/compiledModel.ts';
 import type { DoubtOptions } from './doubtOptions.ts';
 import { drawModel } from './drawModel.ts';
 import { sameStep } from './sameStep.ts';
+import { stepKey } from './stepKey.ts';
 
 /** How firmly the advice stands: the share of plausible models that give the same one. */
 export interface FirmAdvice {
@@ -38,7 +39,7 @@ export function firmAdvice(
   while (draws < wanted && !(signal?.aborted === true && draws > 0)) {
     const drawn = recompileModel(compiled, drawModel(compiled.model, random));
     const advised = nextActions(drawn, updateBelief(drawn, facts), circumstances).best;
-    const key = JSON.stringify(advised);
+    const key = stepKey(advised);
     const known = counts.get(key) ?? { best: advised, count: 0 };
     counts.set(key, { ...known, count: known.count + 1 });
     draws += 1;

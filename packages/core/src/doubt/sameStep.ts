@@ -1,6 +1,7 @@
-import type { Advice } from '../decision/advice/advice.ts';
+import type { NextStep } from '../steps/nextStep.ts';
+import { stepKey } from './stepKey.ts';
 
-/** Whether two pieces of advice propose the same step. */
-export function sameStep(a: Advice['best'], b: Advice['best']): boolean {
-  return JSON.stringify(a) === JSON.stringify(b);
+/** Whether two pieces of advice propose the same step, whatever it costs. */
+export function sameStep(a: NextStep, b: NextStep): boolean {
+  return stepKey(a) === stepKey(b);
 }

@@ -131,7 +131,9 @@ export function findReferenceProblems(model: Model): Problem[] {
   model.access.forEach((access, at) => {
     access.requires.forEach((id, r) => need('access', id, `/access/${at}/requires/${r}`));
     access.cautions.forEach((id, c) => need('caution', id, `/access/${at}/cautions/${c}`));
+    access.cautionsClosing.forEach((id, c) => need('caution', id, `/access/${at}/cautionsClosing/${c}`));
   });
+  model.verification.cautions.forEach((id, c) => need('caution', id, `/verification/cautions/${c}`));
   model.verification.checks.forEach((check, at) => {
     for (const [feature, wanted] of Object.entries(check.when)) {
       for (const value of wanted) needValue(feature, value, `/verification/checks/${at}/when/${feature}`);

@@ -1,3 +1,4 @@
+import type { LocalText } from './localText.ts';
 import type { ReadingModel } from './readingModel.ts';
 import type { Renaming } from './renaming.ts';
 import type { ConditionalRow, Row } from './row.ts';
@@ -57,6 +58,12 @@ export interface Mechanism {
   readonly rows?: readonly ConditionalRow[];
 }
 
+/** Whether a car may be moved, gravest first: not at all; the shortest way to where it is repaired, gently; as usual, if nothing else shows. */
+export const drivings = ['stop', 'shortest-way', 'as-usual'] as const;
+
+/** One of `drivings`. */
+export type Driving = (typeof drivings)[number];
+
 /** A primary cause. Causes exclude each other. */
 export interface Cause {
   readonly id: string;
@@ -64,7 +71,10 @@ export interface Cause {
   readonly group: string;
   readonly description: string;
   readonly customerFeels: string;
-  readonly ifDrivenOn: string;
+  /** What comes of driving on with it, in sentences. */
+  readonly ifDrivenOn: LocalText;
+  /** Whether the car may be moved while this may be the cause. */
+  readonly driving: Driving;
   /** Relative prior weight per 1000 such faults; normalised after context. */
   readonly weight: Quantity;
   /** Intake facts without which the cause cannot exist. Not stated counts as not fulfilled. */
@@ -128,7 +138,26 @@ export interface Access {
   readonly openMinutes: Quantity;
   readonly closeMinutes: Quantity;
   readonly parts: Quantity;
+  /** While it is opened; those that stay (see `Caution`) go with every step behind it. */
   readonly cautions: readonly string[];
+  /** While it is closed again, and before the engine is started. */
+  readonly cautionsClosing: readonly string[];
+}
+
+/** What a hazard can do, gravest first: kill or maim; injure; wreck the engine or the car. */
+export const hazards = ['life', 'injury', 'damage'] as const;
+
+/** One of `hazards`. */
+export type Hazard = (typeof hazards)[number];
+
+/** Something that can hurt, and how it is kept from doing so. */
+export interface Caution {
+  readonly id: string;
+  readonly hazard: Hazard;
+  readonly text: LocalText;
+  readonly source: string;
+  /** A caution of an access that holds as long as it is open, not only while it is being opened. */
+  readonly staysWhileOpen?: true;
 }
 
 /** Two pieces of evidence that are not independent, and how the model treats them. */
@@ -151,6 +180,8 @@ export interface VerificationFacts {
   readonly rule: { readonly text: string; readonly source: string };
   /** Exposure that checks a repair, by the intake value of `pattern` or `intermittency`. */
   readonly checks: readonly VerificationCheck[];
+  /** Of every drive that proves a repair. */
+  readonly cautions: readonly string[];
   readonly accept: {
     readonly countsPer1000Firings: Quantity;
     readonly monitorRun: string;
@@ -196,7 +227,9 @@ export interface Model {
   readonly repairs: readonly Repair[];
   readonly access: readonly Access[];
   readonly equipment: readonly { readonly id: string; readonly label: string; readonly common: boolean }[];
-  readonly cautions: readonly { readonly id: string; readonly text: string }[];
+  readonly cautions: readonly Caution[];
+  /** From what probability a cause counts when it is judged whether the car may be moved. */
+  readonly plausibleFrom: Quantity;
   readonly dependentPairs: readonly DependentPair[];
   readonly verification: VerificationFacts;
   readonly valveFaultSigns: readonly {

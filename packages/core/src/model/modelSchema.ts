@@ -1,9 +1,11 @@
 import * as z from 'zod/mini';
 import { idSchema as id } from './idSchema.ts';
+import { drivings, hazards } from './model.ts';
 import { readingModelSchema } from './readingModelSchema.ts';
 import { renamingSchema } from './renamingSchema.ts';
 
 const text = z.string().check(z.minLength(1));
+const localText = z.union([text, z.strictObject({ en: text, de: z.optional(text) })]);
 // large enough for any price or weight, small enough that no sum or product of them overflows
 const nonNegative = z.number().check(z.nonnegative(), z.maximum(1e9));
 const share = z.number().check(z.nonnegative(), z.maximum(1));
@@ -71,7 +73,8 @@ const cause = z.strictObject({
   group: id,
   description: text,
   customerFeels: text,
-  ifDrivenOn: text,
+  ifDrivenOn: localText,
+  driving: z.enum(drivings),
   weight: quantity,
   requires: z.optional(requirement),
   activeFraction: probability,
@@ -119,6 +122,15 @@ const access = z.strictObject({
   closeMinutes: quantity,
   parts: quantity,
   cautions: listOf(id),
+  cautionsClosing: listOf(id),
+});
+
+const caution = z.strictObject({
+  id,
+  hazard: z.enum(hazards),
+  text: localText,
+  source: id,
+  staysWhileOpen: z.optional(z.literal(true)),
 });
 
 const verification = z.strictObject({
@@ -143,6 +155,7 @@ const verification = z.strictObject({
       }),
     )
     .check(z.minLength(1)),
+  cautions: listOf(id),
   accept: z.strictObject({ countsPer1000Firings: quantity, monitorRun: text, source: id }),
 });
 
@@ -168,7 +181,8 @@ const shape = {
   repairs: listOf(repair),
   access: listOf(access),
   equipment: listOf(z.strictObject({ id, label: text, common: z.boolean() })),
-  cautions: listOf(z.strictObject({ id, text })),
+  cautions: listOf(caution),
+  plausibleFrom: probability,
   dependentPairs: listOf(z.strictObject({ a: text, b: text, shared: text, treatment: text })),
   verification,
   valveFaultSigns: listOf(

@@ -95,7 +95,7 @@ describe('advice as a policy', () => {
         return;
       }
       const id = action.kind === 'test' ? problem.tests[action.test]!.id : problem.repairs[action.repair]!.id;
-      expect(best).toEqual(action.kind === 'test' ? { kind: 'test', test: id } : { kind: 'repair', repair: id });
+      expect(best).toMatchObject(action.kind === 'test' ? { kind: 'test', test: id } : { kind: 'repair', repair: id });
       if (deep === 0) return;
       for (const { outcome, state: then } of takeAction(problem, state, action).branches) {
         if (then === undefined) continue;

@@ -17,6 +17,7 @@ export { sentenceForTest } from './de/sentenceForTest.ts';
 export { sentenceForNotNow } from './de/sentenceForNotNow.ts';
 export { sentencesForNotices } from './de/sentencesForNotices.ts';
 export { sentenceForWarning } from './de/sentenceForWarning.ts';
+export { stopAndTow } from './de/stopAndTow.ts';
 export { usualCaution } from './de/usualCaution.ts';
 export { planLabels } from './de/planLabels.ts';
 export { planAsText } from './de/planAsText.ts';

@@ -17,6 +17,7 @@ export { sentenceForTest } from './en/sentenceForTest.ts';
 export { sentenceForNotNow } from './en/sentenceForNotNow.ts';
 export { sentencesForNotices } from './en/sentencesForNotices.ts';
 export { sentenceForWarning } from './en/sentenceForWarning.ts';
+export { stopAndTow } from './en/stopAndTow.ts';
 export { usualCaution } from './en/usualCaution.ts';
 export { planLabels } from '../decision/plan/planLabels.ts';
 export { planAsText } from '../decision/plan/planAsText.ts';

@@ -1,3 +1,4 @@
+import type { TextLanguage } from '../model/localText.ts';
 import type { Money } from '../decision/cost/money.ts';
 import type { codeWords } from './en/codeWords.ts';
 import type { messages } from './en/messages.ts';
@@ -7,10 +8,16 @@ import type { problems } from './en/problems.ts';
 /** Everything a language brings: its sentences by key, and how numbers are written in it. The sentence makers decide what to say, the
  * language how. */
 export interface Language {
+  /** Of texts of the model that exist in several languages. */
+  readonly code: TextLanguage;
   /** The keys of English; a missing one does not compile. */
   readonly messages: { readonly [Key in keyof typeof messages]: (typeof messages)[Key] };
   /** What trouble codes are about. */
   readonly codeWords: typeof codeWords;
+  /** When not to drive on. */
+  readonly stopAndTow: string;
+  /** Whose procedure comes first. */
+  readonly usualCaution: string;
   /** Words of a written plan. */
   readonly planWords: Widened<typeof planWords>;
   /** What can be wrong, by the keys of English. */

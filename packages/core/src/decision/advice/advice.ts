@@ -1,3 +1,7 @@
+import type { NextStep } from '../../steps/nextStep.ts';
+import type { ProposedRepair } from '../../steps/proposedRepair.ts';
+import type { ProposedTest } from '../../steps/proposedTest.ts';
+import type { StepFacts } from '../../steps/stepFacts.ts';
 import type { Money } from '../cost/money.ts';
 import type { Price } from '../cost/price.ts';
 import type { ProofOfRepair } from './proofOfRepair.ts';
@@ -14,9 +18,9 @@ export interface OutcomeForecast {
 }
 
 /** A test as a next step. */
-export interface TestAdvice {
-  readonly test: string;
-  readonly price: Price;
+export interface TestAdvice extends ProposedTest {
+  /** What its price is made of. */
+  readonly breakdown: Price;
   /** Expected cost saved by knowing the result, before its price; never negative. */
   readonly grossValue: Money;
   /** `grossValue` less the price. */
@@ -24,26 +28,19 @@ export interface TestAdvice {
   /** Expected cost to a confirmed repair when this test is done next, its price included. */
   readonly expectedCostWith: Money;
   readonly informationGainBits: number;
-  /** Access operations still to be opened for it, in order. */
-  readonly accessToOpen: readonly string[];
-  /** Caution ids of the test and of the access to open. */
-  readonly cautions: readonly string[];
   readonly outcomes: readonly OutcomeForecast[];
 }
 
 /** One repair in a sequence: tried, checked, and the next one tried if the fault stays. */
-export interface RepairStep {
-  readonly repair: string;
+export interface RepairStep extends ProposedRepair {
   /** Chance that it is reached. */
   readonly reached: number;
   /** Chance that this step cures the fault, seen from now. */
   readonly cures: number;
-  /** The repair alone. */
-  readonly price: Price;
-  /** Checking it afterwards. */
-  readonly check: Price;
-  readonly accessToOpen: readonly string[];
-  readonly cautions: readonly string[];
+  /** What its price is made of: the repair alone. */
+  readonly breakdown: Price;
+  /** Checking it afterwards, by a drive. */
+  readonly check: StepFacts;
 }
 
 /** The best sequence of repairs without any further test, ended by a referral. */
@@ -57,12 +54,7 @@ export interface RepairPlan {
 
 /** What to do next. */
 export interface Advice {
-  /** `prove`: the latest entry is a repair that seems to have cured; driving proves it. */
-  readonly best:
-    | { readonly kind: 'test'; readonly test: string }
-    | { readonly kind: 'repair'; readonly repair: string }
-    | { readonly kind: 'refer' }
-    | { readonly kind: 'prove'; readonly repair: string };
+  readonly best: NextStep;
   /** Expected cost to a confirmed repair when `best` is followed; of a proof, the price of its drive. */
   readonly expectedCost: Money;
   /** What proves the repair; only with `best` of kind `prove`. */

@@ -1,3 +1,4 @@
+import type { ProposedTest } from '../../steps/proposedTest.ts';
 import type { Money } from '../cost/money.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import type { Cancel } from '../solvers/solver.ts';
@@ -7,7 +8,8 @@ import type { ThresholdQuestion } from './thresholdQuestion.ts';
 
 /** Tests that could bring a group of causes to a threshold. */
 export interface DecidingTests {
-  readonly tests: readonly string[];
+  /** In the order in which they are done: each opens what those before it left closed. */
+  readonly tests: readonly ProposedTest[];
   /** Price of all of them together, access included. */
   readonly price: Money;
   /** Probability that the threshold is reached if the cause is in the group. */
@@ -90,7 +92,7 @@ export function decidingTests(question: DecidingQuestion): DecidingSearch {
       const amount = { amount: price, currency: problem.currency };
       const { reachedIfTrue, reachedIfFalse } = judgeSequence(question, sequence);
       const isLikely = reachedIfTrue >= LIKELY;
-      const tests = sequence.map((test) => problem.tests[test]!.id);
+      const tests = proposed(problem, sequence);
       const found = { tests, price: amount, reachedIfTrue, reachedIfFalse, isLikely };
       if (!(reachedIfTrue > 0) || (best !== undefined && !isBetter(found, best))) continue;
       best = found;
@@ -117,6 +119,15 @@ function priceOfSequence(problem: DecisionProblem, sequence: readonly number[]):
     open |= problem.testAccess[test]!;
   }
   return amount;
+}
+
+function proposed(problem: DecisionProblem, sequence: readonly number[]): readonly ProposedTest[] {
+  let { open } = problem.start;
+  return sequence.map((test) => {
+    const facts = problem.stepFacts({ kind: 'test', test }, open);
+    open |= problem.testAccess[test]!;
+    return { test: problem.tests[test]!.id, ...facts };
+  });
 }
 
 function answersAnother(problem: DecisionProblem, sequence: readonly number[]): boolean {

@@ -4,15 +4,17 @@ import type { CompiledModel } from '../../model/compiledModel.ts';
 import type { TestNotNow } from './testNotNow.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 
+type Reason = Pick<TestNotNow, 'test' | 'reason' | 'missing'>;
+
 /** Tests that are not proposed, each with its reason: not on this car, on record, its question answered otherwise, equipment missing. */
 export function findTestsNotNow(
   compiled: CompiledModel,
   { facts, predictive }: Belief,
   { equipment }: Circumstances,
-): readonly TestNotNow[] {
+): readonly Reason[] {
   const { model, testList } = compiled;
   const done = new Set(facts.observations.map((observation) => testAsked(compiled, observation)));
-  return testList.flatMap(({ test: { id, appliesWhen, equipment: needed } }): TestNotNow[] => {
+  return testList.flatMap(({ test: { id, appliesWhen, equipment: needed } }): Reason[] => {
     if (!Object.hasOwn(predictive, id)) {
       const facts = (appliesWhen ?? []).flatMap((r) =>
         Object.entries(r).map(([feature, value]) => `${feature}:${value}`),

@@ -48,7 +48,7 @@ describe('repair order', () => {
     const repair = advise([]).repairNow.steps[0]!.repair;
     const cured: Observation = { kind: 'repair-tried', id: 'x', repair, cured: true };
     const { best, proof, expectedCost } = advise([cured]);
-    expect(best).toEqual({ kind: 'prove', repair });
+    expect(best).toMatchObject({ kind: 'prove', repair });
     expect(proof).toMatchObject({ repair, check: compiled.model.verification.checks.at(-1) });
     const { minutes } = proof!.check;
     expect(expectedCost.amount).toBeCloseTo((minutes.best * compiled.model.labourPerHour.best) / 60, 9);
@@ -65,7 +65,7 @@ describe('repair order', () => {
     });
     const ready = compileModel(model);
     const advice = nextActions(ready, updateBelief(ready, { context: {}, observations: [] }));
-    expect(advice.best).toEqual({ kind: 'refer' });
+    expect(advice.best).toMatchObject({ kind: 'refer' });
     expect(advice.repairNow).toMatchObject({ steps: [], referred: 1, referralFee: { amount: 10 } });
   });
 });
@@ -75,7 +75,7 @@ describe('tests', () => {
     const { tests, best, expectedCost } = advise([]);
     const values = tests.map(({ netValue }) => netValue.amount);
     expect(values).toEqual(values.toSorted((a, b) => b - a));
-    expect(best).toEqual({ kind: 'test', test: tests[0]!.test });
+    expect(best).toMatchObject({ kind: 'test', test: tests[0]!.test });
     expect(expectedCost).toEqual(tests[0]!.expectedCostWith);
   });
 
@@ -102,7 +102,7 @@ describe('tests', () => {
     const advice = nextActions(ready, updateBelief(ready, { context: {}, observations: [] }));
     expect(advice.tests[0]!.grossValue.amount).toBeCloseTo(0, 12);
     expect(advice.tests[0]!.informationGainBits).toBeCloseTo(0, 12);
-    expect(advice.best).toEqual({ kind: 'repair', repair: 'mend' });
+    expect(advice.best).toMatchObject({ kind: 'repair', repair: 'mend' });
   });
 
   test('cautions are those of the test and of what must be opened for it', () => {
@@ -115,7 +115,7 @@ describe('tests', () => {
 describe('what is not proposed says why', () => {
   test('on record, not on this pump, no equipment', () => {
     const { notNow, tests } = advise(results(['hum', 'hums']), { equipment: ['lamp'] });
-    expect(notNow).toEqual([
+    expect(notNow).toMatchObject([
       { test: 'hum', reason: 'already-done', missing: [] },
       { test: 'vacuum', reason: 'equipment', missing: ['gauge'] },
       { test: 'filter-look', reason: 'not-applicable', missing: ['filter:fitted'] },
@@ -132,11 +132,13 @@ describe('what is not proposed says why', () => {
       }),
     );
     const belief = updateBelief(paired, { context: {}, observations: results(['vacuum', 'weak']) });
-    expect(nextActions(paired, belief).notNow).toContainEqual({
-      test: 'wheel-look',
-      reason: 'same-question',
-      missing: ['vacuum'],
-    });
+    expect(nextActions(paired, belief).notNow).toContainEqual(
+      expect.objectContaining({
+        test: 'wheel-look',
+        reason: 'same-question',
+        missing: ['vacuum'],
+      }),
+    );
   });
 });
 

@@ -2,7 +2,11 @@ import type { Belief } from '../../belief/belief.ts';
 import type { SweptFacts } from '../../belief/sweepFacts.ts';
 import { sweptFactsOf } from '../../belief/updateBelief.ts';
 import type { CompiledModel, CompiledTest } from '../../model/compiledModel.ts';
-import { accessBits, accessIds } from '../cost/accessBits.ts';
+import { makeStepFacts } from '../../steps/makeStepFacts.ts';
+import type { NextStep } from '../../steps/nextStep.ts';
+import type { Step } from '../../steps/step.ts';
+import type { StepFacts } from '../../steps/stepFacts.ts';
+import { accessBits } from '../cost/accessBits.ts';
 import type { Advice, OutcomeForecast, RepairPlan, TestAdvice } from './advice.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import { defaultPrices } from '../cost/defaultPrices.ts';
@@ -32,39 +36,50 @@ export function nextActions(compiled: CompiledModel, belief: Belief, circumstanc
   const work = prepareRepairs(repairs);
   const failed = repairsFailed(compiled, belief.facts);
   const now = planRepairs(work, swept.posterior, open, failed);
+  const factsOf = makeStepFacts(compiled, tariff);
 
-  const notNow = findTestsNotNow(compiled, belief, circumstances);
+  const notNow = findTestsNotNow(compiled, belief, circumstances).map((one) => ({
+    ...one,
+    ...factsOf({ kind: 'test', test: one.test }, open),
+  }));
   const hidden = new Set(notNow.map(({ test }) => test));
   const tests = swept.tests
     .filter(({ test }) => !hidden.has(test.id))
-    .map((test) => adviseTest({ compiled, tariff, work, swept, open, failed, now }, test))
+    .map((test) => adviseTest({ compiled, tariff, factsOf, work, swept, open, failed, now }, test))
     .sort((a, b) => b.netValue.amount - a.netValue.amount || gainPerMoney(b) - gainPerMoney(a));
 
   const [bestTest] = tests;
-  const plan = describePlan(compiled, tariff, repairs.referralFee, swept.posterior, open, now);
+  const plan = describePlan({ compiled, tariff, factsOf, swept, open, now }, repairs.referralFee);
   // a free test that tells nothing is worth 0 up to rounding, and must not be proposed for it
   const testPays = bestTest !== undefined && bestTest.netValue.amount > 1e-9 * now.expectedCost;
   const [firstRepair] = plan.steps;
-  const proof = proofOfRepair(compiled.model, belief.facts);
+  const proof = proofOfRepair(compiled, belief.facts, circumstances);
   const rest = { repairNow: plan, tests, notNow };
   if (proof !== undefined) {
-    const best = { kind: 'prove', repair: proof.repair } as const;
-    return { best, expectedCost: moneyOf(tariff, tariff.check.total), proof, ...rest };
+    const { check: _, accept: __, order: ___, ...drive } = proof;
+    return { best: { kind: 'prove', ...drive }, expectedCost: drive.price, proof, ...rest };
   }
-  return {
-    best: testPays
-      ? { kind: 'test', test: bestTest.test }
-      : firstRepair === undefined
-        ? { kind: 'refer' }
-        : { kind: 'repair', repair: firstRepair.repair },
-    expectedCost: testPays ? bestTest.expectedCostWith : plan.expectedCost,
-    ...rest,
-  };
+  const best: NextStep = testPays
+    ? { kind: 'test', test: bestTest.test, ...factsOf({ kind: 'test', test: bestTest.test }, open) }
+    : firstRepair === undefined
+      ? { kind: 'refer', ...factsOf({ kind: 'repair', repair: referralOf(compiled) }, open) }
+      : {
+          kind: 'repair',
+          repair: firstRepair.repair,
+          ...factsOf({ kind: 'repair', repair: firstRepair.repair }, open),
+        };
+  return { best, expectedCost: testPays ? bestTest.expectedCostWith : plan.expectedCost, ...rest };
+}
+
+/** Every model has one. */
+function referralOf({ model }: CompiledModel): string {
+  return model.repairs.find(({ referral }) => referral === true)!.id;
 }
 
 interface Situation {
   readonly compiled: CompiledModel;
   readonly tariff: Tariff;
+  readonly factsOf: (step: Step, open: number) => StepFacts;
   readonly work: RepairWork;
   readonly swept: SweptFacts;
   readonly open: number;
@@ -73,7 +88,7 @@ interface Situation {
 }
 
 function adviseTest(
-  { compiled, tariff, work, swept, open, failed, now }: Situation,
+  { compiled, tariff, factsOf, work, swept, open, failed, now }: Situation,
   { test, index, outcomes }: CompiledTest,
 ): TestAdvice {
   const { posterior } = swept;
@@ -98,16 +113,14 @@ function adviseTest(
   });
   // equal in exact arithmetic when the result changes nothing; rounding must not make it a loss
   const gross = Math.max(0, now.expectedCost - after);
-  const missing = tariff.testAccess[index]! & ~open;
   return {
     test: test.id,
-    price: priceOf(tariff, cost),
+    ...factsOf({ kind: 'test', test: test.id }, open),
+    breakdown: priceOf(tariff, cost),
     grossValue: moneyOf(tariff, gross),
     netValue: moneyOf(tariff, gross - cost.total),
     expectedCostWith: moneyOf(tariff, now.expectedCost - gross + cost.total),
     informationGainBits: informationGain(posterior, table, predictive),
-    accessToOpen: accessIds(compiled, missing),
-    cautions: cautionsOf(compiled, test.cautions, missing),
     outcomes: forecasts,
   };
 }
@@ -137,14 +150,11 @@ function topCauses({ causes }: CompiledModel, posterior: Float64Array): { cause:
 }
 
 function describePlan(
-  compiled: CompiledModel,
-  tariff: Tariff,
+  { compiled, tariff, factsOf, swept, open, now }: Omit<Situation, 'work' | 'failed'>,
   referralFee: number,
-  posterior: Float64Array,
-  open: number,
-  { repairs, expectedCost }: RepairSequence,
 ): RepairPlan {
-  const remaining = Float64Array.from(posterior);
+  const { repairs, expectedCost } = now;
+  const remaining = Float64Array.from(swept.posterior);
   let reached = 1;
   const steps = repairs.map((index, at) => {
     const openNow = at === 0 ? open : 0;
@@ -153,16 +163,14 @@ function describePlan(
       cures += remaining[cause]! * success;
       remaining[cause]! *= 1 - success;
     }
-    const repair = compiled.model.repairs[index]!;
-    const missing = tariff.repairAccess[index]! & ~openNow;
+    const { id: repair } = compiled.model.repairs[index]!;
     const step = {
-      repair: repair.id,
+      repair,
+      ...factsOf({ kind: 'repair', repair }, openNow),
       reached,
       cures,
-      price: priceOf(tariff, tariff.repair(index, openNow)),
-      check: priceOf(tariff, tariff.check),
-      accessToOpen: accessIds(compiled, missing),
-      cautions: cautionsOf(compiled, repair.cautions, missing),
+      breakdown: priceOf(tariff, tariff.repair(index, openNow)),
+      check: factsOf({ kind: 'proof-drive' }, 0),
     };
     reached -= cures;
     return step;
@@ -175,12 +183,6 @@ function describePlan(
   };
 }
 
-function cautionsOf({ model }: CompiledModel, own: readonly string[], opening: number): readonly string[] {
-  return [
-    ...new Set([...own, ...model.access.flatMap((access, at) => ((opening & (1 << at)) === 0 ? [] : access.cautions))]),
-  ];
-}
-
 function gainPerMoney({ informationGainBits, price }: TestAdvice): number {
-  return informationGainBits / Math.max(price.total.amount, 1e-9);
+  return informationGainBits / Math.max(price.amount, 1e-9);
 }

@@ -1,9 +1,14 @@
-import type { Context, Facts } from '../../belief/facts.ts';
-import type { Model, VerificationCheck } from '../../model/model.ts';
+import type { Facts } from '../../belief/facts.ts';
+import type { CompiledModel } from '../../model/compiledModel.ts';
+import type { VerificationCheck } from '../../model/model.ts';
+import type { ProposedRepair } from '../../steps/proposedRepair.ts';
+import { stepFactsOf } from '../../steps/stepFactsOf.ts';
+import { checkFor } from '../cost/checkFor.ts';
+import type { Circumstances } from '../cost/circumstances.ts';
 
-/** What proves a repair that seems to have cured: how it is driven, when it counts as proved, and what comes first. */
-export interface ProofOfRepair {
-  readonly repair: string;
+/** What proves a repair that seems to have cured: how it is driven, when it counts as proved, and what comes first. Price, minutes, access
+ * and cautions are those of the drive. */
+export interface ProofOfRepair extends ProposedRepair {
   readonly check: VerificationCheck;
   /** When the repair counts as proved. */
   readonly accept: string;
@@ -11,19 +16,19 @@ export interface ProofOfRepair {
   readonly order: readonly string[];
 }
 
-/** What proves the last repair, while it is the latest on record and is recorded as having cured; `undefined` otherwise. */
-export function proofOfRepair(model: Model, { context, observations }: Facts): ProofOfRepair | undefined {
+/** What proves the last repair, while it is the latest on record and is recorded as having cured; `undefined` otherwise.
+ * @throws EvidenceError `access-unknown` */
+export function proofOfRepair(
+  compiled: CompiledModel,
+  { context, observations }: Facts,
+  circumstances: Circumstances = {},
+): ProofOfRepair | undefined {
+  const { model } = compiled;
   const last = observations.at(-1);
   if (last?.kind !== 'repair-tried' || !last.cured) return undefined;
   const check = checkFor(model, context);
   if (check === undefined) return undefined;
   const { accept, order } = model.verification;
-  return { repair: last.repair, check, accept: accept.monitorRun, order };
-}
-
-/** The row of the model's verification table that applies: the first that fits. */
-export function checkFor({ verification }: Model, context: Context): VerificationCheck | undefined {
-  return verification.checks.find(({ when }) =>
-    Object.entries(when).every(([feature, values]) => values.includes(context[feature] ?? '')),
-  );
+  const drive = stepFactsOf(compiled, context, circumstances, { kind: 'proof-drive' });
+  return { repair: last.repair, ...drive, check, accept: accept.monitorRun, order };
 }

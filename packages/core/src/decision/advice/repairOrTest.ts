@@ -10,6 +10,9 @@ import type { Money } from '../cost/money.ts';
 import { nextActions } from './nextActions.ts';
 import { costOfSequence, planRepairs, prepareRepairs } from './planRepairs.ts';
 import { repairFactsOf, repairsFailed } from '../problem/repairFactsOf.ts';
+import { makeStepFacts } from '../../steps/makeStepFacts.ts';
+import type { ProposedRepair } from '../../steps/proposedRepair.ts';
+import type { ProposedTest } from '../../steps/proposedTest.ts';
 import { makeTariff } from '../cost/tariff.ts';
 
 /** Repairing now against one more test, both as expected cost to a confirmed repair. */
@@ -17,9 +20,9 @@ export interface RepairOrTest {
   /** `prove`: the latest entry is a repair that seems to have cured; both figures are for the case that the fault comes back. */
   readonly better: 'repair' | 'test' | 'refer' | 'prove';
   /** The first step is `undefined` when handing on at once is the best way without a test. */
-  readonly repairNow: { readonly repair: string | undefined; readonly expectedCost: Money };
+  readonly repairNow: (ProposedRepair | { readonly repair: undefined }) & { readonly expectedCost: Money };
   /** The best single test; `undefined` when none is left. */
-  readonly testFirst: { readonly test: string; readonly expectedCost: Money } | undefined;
+  readonly testFirst: (ProposedTest & { readonly expectedCost: Money }) | undefined;
   /** What the better choice saves against the other. */
   readonly saving: Money;
   /** For the leading cause and the best test; `undefined` where no probability of it would change what is done first. */
@@ -30,8 +33,8 @@ export interface RepairOrTest {
 export interface CauseThresholds extends ActionThresholds {
   readonly cause: string;
   readonly probability: number;
-  readonly repair: string;
-  readonly test: string;
+  readonly repair: ProposedRepair;
+  readonly test: ProposedTest;
   /** Outcomes of the test that speak for the cause. */
   readonly positive: readonly string[];
 }
@@ -46,16 +49,27 @@ export function repairOrTest(compiled: CompiledModel, belief: Belief, circumstan
   const advice = nextActions(compiled, belief, circumstances);
   const { repairNow, tests } = advice;
   const [best] = tests;
-  const repair = repairNow.steps[0]?.repair;
+  const [first] = repairNow.steps;
   const difference = best === undefined ? Infinity : best.expectedCostWith.amount - repairNow.expectedCost.amount;
   return {
-    better:
-      advice.best.kind === 'prove' ? 'prove' : difference < 0 ? 'test' : repair === undefined ? 'refer' : 'repair',
-    repairNow: { repair, expectedCost: repairNow.expectedCost },
-    testFirst: best === undefined ? undefined : { test: best.test, expectedCost: best.expectedCostWith },
+    better: advice.best.kind === 'prove' ? 'prove' : difference < 0 ? 'test' : first === undefined ? 'refer' : 'repair',
+    repairNow: {
+      ...(first === undefined ? { repair: undefined } : bareRepair(first)),
+      expectedCost: repairNow.expectedCost,
+    },
+    testFirst: best === undefined ? undefined : { ...bareTest(best), expectedCost: best.expectedCostWith },
     saving: { ...repairNow.expectedCost, amount: Number.isFinite(difference) ? Math.abs(difference) : 0 },
     thresholds: thresholdsOf(compiled, belief, circumstances, advice),
   };
+}
+
+/** A test with what goes with a step, and nothing else. */
+function bareTest({ test, price, minutes, accessToOpen, accessToClose, cautions }: ProposedTest): ProposedTest {
+  return { test, price, minutes, accessToOpen, accessToClose, cautions };
+}
+
+function bareRepair({ repair, price, minutes, accessToOpen, accessToClose, cautions }: ProposedRepair): ProposedRepair {
+  return { repair, price, minutes, accessToOpen, accessToClose, cautions };
 }
 
 function thresholdsOf(
@@ -87,6 +101,7 @@ function thresholdsOf(
   const benefit = cost(isIt, late) - cost(isIt, [repair, ...rest]);
   const loss = cost(isNot, [repair, ...rest]) - cost(isNot, late);
   if (benefit <= 0 || loss <= 0) return undefined;
+  const { id } = compiled.model.repairs[repair]!;
 
   const { outcomes } = compiled.tests.get(best.test)!;
   const table = outcomeGivenCause.get(best.test)!;
@@ -101,13 +116,13 @@ function thresholdsOf(
   return {
     cause: lead.cause,
     probability: lead.probability,
-    repair: compiled.model.repairs[repair]!.id,
-    test: best.test,
+    repair: { repair: id, ...makeStepFacts(compiled, tariff)({ kind: 'repair', repair: id }, open) },
+    test: bareTest(best),
     positive: positive.map((o) => outcomes[o]!),
     ...actionThresholds({
       benefit,
       loss,
-      testPrice: best.price.total.amount,
+      testPrice: best.price.amount,
       sensitivity: chance(isIt),
       falsePositiveRate: chance(isNot),
     }),

@@ -2,6 +2,8 @@ import type { Belief } from '../../belief/belief.ts';
 import { EvidenceError } from '../../errors/evidenceError.ts';
 import { unknownId } from '../../errors/findUnknownId.ts';
 import type { CompiledModel } from '../../model/compiledModel.ts';
+import { stepFactsOf } from '../../steps/stepFactsOf.ts';
+import type { StepFacts } from '../../steps/stepFacts.ts';
 import { accessBits } from '../cost/accessBits.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import { evidenceOf } from '../../belief/evidenceOf.ts';
@@ -23,6 +25,8 @@ export type BigStep =
  * - `reachable`: it becomes best at `threshold`.
  * - `never`: not even if its causes were certain; other steps stay better. */
 export interface WhatItTakes {
+  /** The step that was asked about, with what it costs and can do from here. */
+  readonly step: BigStep & StepFacts;
   readonly status: 'already-open' | 'impossible' | 'already-best' | 'reachable' | 'never';
   /** Causes that speak for the step: those a repair behind the access cures, or the repair itself. */
   readonly causes: readonly string[];
@@ -67,7 +71,9 @@ export function whatWouldItTake(
   const causes = problem.causes.filter((_, c) => cures[c] === 1);
   const probability = posterior.reduce((sum, p, c) => sum + p * cures[c]!, 0);
   const search = { examined: 0, unexamined: 0 };
-  const answer = { causes, probability, threshold: undefined, tests: undefined, search };
+  const proposed = step.kind === 'access' ? ({ kind: 'open-access', access: step.access } as const) : step;
+  const asked = { ...step, ...stepFactsOf(compiled, belief.facts.context, circumstances, proposed) };
+  const answer = { step: asked, causes, probability, threshold: undefined, tests: undefined, search };
   if (step.kind === 'access' && (open & bits) === bits) return { status: 'already-open', ...answer };
   if (!(probability > 0)) return { status: 'impossible', ...answer };
 

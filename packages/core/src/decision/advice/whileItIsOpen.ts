@@ -32,7 +32,7 @@ export function whileItIsOpen(
   const { openAccess = [] } = circumstances;
   const now = nextActions(compiled, belief, { ...circumstances, openAccess: [...openAccess, access] });
   const closed = nextActions(compiled, belief, { ...circumstances, openAccess: [] });
-  const later = new Map(closed.tests.map(({ test, price }) => [test, price.total]));
+  const later = new Map(closed.tests.map(({ test, price }) => [test, price]));
   return now.tests
     .filter(({ test }) => behind.has(test))
     .map((advice) => ({

@@ -1,7 +1,7 @@
 import type { CompiledModel } from '../../model/compiledModel.ts';
 import type { Context } from '../../belief/facts.ts';
-import { checkFor } from '../advice/proofOfRepair.ts';
 import { accessBits } from './accessBits.ts';
+import { checkFor } from './checkFor.ts';
 import type { Prices } from './circumstances.ts';
 import type { Money } from './money.ts';
 import type { Price } from './price.ts';
@@ -26,6 +26,10 @@ export interface Tariff {
   readonly repair: (index: number, open: number) => Cost;
   /** Checking a repair by the model's verification table. */
   readonly check: Cost;
+  /** Opening these access operations (bits) alone: its labour. */
+  readonly opening: (bits: number) => Cost;
+  /** Closing them again: its labour, and the gaskets. */
+  readonly closing: (bits: number) => Cost;
   /** Opening and closing each access alone, in the model's order. */
   readonly accessCost: Float64Array;
   /** Access a test or repair needs, prerequisites included. */
@@ -44,9 +48,11 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
   const dearer = costMultipliers(compiled, context);
   const opening = model.access.map((access) => ({
     minutes: (access.openMinutes.best + access.closeMinutes.best) * dearer(access.id),
+    openMinutes: access.openMinutes.best * dearer(access.id),
+    closeMinutes: access.closeMinutes.best * dearer(access.id),
     parts: access.parts.best * dearer(access.id),
   }));
-  const sumOver = (bits: number, of: 'minutes' | 'parts'): number =>
+  const sumOver = (bits: number, of: 'minutes' | 'openMinutes' | 'closeMinutes' | 'parts'): number =>
     opening.reduce((sum, access, index) => ((bits & (1 << index)) === 0 ? sum : sum + access[of]), 0);
 
   const testAccess = model.tests.map((test) => accessBits(compiled, [test.access]));
@@ -55,6 +61,14 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
 
   return {
     prices,
+    opening: (bits) => {
+      const minutes = sumOver(bits, 'openMinutes');
+      return cost(minutes, 0, minutes * perMinute);
+    },
+    closing: (bits) => {
+      const { total, ...rest } = cost(sumOver(bits, 'closeMinutes'), sumOver(bits, 'parts'), 0);
+      return { ...rest, total, access: total };
+    },
     accessCost: Float64Array.from(opening, ({ minutes, parts }) => cost(minutes, parts, 0).total),
     testAccess,
     repairAccess,

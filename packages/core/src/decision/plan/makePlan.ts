@@ -42,6 +42,7 @@ export function makePlan(problem: DecisionProblem, solution: Solution, options: 
     return {
       kind: action.kind,
       id: idOf(problem, action),
+      ...problem.stepFacts(action, state.open),
       price: money(cost.money),
       minutes: cost.minutes,
       reached,

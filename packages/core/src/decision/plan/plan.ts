@@ -1,4 +1,5 @@
 import type { ModelIdentity } from '../../model/modelIdentity.ts';
+import type { StepFacts } from '../../steps/stepFacts.ts';
 import type { Money } from '../cost/money.ts';
 
 /** What comes of a step of a plan. */
@@ -11,14 +12,12 @@ export interface PlanBranch {
   readonly then?: PlanStep;
 }
 
-/** One step of a plan. */
-export interface PlanStep {
+/** One step of a plan. Its price, minutes and cautions hold the check after a repair; the price of a referral is the expected cost, the right
+ * repair included. */
+export interface PlanStep extends StepFacts {
   readonly kind: 'test' | 'repair' | 'refer';
   /** Id of the test or repair. */
   readonly id: string;
-  /** What the step itself costs: checks after repairs included; of a referral the expected cost, the right repair included. */
-  readonly price: Money;
-  readonly minutes: number;
   /** Probability that the step is reached. */
   readonly reached: number;
   /** From here to a confirmed repair, this step included. */

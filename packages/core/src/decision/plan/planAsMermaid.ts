@@ -1,17 +1,24 @@
+import { cautionsOfPlan } from './cautionsOfPlan.ts';
+import { hazardMark } from './hazardMark.ts';
+import { planLegend } from './planLegend.ts';
 import type { Plan, PlanStep } from './plan.ts';
 import type { PlanLabels } from './planLabels.ts';
 import { englishPlan, type PlanLanguage } from './planLanguage.ts';
 
-/** A plan as a Mermaid flowchart, from left to right: boxes are steps, arrows their outcomes. */
+/** A plan as a Mermaid flowchart, from left to right: boxes are steps with their price and the numbers of their cautions, arrows their
+ * outcomes; a box beside them holds every caution in full. */
 export function planAsMermaid(plan: Plan, labels: PlanLabels, language: PlanLanguage = englishPlan): string {
   const { planWords, formatMoney, formatProbability } = language;
+  const cautions = cautionsOfPlan(plan.root);
   const lines = ['flowchart LR'];
   let count = 0;
   const write = (step: PlanStep): string => {
     const name = `s${count}`;
     count += 1;
+    const mark = hazardMark(step.cautions, cautions);
+    const marked = mark === '' ? '' : `<br/>${mark}`;
     const folded = step.folded > 0 ? `<br/>${planWords.folded(step.folded)}` : '';
-    lines.push(`  ${name}["${escape(labels.step(step))}<br/>${formatMoney(step.price)}${folded}"]`);
+    lines.push(`  ${name}["${escape(labels.step(step))}<br/>${formatMoney(step.price)}${marked}${folded}"]`);
     for (const { outcome, probability, then } of step.branches) {
       if (then === undefined) continue;
       const arrow = `${escape(labels.outcome(step, outcome))}, ${formatProbability(probability)}`;
@@ -26,6 +33,7 @@ export function planAsMermaid(plan: Plan, labels: PlanLabels, language: PlanLang
     return name;
   };
   write(plan.root);
+  lines.push(`  cautions["${planLegend(plan, labels, language).map(escape).join('<br/>')}"]`);
   return `${lines.join('\n')}\n`;
 }
 

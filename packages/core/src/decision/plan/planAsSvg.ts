@@ -1,3 +1,6 @@
+import { cautionsOfPlan } from './cautionsOfPlan.ts';
+import { hazardMark } from './hazardMark.ts';
+import { planLegend } from './planLegend.ts';
 import type { Plan, PlanStep } from './plan.ts';
 import type { PlanLabels } from './planLabels.ts';
 import { englishPlan, type PlanLanguage } from './planLanguage.ts';
@@ -6,10 +9,13 @@ const COLUMN = 480;
 // Where the line of a step ends and its branches begin, and where they are level again.
 const TRUNK = 262;
 const BEND = 284;
-const ROW = 46;
+const ROW = 60;
 const MARGIN = 16;
 const LETTERS = 36;
 const OUTCOME_LETTERS = 24;
+// Of the legend: height of a line, and width of a letter on average, rather too wide than too narrow.
+const LINE = 16;
+const LETTER = 6.5;
 
 interface Placed {
   readonly x: number;
@@ -18,7 +24,8 @@ interface Placed {
 }
 
 /** A plan as a standalone SVG drawing that takes the colour of the text around it: steps from left to right, outcomes on the lines
- * between them, thicker where they are likelier. `title` is read out by screen readers. */
+ * between them, thicker where they are likelier; at each step the numbers of its cautions, below the drawing every caution in full.
+ * `title` is read out by screen readers. */
 export function planAsSvg(
   plan: Plan,
   labels: PlanLabels,
@@ -26,6 +33,7 @@ export function planAsSvg(
   language: PlanLanguage = englishPlan,
 ): string {
   const { planWords, formatMoney, formatProbability } = language;
+  const cautions = cautionsOfPlan(plan.root);
   let row = 0;
   let columns = 1;
   const place = (step: PlanStep, level: number): Placed => {
@@ -52,17 +60,34 @@ export function planAsSvg(
       ...(cured === undefined ? [] : [`${labels.outcome(step, 'cured')} ${formatProbability(cured.probability)}`]),
       ...(step.folded > 0 ? [planWords.folded(step.folded)] : []),
     ].join(' · ');
+    const mark = hazardMark(step.cautions, cautions);
     const own = [
       `<circle cx="${x}" cy="${y}" r="4" fill="currentColor"/>`,
       `<text x="${x}" y="${y - 9}" font-size="12" font-weight="600"><title>${escape(labels.step(step))}</title>${escape(shorten(labels.step(step), LETTERS))}</text>`,
       `<text x="${x}" y="${y + 16}" font-size="11">${escape(note)}</text>`,
+      ...(mark === '' ? [] : [`<text x="${x}" y="${y + 30}" font-size="11" font-weight="600">${mark}</text>`]),
     ].join('');
     return { x, y, marks: [trunk, ...lines, own, ...children.flatMap(({ at }) => at.marks)] };
   };
   const { marks } = place(plan.root, 0);
   const width = MARGIN * 2 + columns * COLUMN;
-  const height = MARGIN * 2 + row * ROW;
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="sans-serif" fill="currentColor"><title>${escape(title ?? planWords.title)}</title>${marks.join('')}</svg>`;
+  const top = MARGIN + row * ROW;
+  const lines = planLegend(plan, labels, language).flatMap((text) => fold(text, (width - 2 * MARGIN) / LETTER));
+  const legend = lines.map(
+    (line, at) => `<text x="${MARGIN}" y="${top + LINE * (at + 2)}" font-size="12">${escape(line)}</text>`,
+  );
+  const height = top + LINE * (lines.length + 2) + MARGIN;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="${width}" height="${height}" role="img" font-family="sans-serif" fill="currentColor"><title>${escape(title ?? planWords.title)}</title>${marks.join('')}${legend.join('')}</svg>`;
+}
+
+/** Breaks between words; a longer word stays whole. */
+function fold(text: string, letters: number): string[] {
+  return text.split(' ').reduce<string[]>((lines, word) => {
+    const last = lines.at(-1);
+    if (last === undefined || last.length + 1 + word.length > letters) lines.push(word);
+    else lines[lines.length - 1] = `${last} ${word}`;
+    return lines;
+  }, []);
 }
 
 function shorten(text: string, letters: number): string {

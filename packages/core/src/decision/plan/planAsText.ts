@@ -1,8 +1,12 @@
+import { cautionsOfPlan } from './cautionsOfPlan.ts';
+import { hazardMark } from './hazardMark.ts';
+import { planLegend } from './planLegend.ts';
 import type { Plan, PlanStep } from './plan.ts';
 import type { PlanLabels } from './planLabels.ts';
 import { englishPlan, type PlanLanguage } from './planLanguage.ts';
 
-/** A plan as indented text, two blanks a level: each step with its price, each outcome with its probability and what is done then. */
+/** A plan as indented text, two blanks a level: each step with its price and the numbers of its cautions, each outcome with its probability
+ * and what is done then; below, every caution in full. */
 export function planAsText(plan: Plan, labels: PlanLabels, language: PlanLanguage = englishPlan): string {
   const { planWords, formatMoney, formatProbability } = language;
   const { expected, median, ninetiethPercentile, worst } = plan.cost;
@@ -16,21 +20,35 @@ export function planAsText(plan: Plan, labels: PlanLabels, language: PlanLanguag
       ninetieth: formatMoney(ninetiethPercentile),
       worst: formatMoney(worst),
     }),
-    ...stepLines(plan.root, labels, 0, language),
+    ...stepLines(plan.root, 0, { labels, language, cautions: cautionsOfPlan(plan.root) }),
+    '',
+    ...planLegend(plan, labels, language),
     '',
   ].join('\n');
 }
 
-function stepLines(step: PlanStep, labels: PlanLabels, level: number, language: PlanLanguage): string[] {
+interface Writing {
+  readonly labels: PlanLabels;
+  readonly language: PlanLanguage;
+  /** Of the whole plan, by number. */
+  readonly cautions: readonly string[];
+}
+
+function stepLines(step: PlanStep, level: number, writing: Writing): string[] {
+  const { labels, language, cautions } = writing;
   const { planWords, formatMoney, formatProbability } = language;
   const indent = '  '.repeat(level);
-  const head = `${indent}${labels.step(step)} (${formatMoney(step.price)})`;
-  if (step.kind === 'refer') return [head];
+  const mark = hazardMark(step.cautions, cautions);
+  const head = [
+    `${indent}${labels.step(step)} (${formatMoney(step.price)})`,
+    ...(mark === '' ? [] : [`${indent}  ${mark}`]),
+  ];
+  if (step.kind === 'refer') return head;
   const branches = step.branches.flatMap((branch) => {
     const outcome = `${indent}  ${labels.outcome(step, branch.outcome)}, ${formatProbability(branch.probability)}`;
     return branch.then === undefined
       ? [branch.outcome === 'cured' || step.folded === 0 ? outcome : `${outcome} …`]
-      : [`${outcome}:`, ...stepLines(branch.then, labels, level + 2, language)];
+      : [`${outcome}:`, ...stepLines(branch.then, level + 2, writing)];
   });
-  return [head, ...branches, ...(step.folded > 0 ? [`${indent}  ${planWords.folded(step.folded)}`] : [])];
+  return [...head, ...branches, ...(step.folded > 0 ? [`${indent}  ${planWords.folded(step.folded)}`] : [])];
 }

@@ -1,5 +1,7 @@
 import type { ModelIdentity } from '../../model/modelIdentity.ts';
+import type { StepFacts } from '../../steps/stepFacts.ts';
 import type { RepairFacts } from '../advice/planRepairs.ts';
+import type { Action } from './action.ts';
 
 /** A test as an action of a decision problem. */
 export interface TestAction {
@@ -84,6 +86,8 @@ export interface DecisionProblem {
   readonly repairFacts: RepairFacts;
   readonly repairCost: (repair: number, open: number) => StepCost;
   readonly testCost: (test: number, open: number) => StepCost;
+  /** What goes with an action where it is proposed: a repair with its check; of a referral its fee. For people; solvers do not read it. */
+  readonly stepFacts: (action: Action, open: number) => StepFacts;
   /** Cost of opening and closing one access alone, by bit position, its prerequisites left out. */
   readonly accessCost: Float64Array;
   /** Access bits a test needs, prerequisites included. */

@@ -15,6 +15,7 @@ import { findTestsNotNow } from '../advice/findTestsNotNow.ts';
 import { repairFactsOf, repairsFailed } from './repairFactsOf.ts';
 import { startState } from './startState.ts';
 import { makeTariff } from '../cost/tariff.ts';
+import { makeStepFacts } from '../../steps/makeStepFacts.ts';
 
 /** A case as a decision problem: the tests that are possible now, each once, with their exact likelihoods given the cause and all results
  * so far (mechanisms make tests depend on each other); all repairs that have not failed; the referral.
@@ -45,6 +46,7 @@ export function problemOfCase(
   const candidates = facts.candidates.filter((index) => !failed.has(index));
   const referral = model.repairs.find((repair) => repair.referral === true);
 
+  const factsOf = makeStepFacts(compiled, tariff);
   const start = noEvidence();
   tests.forEach(({ test }, at) => start.memo.tables.set(at, swept.outcomeGivenCause.get(test.id)!));
   const onRecord = evidenceOf(compiled, belief.facts);
@@ -94,6 +96,11 @@ export function problemOfCase(
       const { total, minutes } = tariff.test(tests[test]!.index, open);
       return { money: total, minutes };
     }),
+    stepFacts: (action, open) => {
+      if (action.kind === 'test') return factsOf({ kind: 'test', test: tests[action.test]!.test.id }, open);
+      if (action.kind === 'refer') return factsOf({ kind: 'repair', repair: referral?.id ?? '' }, open);
+      return factsOf({ kind: 'proved-repair', repair: model.repairs[candidates[action.repair]!]!.id }, open);
+    },
     accessCost: tariff.accessCost,
     testAccess: tests.map(({ index }) => tariff.testAccess[index]!),
     repairAccess: candidates.map((index) => tariff.repairAccess[index]!),

@@ -1,3 +1,4 @@
+import type { Action } from './action.ts';
 import type { DecisionProblem, Limits } from './decisionProblem.ts';
 import { evidenceAdder, noEvidence } from './evidenceAfter.ts';
 import { startState } from './startState.ts';
@@ -31,7 +32,8 @@ export interface ProblemTables {
   readonly currency?: string;
 }
 
-/** A small decision problem from explicit tables; every minute costs nothing here, money is the only cost. */
+/** A small decision problem from explicit tables; every minute costs nothing here, money is the only cost. Tables name neither access nor
+ * cautions, so the facts of its steps hold a price alone. */
 export function tableProblem(tables: ProblemTables): DecisionProblem {
   const { prior, access = [], tests, repairs } = tables;
   const closure = (at: number): number =>
@@ -46,9 +48,16 @@ export function tableProblem(tables: ProblemTables): DecisionProblem {
     repairs[repair]!.cost + opening(repairAccess[repair]! & ~open);
   const outcomeTables = tests.map((test) => Float64Array.from(test.outcomeGivenCause.flat()));
   const referralCost = Float64Array.from(tables.referralCost);
+  const { currency = 'unit' } = tables;
+  const fee = referralCost.reduce((a, b) => Math.min(a, b), Infinity);
+  const testCost = (test: number, open: number): number => tests[test]!.cost + opening(testAccess[test]! & ~open);
+  const priceOfAction = (action: Action, open: number): number => {
+    if (action.kind === 'refer') return fee;
+    return action.kind === 'test' ? testCost(action.test, open) : costFrom(action.repair, open);
+  };
 
   return {
-    currency: tables.currency ?? 'unit',
+    currency,
     causes: prior.map((_, at) => `cause-${at + 1}`),
     tests: tests.map(({ id, outcomeGivenCause, answers = [] }) => ({
       id,
@@ -56,7 +65,7 @@ export function tableProblem(tables: ProblemTables): DecisionProblem {
       answers,
     })),
     repairs: repairs.map(({ id, answers = [] }) => ({ id, answers })),
-    referral: { id: 'refer', fee: referralCost.reduce((a, b) => Math.min(a, b), Infinity) },
+    referral: { id: 'refer', fee },
     repairFacts: {
       cures: repairs.map(({ cures }) => cures.flatMap((success, cause) => (success > 0 ? [{ cause, success }] : []))),
       candidates: repairs.map((_, at) => at),
@@ -64,7 +73,14 @@ export function tableProblem(tables: ProblemTables): DecisionProblem {
       referralCost,
     },
     repairCost: (repair, open) => ({ money: costFrom(repair, open), minutes: 0 }),
-    testCost: (test, open) => ({ money: tests[test]!.cost + opening(testAccess[test]! & ~open), minutes: 0 }),
+    testCost: (test, open) => ({ money: testCost(test, open), minutes: 0 }),
+    stepFacts: (action, open) => ({
+      price: { amount: priceOfAction(action, open), currency },
+      minutes: 0,
+      accessToOpen: [],
+      accessToClose: [],
+      cautions: [],
+    }),
     accessCost: Float64Array.from(access, ({ cost }) => cost),
     testAccess,
     repairAccess,

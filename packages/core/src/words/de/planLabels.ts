@@ -4,6 +4,6 @@ import { planLabels as inLanguage } from '../../decision/plan/planLabels.ts';
 import { german } from './german.ts';
 
 /** The model's own labels, and in German how a repair or referral ends. */
-export function planLabels(model: Pick<Model, 'tests' | 'repairs'>): PlanLabels {
+export function planLabels(model: Pick<Model, 'tests' | 'repairs' | 'cautions'>): PlanLabels {
   return inLanguage(model, german);
 }

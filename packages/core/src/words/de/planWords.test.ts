@@ -14,6 +14,9 @@ function planOf(folded: number, certifiedGap = 0): Plan {
     id: 'fit-fuse',
     price: money(7.5),
     minutes: 5,
+    accessToOpen: [],
+    accessToClose: [],
+    cautions: ['mains'],
     reached: 1,
     expectedCost: money(1210),
     branches: [
@@ -25,7 +28,10 @@ function planOf(folded: number, certifiedGap = 0): Plan {
   const cost = { expected: money(1210), median: money(100), ninetiethPercentile: money(200), worst: money(3000) };
   return { format: 'faultodds-plan', version: 1, solver: 'any', cost, lowerBound: money(1200), certifiedGap, root };
 }
-const model = { tests: [], repairs: [] };
+const cautions = [
+  { id: 'mains', hazard: 'life', text: { en: 'Mains kills.', de: 'Netzspannung tötet.' }, source: 'x' },
+] as const;
+const model = { tests: [], repairs: [], cautions };
 
 test.each([
   [1, '… 1 more step', '… 1 weiterer Schritt'],
@@ -53,8 +59,14 @@ test('a plan in German, with German numbers', () => {
       'Erwartete Kosten 1.210 €, davon höchstens 3,1 % über dem bestmöglichen Plan',
       'In der Hälfte der Fälle bis 100 €, 9-mal von 10 bis 200 €, schlimmstenfalls 3.000 €',
       'fit-fuse (7,50 €)',
+      '  ⚠ 1',
       '  behoben, 75 %',
       '  der Fehler bleibt, 25 %',
+      '',
+      'Gefahren, nach den Nummern an den Schritten',
+      '⚠ 1 Netzspannung tötet.',
+      inGerman.stopAndTow,
+      inGerman.usualCaution,
       '',
     ].join('\n'),
   );

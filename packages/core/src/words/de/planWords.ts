@@ -9,6 +9,7 @@ export const planWords: Language['planWords'] = {
     `In der Hälfte der Fälle bis ${p.median}, 9-mal von 10 bis ${p.ninetieth}, schlimmstenfalls ${p.worst}`,
   folded: (count) => `… ${count} ${plural('de', count, { one: 'weiterer Schritt', other: 'weitere Schritte' })}`,
   ends: { cured: 'behoben', 'not-cured': 'der Fehler bleibt', referred: 'abgegeben' },
+  cautions: 'Gefahren, nach den Nummern an den Schritten',
   title: 'Plan der nächsten Schritte',
   titleOfCase: (title) => `Was als Nächstes zu tun ist: ${title}`,
   bound: (p) => `Kein Plan kostet im Mittel weniger als ${p.bound} (untersuchte Stellen: ${p.examined}).`,

@@ -4,6 +4,6 @@ import { sentenceForNotNow as inLanguage } from '../en/sentenceForNotNow.ts';
 import { german } from './german.ts';
 
 /** Why a test is not among the next steps. */
-export function sentenceForNotNow(model: Model, test: TestNotNow): string {
+export function sentenceForNotNow(model: Model, test: Pick<TestNotNow, 'test' | 'reason' | 'missing'>): string {
   return inLanguage(model, test, german);
 }

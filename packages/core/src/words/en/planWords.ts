@@ -12,6 +12,8 @@ export const planWords = {
   folded: (count: number): string => `… ${count} more ${plural('en', count, { one: 'step', other: 'steps' })}`,
   /** How a step can end that is no test, by the outcome's id. */
   ends: { cured: 'cured', 'not-cured': 'the fault stays', referred: 'handed on' },
+  /** Heads the list of all cautions of a plan. */
+  cautions: 'What can hurt, by the numbers at the steps',
   /** Title of a drawing that is given none. */
   title: 'Plan of the next steps',
   /** Title of a plan of a case. */

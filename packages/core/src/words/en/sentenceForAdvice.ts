@@ -26,8 +26,8 @@ export function sentenceForAdvice(model: Model, advice: Advice, language: Langua
     if (test === undefined) return messages.nothingToTest();
     const sentence = messages.bestIsTest({
       test: nameOf(model.tests, test.test, language),
-      price: formatMoney(test.price.total),
-      minutes: formatMinutes(test.price.minutes),
+      price: formatMoney(test.price),
+      minutes: formatMinutes(test.minutes),
       repairNow: formatMoney(repairNow.expectedCost),
       withIt: formatMoney(test.expectedCostWith),
       saving: formatMoney(test.netValue),
@@ -40,8 +40,8 @@ export function sentenceForAdvice(model: Model, advice: Advice, language: Langua
   return [
     messages.bestIsRepair({
       repair: nameOf(model.repairs, step.repair, language),
-      price: formatMoney(step.price.total),
-      minutes: formatMinutes(step.price.minutes),
+      price: formatMoney(step.price),
+      minutes: formatMinutes(step.minutes),
       cures: formatProbability(step.cures),
     }),
     opening(model, step.accessToOpen, language),

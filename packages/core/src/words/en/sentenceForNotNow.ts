@@ -7,7 +7,7 @@ import { english } from './english.ts';
 /** Why a test is not among the next steps. */
 export function sentenceForNotNow(
   model: Model,
-  { test: id, reason, missing }: TestNotNow,
+  { test: id, reason, missing }: Pick<TestNotNow, 'test' | 'reason' | 'missing'>,
   language: Language = english,
 ): string {
   const { messages } = language;

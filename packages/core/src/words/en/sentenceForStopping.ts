@@ -14,5 +14,5 @@ export function sentenceForStopping(model: Model, { tests }: Advice, language: L
   const saves = formatMoney(best.grossValue);
   return saves === formatMoney({ ...best.grossValue, amount: 0 })
     ? messages.testingSavesNothing()
-    : messages.testingStops({ test, price: formatMoney(best.price.total), saves });
+    : messages.testingStops({ test, price: formatMoney(best.price), saves });
 }

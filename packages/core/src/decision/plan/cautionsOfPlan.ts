@@ -1,0 +1,13 @@
+import type { PlanStep } from './plan.ts';
+
+/** Ids of everything that can hurt in the steps of a plan that are written out, each once, in the order of the steps. The place in this
+ * list, from 1, is its number in text and drawings. */
+export function cautionsOfPlan(root: PlanStep): readonly string[] {
+  const found = new Set<string>();
+  const walk = ({ cautions, branches }: PlanStep): void => {
+    for (const id of cautions) found.add(id);
+    for (const { then } of branches) if (then !== undefined) walk(then);
+  };
+  walk(root);
+  return [...found];
+}

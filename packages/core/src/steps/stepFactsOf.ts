@@ -1,0 +1,32 @@
+import type { Context } from '../belief/facts.ts';
+import { accessBits } from '../decision/cost/accessBits.ts';
+import type { Circumstances } from '../decision/cost/circumstances.ts';
+import { defaultPrices } from '../decision/cost/defaultPrices.ts';
+import { makeTariff } from '../decision/cost/tariff.ts';
+import { EvidenceError } from '../errors/evidenceError.ts';
+import { unknownId } from '../errors/findUnknownId.ts';
+import type { CompiledModel } from '../model/compiledModel.ts';
+import { makeStepFacts } from './makeStepFacts.ts';
+import type { Step } from './step.ts';
+import type { StepFacts } from './stepFacts.ts';
+
+/** What a step costs, how long it takes, what it opens and closes, and everything that can hurt, from where the case stands. A `repair`
+ * is meant alone, a `proved-repair` with the drive that proves it.
+ * @throws EvidenceError `test-unknown`, `repair-unknown`, `access-unknown` */
+export function stepFactsOf(
+  compiled: CompiledModel,
+  context: Context,
+  circumstances: Circumstances,
+  step: Step,
+): StepFacts {
+  const { model } = compiled;
+  const need = (kind: 'test' | 'repair' | 'access', id: string, known: readonly { readonly id: string }[]): void => {
+    const ids = known.map((one) => one.id);
+    if (!ids.includes(id)) throw new EvidenceError([unknownId(kind, id, ids, `/${kind}`)]);
+  };
+  if (step.kind === 'test') need('test', step.test, model.tests);
+  if ('repair' in step) need('repair', step.repair, model.repairs);
+  if ('access' in step) need('access', step.access, model.access);
+  const tariff = makeTariff(compiled, circumstances.prices ?? defaultPrices(model), context);
+  return makeStepFacts(compiled, tariff)(step, accessBits(compiled, circumstances.openAccess ?? []));
+}
