@@ -9,8 +9,10 @@ import {
   startCase,
   undo,
   type CaseEvent,
+  type Circumstances,
   type Session,
 } from '@faultodds/core';
+import { stopAndTow } from '@faultodds/core/words/en';
 import { askAccess } from './askAccess.ts';
 import { askCodes } from './askCodes.ts';
 import { askEngine } from './askEngine.ts';
@@ -27,6 +29,7 @@ import type { Desk } from './desk.ts';
 import { foldText } from './foldText.ts';
 import { describeKeeping, isUnsaved, keepIn, keepOn, type Keeping } from './keeping.ts';
 import { loadKnowledge } from './loadKnowledge.ts';
+import { paint } from './paint.ts';
 import { printAdvice } from './printAdvice.ts';
 import { printNotices } from './printNotices.ts';
 import { printReasons } from './printReasons.ts';
@@ -70,8 +73,8 @@ export async function ask(
   const { model, compiled } = knowledge;
   const read = name === undefined ? undefined : await readCase(knowledge, name);
   let session = read?.session ?? startCase({ id: 'case-1', title: 'New case' });
-  const standing = (): Standing =>
-    standingOf(compiled, session, circumstancesWith(compiled, caseState(session), options));
+  const circumstances = (): Circumstances => circumstancesWith(compiled, caseState(session), options);
+  const standing = (): Standing => standingOf(compiled, session, circumstances());
   let now = standing();
   let keeping: Keeping =
     options.keep === undefined ? { file: read?.file, saved: session.content } : keepIn(compiled, options.keep, session);
@@ -123,6 +126,7 @@ export async function ask(
   terminal.write(`${foldText(`${model.title}. Nothing is sent anywhere. Escape goes back.`, terminal.width)}\n`);
   terminal.write(`${foldText(describeKeeping(keeping), terminal.width)}\n`);
   printNotices(terminal, model, session);
+  terminal.write(`${paint(terminal, 'caution', foldText(stopAndTow, terminal.width))}\n`);
   if (name === undefined) {
     if (existsSync(RECOVERED)) {
       const text = `What an earlier run left is in '${RECOVERED}': 'faultodds ask ${RECOVERED}' goes on with it.`;
@@ -143,13 +147,20 @@ export async function ask(
         record(await askResult(terminal, prompter, { compiled, session, desk, standing: now, test: now.bestTest }));
         break;
       case 'best-repair':
-        record(await askRepair(terminal, prompter, { model, session, repair: now.bestRepair }));
+        record(
+          await askRepair(terminal, prompter, {
+            compiled,
+            session,
+            circumstances: circumstances(),
+            repair: now.bestRepair,
+          }),
+        );
         break;
       case 'test':
         record(await askResult(terminal, prompter, { compiled, session, desk, standing: now }));
         break;
       case 'repair':
-        record(await askRepair(terminal, prompter, { model, session }));
+        record(await askRepair(terminal, prompter, { compiled, session, circumstances: circumstances() }));
         break;
       case 'intake':
         record(await askIntakeChange(terminal, prompter, { compiled, session, desk }));
@@ -161,7 +172,9 @@ export async function ask(
         record(await askMonitors(terminal, prompter, { compiled, session, desk }));
         break;
       case 'access':
-        record(await askAccess(prompter, model, caseState(session)));
+        record(
+          await askAccess(terminal, prompter, { compiled, state: caseState(session), circumstances: circumstances() }),
+        );
         break;
       case 'retract':
         record(await askRetraction(prompter, model, caseState(session)));

@@ -1,12 +1,20 @@
-import type { CaseEvent, CaseState, Model } from '@faultodds/core';
+import { stepFactsOf, type CaseEvent, type CaseState, type Circumstances, type CompiledModel } from '@faultodds/core';
+import { printCautions } from './printCautions.ts';
 import type { Prompter } from './prompter.ts';
+import type { Terminal } from './terminal.ts';
 
-/** Asks what was opened or closed. @returns events to record; nothing when left. */
+/** Asks what was opened or closed, and says what can hurt in it. @returns events to record; nothing when left. */
 export async function askAccess(
+  terminal: Terminal,
   prompter: Prompter,
-  model: Model,
-  { openAccess }: CaseState,
+  {
+    compiled,
+    state,
+    circumstances,
+  }: { readonly compiled: CompiledModel; readonly state: CaseState; readonly circumstances: Circumstances },
 ): Promise<CaseEvent[] | undefined> {
+  const { model } = compiled;
+  const { openAccess, context } = state;
   const access = await prompter.find(
     'What was opened or closed?',
     model.access.map(({ id, label }) => ({
@@ -16,5 +24,8 @@ export async function askAccess(
     })),
   );
   if (access === undefined) return undefined;
-  return [{ kind: openAccess.includes(access) ? 'access-closed' : 'access-opened', access }];
+  const isOpen = openAccess.includes(access);
+  const kind = isOpen ? 'close-access' : 'open-access';
+  printCautions(terminal, model, stepFactsOf(compiled, context, circumstances, { kind, access }).cautions);
+  return [{ kind: isOpen ? 'access-closed' : 'access-opened', access }];
 }

@@ -1,4 +1,12 @@
-import { nextObservationId, type CaseEvent, type Model, type Session } from '@faultodds/core';
+import {
+  caseState,
+  nextObservationId,
+  stepFactsOf,
+  type CaseEvent,
+  type Circumstances,
+  type CompiledModel,
+  type Session,
+} from '@faultodds/core';
 import { usualCaution } from '@faultodds/core/words/en';
 import { foldText } from './foldText.ts';
 import { printCautions } from './printCautions.ts';
@@ -10,15 +18,24 @@ export async function askRepair(
   terminal: Terminal,
   prompter: Prompter,
   {
-    model,
+    compiled,
     session,
+    circumstances,
     repair: given,
-  }: { readonly model: Model; readonly session: Session; readonly repair?: string | undefined },
+  }: {
+    readonly compiled: CompiledModel;
+    readonly session: Session;
+    readonly circumstances: Circumstances;
+    readonly repair?: string | undefined;
+  },
 ): Promise<CaseEvent[] | undefined> {
+  const { model } = compiled;
   const choices = model.repairs.map(({ id, label }) => ({ value: id, label }));
   const repair = given ?? (await prompter.find('Which repair?', choices));
   if (repair === undefined) return undefined;
-  printCautions(terminal, model, model.repairs.find(({ id }) => id === repair)?.cautions ?? []);
+  const { context } = caseState(session);
+  const { cautions } = stepFactsOf(compiled, context, circumstances, { kind: 'proved-repair', repair });
+  printCautions(terminal, model, cautions);
   terminal.write(`${foldText(usualCaution, terminal.width, '  ')}\n`);
   const helped = await prompter.choose('And the misfire?', [
     { value: 'stays', label: 'It stays' },

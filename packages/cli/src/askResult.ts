@@ -36,8 +36,8 @@ export async function askResult(
   for (const text of [test.how, ...(test.note === undefined ? [] : [test.note])]) {
     terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
   }
-  const cautions = advice.tests.find((one) => one.test === test.id)?.cautions ?? test.cautions;
-  printCautions(terminal, model, cautions);
+  const named = [...advice.tests, ...advice.notNow].find((one) => one.test === test.id);
+  printCautions(terminal, model, named?.cautions ?? test.cautions);
 
   const shown = await askShown(terminal, prompter, { compiled, test, desk });
   if (shown === undefined) return undefined;

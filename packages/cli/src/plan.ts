@@ -13,14 +13,12 @@ import {
   type Circumstances,
   type CompiledModel,
 } from '@faultodds/core';
-import { cautionsOfPlan } from './cautionsOfPlan.ts';
 import { circumstancesWith, type PriceOptions } from './circumstancesWith.ts';
 import { closestName } from './closestName.ts';
 import { CommandError } from './commandError.ts';
 import { foldText } from './foldText.ts';
 import { loadKnowledge } from './loadKnowledge.ts';
 import { paint } from './paint.ts';
-import { printCautions } from './printCautions.ts';
 import { printJson } from './printJson.ts';
 import { printNotices } from './printNotices.ts';
 import { printOpening, type Opening } from './printOpening.ts';
@@ -108,8 +106,6 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
   terminal.write('\n');
   paragraph(words.sentenceForBound(found, solution.progress.steps));
   if (options.svg !== undefined) paragraph(`Drawn to ${options.svg}.`);
-  printCautions(terminal, model, cautionsOfPlan(model, found.root));
-  terminal.write(`${paint(terminal, 'caution', foldText(words.usualCaution, terminal.width, '  '))}\n`);
   if (opening !== undefined) printOpening(terminal, model, opening);
   else paragraph('With --open <access>: when to open something, and what to look at then.');
 }

@@ -6,6 +6,7 @@ import {
   sentenceForAdvice,
   sentenceForStopping,
   sentenceForTest,
+  stopAndTow,
   usualCaution,
 } from '@faultodds/core/words/en';
 import { foldText } from './foldText.ts';
@@ -22,7 +23,9 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
     if (access.length > 0) paragraph(`opens ${access.map((id) => labelOf(model.access, id)).join(', then ')}`, '     ');
   };
   const cautions = (ids: readonly string[]): void => printCautions(terminal, model, ids, '     ');
+  terminal.write(`${paint(terminal, 'caution', foldText(stopAndTow, terminal.width, '  '))}\n`);
   paragraph(sentenceForAdvice(model, advice));
+  printCautions(terminal, model, advice.best.cautions, '     ');
   if (advice.proof !== undefined) {
     terminal.write(`\n  ${paint(terminal, 'strong', 'In this order')}\n`);
     advice.proof.order.forEach((step, at) => paragraph(`${at + 1}. ${step}`));
@@ -53,7 +56,7 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
       '     ',
     );
     opens(step.accessToOpen);
-    cautions(step.cautions);
+    cautions([...new Set([...step.cautions, ...step.check.cautions])]);
   });
   terminal.write('\n');
   terminal.write(`${paint(terminal, 'caution', foldText(usualCaution, terminal.width, '  '))}\n`);

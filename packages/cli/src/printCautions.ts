@@ -1,4 +1,4 @@
-import type { Model } from '@faultodds/core';
+import { textIn, type Model } from '@faultodds/core';
 import { foldText } from './foldText.ts';
 import { paint } from './paint.ts';
 import type { Terminal } from './terminal.ts';
@@ -6,7 +6,7 @@ import type { Terminal } from './terminal.ts';
 /** What to be careful of, one caution a paragraph. */
 export function printCautions(terminal: Terminal, model: Model, ids: readonly string[], indent = '  '): void {
   for (const id of ids) {
-    const text = model.cautions.find((caution) => caution.id === id)?.text ?? id;
+    const text = textIn(model.cautions.find((caution) => caution.id === id)?.text ?? id, 'en');
     terminal.write(`${paint(terminal, 'caution', foldText(`Caution: ${text}`, terminal.width, indent))}\n`);
   }
 }

@@ -21,6 +21,7 @@ export function printOpening(terminal: Terminal, model: Model, { access, takes, 
   const name = labelOf(model.access, access);
   heading(`When to open: ${name}`);
   paragraph(sentenceFor(takes));
+  if (takes.status !== 'already-open') printCautions(terminal, model, takes.step.cautions, '     ');
   if (takes.tests !== undefined) {
     const { tests, price, reachedIfTrue, reachedIfFalse, isLikely } = takes.tests;
     const named = tests.map(({ test }) => `“${labelOf(model.tests, test)}”`).join(', then ');
@@ -49,6 +50,8 @@ export function printOpening(terminal: Terminal, model: Model, { access, takes, 
     paragraph(
       `Not worth their price now: ${others.map(({ advice }) => labelOf(model.tests, advice.test)).join('; ')}.`,
     );
+    const cautions = new Set(others.flatMap(({ advice }) => advice.cautions));
+    printCautions(terminal, model, [...cautions], '     ');
   }
 }
 

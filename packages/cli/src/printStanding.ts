@@ -14,7 +14,7 @@ import {
   type ObservationExplanation,
   type Session,
 } from '@faultodds/core';
-import { sentenceForAdvice, sentenceForObservation, sentenceForWarning } from '@faultodds/core/words/en';
+import { sentenceForAdvice, sentenceForObservation, sentenceForWarning, stopAndTow } from '@faultodds/core/words/en';
 import { foldText } from './foldText.ts';
 import { labelOf } from './labelOf.ts';
 import { paint } from './paint.ts';
@@ -80,12 +80,7 @@ export function printStanding(
   }
   const advice = foldText(sentenceForAdvice(model, now.advice), terminal.width, '  ');
   terminal.write(`${paint(terminal, 'strong', advice)}\n`);
-  printCautions(terminal, model, cautionsOf(now.advice));
+  printCautions(terminal, model, now.advice.best.cautions);
+  terminal.write(`${paint(terminal, 'caution', foldText(stopAndTow, terminal.width, '  '))}\n`);
   terminal.write('\n');
-}
-
-function cautionsOf({ best, tests, repairNow }: Advice): readonly string[] {
-  if (best.kind === 'test') return tests.find(({ test }) => test === best.test)?.cautions ?? [];
-  if (best.kind === 'repair') return repairNow.steps.find(({ repair }) => repair === best.repair)?.cautions ?? [];
-  return [];
 }

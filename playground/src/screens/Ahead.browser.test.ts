@@ -88,7 +88,8 @@ test('two causes at once are worked out on request', async () => {
 
 test('a plan unfolds branch by branch and says how it ends', async () => {
   const money = (amount: number) => ({ amount, currency: 'unit' });
-  const end = { kind: 'repair', id: 'mend', minutes: 5, reached: 0.2, folded: 3 } as const;
+  const nothing = { accessToOpen: [], accessToClose: [], cautions: [] };
+  const end = { kind: 'repair', id: 'mend', minutes: 5, ...nothing, reached: 0.2, folded: 3 } as const;
   const mend = {
     ...end,
     price: money(50),
@@ -102,6 +103,9 @@ test('a plan unfolds branch by branch and says how it ends', async () => {
     id: 'look',
     price: money(10),
     minutes: 3,
+    accessToOpen: [],
+    accessToClose: [],
+    cautions: ['hot', 'sharp'],
     reached: 1,
     expectedCost: money(90),
     folded: 0,
@@ -113,9 +117,12 @@ test('a plan unfolds branch by branch and says how it ends', async () => {
   const labels = {
     step: ({ id }: { id: string }) => `step ${id}`,
     outcome: (_: unknown, outcome: string) => `seen ${outcome}`,
+    caution: (id: string) => `mind what is ${id}`,
   };
   const screen = await render(PlanTree, { step, labels });
   await expect.element(screen.getByText('seen good')).toBeVisible();
+  await expect.element(screen.getByText('mind what is hot')).toBeVisible();
+  await expect.element(screen.getByText('mind what is sharp')).toBeInTheDocument();
   await expect.element(screen.getByText('step mend')).not.toBeVisible();
   await screen.getByText('seen bad').click();
   await expect.element(screen.getByText('step mend')).toBeVisible();

@@ -8,7 +8,9 @@ import {
   type Repair,
   type Source,
   type Test,
+  type TextLanguage,
   type TestResult,
+  textIn,
   updateBelief,
 } from '@faultodds/core';
 import { say } from '../words/say.ts';
@@ -40,11 +42,18 @@ export interface Knowledge {
   equipmentLabel(id: string): string;
   groupLabel(id: string): string;
   cautionText(id: string): string;
+  /** What comes of driving on with a cause. */
+  drivenOn(cause: string): string;
   /** What kind of source it is, and its text. */
   sourceKind(id: string): Source['kind'];
   sourceText(id: string): string;
   /** What was seen or done, as two short phrases. */
   observed(observation: Observation): { readonly what: string; readonly outcome: string };
+}
+
+/** Of the page, as a language of the model's texts. */
+function language(): TextLanguage {
+  return t.code === 'de' ? 'de' : 'en';
 }
 
 /** Compiles the model the page is built with. The build has checked it; checking it again would cost a third of the start. */
@@ -90,7 +99,8 @@ export function loadKnowledge(misfire: unknown, demoCases: readonly unknown[]): 
     accessLabel: (id) => access.get(id)?.label ?? id,
     equipmentLabel: (id) => equipment.get(id)?.label ?? id,
     groupLabel: (id) => groups.get(id)?.label ?? id,
-    cautionText: (id) => cautions.get(id)?.text ?? id,
+    cautionText: (id) => textIn(cautions.get(id)?.text ?? id, language()),
+    drivenOn: (cause) => textIn(causes.get(cause)?.ifDrivenOn ?? '', language()),
     sourceKind: (id) => sources.get(id)?.kind ?? 'judgement',
     sourceText: (id) => sources.get(id)?.text ?? id,
     observed(observation) {

@@ -88,7 +88,8 @@ export function repairView(knowledge: Knowledge, step: RepairStep): RepairView {
     price: say.formatMoney(step.price),
     minutes: say.formatMinutes(step.minutes),
     opens: step.accessToOpen.map(knowledge.accessLabel),
-    cautions: step.cautions.map(knowledge.cautionText),
+    // it is done when it is checked: what can hurt on that drive belongs to it
+    cautions: [...new Set([...step.cautions, ...step.check.cautions])].map(knowledge.cautionText),
     chance: shortChance(step.cures),
   };
 }

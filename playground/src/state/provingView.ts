@@ -1,4 +1,4 @@
-import { type CaseState, factsOf, proofOfRepair } from '@faultodds/core';
+import type { ProofOfRepair } from '@faultodds/core';
 import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
@@ -10,13 +10,14 @@ export interface ProvingView {
   readonly exposure: string;
   readonly accept: string;
   readonly order: readonly string[];
+  /** Of the drive, and of closing what is open before it. */
+  readonly cautions: readonly string[];
 }
 
-/** What proves the last repair, while it is the latest entry and recorded as having cured; null otherwise. */
-export function provingView(knowledge: Knowledge, state: CaseState): ProvingView | null {
-  const proof = proofOfRepair(knowledge.model, factsOf(state));
+/** The proof that is advised, in words; null where none is. */
+export function provingView(knowledge: Knowledge, proof: ProofOfRepair | undefined): ProvingView | null {
   if (proof === undefined) return null;
-  const { repair, check, accept, order } = proof;
+  const { repair, check, accept, order, cautions } = proof;
   return {
     repair: knowledge.repairLabel(repair),
     exposure: t.proving.exposure(
@@ -27,5 +28,6 @@ export function provingView(knowledge: Knowledge, state: CaseState): ProvingView
     ),
     accept,
     order,
+    cautions: cautions.map(knowledge.cautionText),
   };
 }

@@ -2,6 +2,7 @@ import {
   type Advice,
   type CaseCosts,
   costsSoFar,
+  mayBeDriven,
   modelIdentity,
   naturalFrequencies,
   type RankedCause,
@@ -23,8 +24,9 @@ export interface ReportView {
     readonly inEngines: string;
     readonly about: string;
     readonly feels: string;
-    readonly drivenOn: string;
   };
+  /** Whether it may be driven, by the gravest cause that is still plausible, and why. */
+  readonly driving: { readonly verdict: string; readonly why: string };
   readonly alternatives: readonly string[];
   readonly proving: ProvingView | null;
   readonly steps: readonly ReportStep[];
@@ -32,6 +34,8 @@ export interface ReportView {
   readonly advice: string;
   readonly stopping: string;
   readonly cautions: readonly string[];
+  /** Of the tests that are named as left undone, beyond those. */
+  readonly cautionsLeft: readonly string[];
   readonly car: readonly { readonly label: string; readonly value: string }[];
   readonly ranking: readonly (readonly string[])[];
   readonly certainty: readonly string[];
@@ -62,12 +66,13 @@ export function reportView(knowledge: Knowledge, snapshot: Snapshot, date: strin
   const costs = costsSoFar(knowledge.compiled, session);
   const [first, second, third] = belief.ranking as readonly [RankedCause, ...RankedCause[]];
   const about = knowledge.cause(first.cause);
+  const driving = mayBeDriven(model, belief);
   const { labourPerHour, currency, partsFactor } = circumstances.prices;
   const away = model.equipment.filter(({ id }) => !circumstances.equipment.includes(id)).map(({ label }) => label);
   const open = state.openAccess.map(knowledge.accessLabel);
   const notListed = belief.posterior['not-listed'];
-  const proving = provingView(knowledge, state);
   const made = modelIdentity(model);
+  const proving = provingView(knowledge, advice.proof);
   return {
     title: state.title,
     date: t.report.made(date),
@@ -77,7 +82,14 @@ export function reportView(knowledge: Knowledge, snapshot: Snapshot, date: strin
       inEngines: t.report.inEngines(counted(naturalFrequencies(belief.posterior)[first.cause] ?? 0)),
       about: about?.description ?? '',
       feels: about?.customerFeels ?? '',
-      drivenOn: about?.ifDrivenOn ?? '',
+    },
+    driving: {
+      verdict: t.report.driving[driving.driving],
+      why: t.report.drivingWhy(
+        causeLabel(driving.cause),
+        shortChance(driving.probability),
+        knowledge.drivenOn(driving.cause),
+      ),
     },
     alternatives: [second, third].flatMap((one) =>
       one ? [t.report.alternative(causeLabel(one.cause), shortChance(one.probability))] : [],
@@ -87,7 +99,8 @@ export function reportView(knowledge: Knowledge, snapshot: Snapshot, date: strin
     total: t.report.total(say.formatMoney(costs.total.total), say.formatMinutes(costs.total.minutes)),
     advice: say.sentenceForAdvice(model, advice),
     stopping: say.sentenceForStopping(model, advice),
-    cautions: cautionsOf(advice).map(knowledge.cautionText),
+    cautions: advice.best.cautions.map(knowledge.cautionText),
+    cautionsLeft: cautionsLeft(advice).map(knowledge.cautionText),
     car: [
       ...(state.engine === undefined ? [] : [{ label: t.report.engine, value: say.describeEngine(state.engine) }]),
       ...model.context.flatMap(({ id, label, values }) => {
@@ -152,11 +165,13 @@ function stepsOf(knowledge: Knowledge, { explanation, state }: Snapshot, costs: 
   });
 }
 
-/** Cautions of the advised step. */
-function cautionsOf({ best, tests, repairNow }: Advice): readonly string[] {
-  if (best.kind === 'test') return tests.find(({ test }) => test === best.test)?.cautions ?? [];
-  if (best.kind === 'repair') return repairNow.steps.find(({ repair }) => repair === best.repair)?.cautions ?? [];
-  return [];
+/** What can hurt in the tests that `leftUndone` names, beyond the advised step. */
+function cautionsLeft({ best, tests, notNow }: Advice): readonly string[] {
+  const named = [true, false].flatMap((pays) =>
+    tests.filter(({ netValue }) => netValue.amount > 0 === pays).slice(0, NAMED),
+  );
+  const all = [...named, ...notNow.filter(({ reason }) => reason !== 'already-done')];
+  return [...new Set(all.flatMap(({ cautions }) => cautions))].filter((id) => !best.cautions.includes(id));
 }
 
 /** Tests that were not done: those that would pay, those that would not, and those that cannot be done, each with its reason. */
@@ -165,7 +180,7 @@ function leftUndone(knowledge: Knowledge, { tests, notNow }: Advice): readonly s
     tests
       .filter(({ netValue }) => netValue.amount > 0 === pays)
       .slice(0, NAMED)
-      .map(({ test, price }) => t.report.leftTest(knowledge.testLabel(test), say.formatMoney(price.total)))
+      .map(({ test, price }) => t.report.leftTest(knowledge.testLabel(test), say.formatMoney(price)))
       .join('; ');
   const [pays, costs] = [named(true), named(false)];
   const reasons = notNow

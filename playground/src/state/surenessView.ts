@@ -14,7 +14,8 @@ export interface SurenessView {
   readonly progress: string;
   /** '' until known. */
   readonly firm: string;
-  readonly others: readonly string[];
+  /** What other models would do, each with what can hurt in doing it. */
+  readonly others: readonly { readonly line: string; readonly cautions: readonly string[] }[];
 }
 
 const SHOWN = 6;
@@ -68,9 +69,10 @@ export function surenessView(
     progress:
       ranking === undefined ? t.doubt.working : settled ? t.doubt.drawn(ranking.draws) : t.doubt.rough(ranking.draws),
     firm: advice === undefined ? '' : firmInWords(advice),
-    others: (advice?.others ?? [])
-      .slice(0, 3)
-      .map(({ best, share }) => t.doubt.otherLine(stepLabel(knowledge, best), inHundred(share))),
+    others: (advice?.others ?? []).slice(0, 3).map(({ best, share }) => ({
+      line: t.doubt.otherLine(stepLabel(knowledge, best), inHundred(share)),
+      cautions: best.cautions.map(knowledge.cautionText),
+    })),
   };
 }
 

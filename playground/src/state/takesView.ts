@@ -13,6 +13,8 @@ export interface TakesView {
   /** Where its causes stand and where they would have to, as short as can be. */
   readonly short: string;
   readonly sentence: string;
+  /** Of opening it. */
+  readonly cautions: readonly string[];
   /** Positions from 0 to 1 with their words; left out where nothing changes. */
   readonly line?: {
     readonly at: number;
@@ -22,7 +24,7 @@ export interface TakesView {
   };
   readonly tests?: {
     readonly heading: string;
-    readonly labels: readonly string[];
+    readonly steps: readonly { readonly id: string; readonly label: string; readonly cautions: readonly string[] }[];
     readonly reached: string;
     readonly mistaken: string;
   };
@@ -58,13 +60,18 @@ export function takesView(knowledge: Knowledge, answer: Answers['takes']): Takes
     matters: status === 'reachable' || status === 'already-best',
     short: status === 'already-best' ? words.best : words.short(now, threshold),
     sentence: sentence(),
+    cautions: step.cautions.map(knowledge.cautionText),
     ...(from === undefined ? {} : { line: { at: probability, from, now, threshold } }),
     ...(tests === undefined
       ? {}
       : {
           tests: {
             heading: tests.isLikely ? words.tests : words.testsUnlikely,
-            labels: tests.tests.map((test) => knowledge.testLabel(test)),
+            steps: tests.tests.map(({ test, cautions }) => ({
+              id: test,
+              label: knowledge.testLabel(test),
+              cautions: cautions.map(knowledge.cautionText),
+            })),
             reached: `${words.testsPrice(say.formatMoney(tests.price))} ${words.reachedTrue(shortChance(tests.reachedIfTrue))}`,
             mistaken: words.reachedFalse(shortChance(tests.reachedIfFalse)),
           },

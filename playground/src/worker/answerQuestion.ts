@@ -53,7 +53,7 @@ export function answerQuestion(compiled: CompiledModel, question: Question, tell
     }
     case 'takes': {
       const { circumstances, step } = question;
-      const onImprove = (answer: WhatItTakes): void => tell({ kind: 'takes', answer: { ...answer, step } });
+      const onImprove = (answer: WhatItTakes): void => tell({ kind: 'takes', answer });
       const belief = updateBelief(compiled, facts);
       return onImprove(whatWouldItTake(compiled, belief, circumstances, step, { onImprove }));
     }

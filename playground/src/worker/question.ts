@@ -45,7 +45,7 @@ export interface Answers {
   /** The case with the numbers changed: the ranking first, then the best step with it. */
   readonly trial: { readonly ranking: readonly RankedCause[]; readonly best?: Advice['best'] };
   readonly plan: PlanSoFar;
-  readonly takes: WhatItTakes & { readonly step: BigStep };
+  readonly takes: WhatItTakes;
 }
 
 /** An answer with its kind; a better one of the same kind takes its place. */

@@ -22,7 +22,13 @@ export const report: Words['report'] = {
   alternative: (cause, chance) => `${cause} (${chance})`,
   cured: (repair) => `Seit „${repair}“ ist der Aussetzer weg. Die Fahrt unten beweist es.`,
   notice: 'Was zu bemerken sein kann',
-  drivenOn: 'Wenn weitergefahren wird',
+  mayBeDriven: 'Darf gefahren werden?',
+  driving: {
+    stop: 'Nein: nicht fahren, abschleppen lassen.',
+    'shortest-way': 'Nur den kürzesten Weg zur Werkstatt, sanft und ohne Last.',
+    'as-usual': 'Ja, solange sich nichts anderes zeigt.',
+  },
+  drivingWhy: (cause, chance, drivenOn) => `Es kann „${cause}“ sein (${chance}). ${drivenOn}`,
   done: 'Was getan wurde',
   doneNone: 'Noch ist keine Prüfung oder Reparatur verzeichnet.',
   total: (amount, time) => `Zusammen: ${amount}, ${time} Arbeit`,
@@ -57,4 +63,5 @@ export const report: Words['report'] = {
   notes: 'Notizen',
   remarks: 'Zu den Ergebnissen',
   cautions: 'Vorsicht beim nächsten Schritt',
+  cautionsLeft: 'Und bei den Prüfungen, die nicht gemacht wurden',
 };

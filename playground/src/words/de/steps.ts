@@ -20,6 +20,7 @@ export const stepsWords: Pick<Words, 'next' | 'repair' | 'proving'> = {
     noSaving: 'würde am Vorgehen nichts ändern',
     how: 'Wie',
     caution: 'Vorsicht',
+    moreCautions: (count) => (count === 1 ? 'Ein weiterer Warnhinweis' : `${count} weitere Warnhinweise`),
     futures: 'Was zu sehen sein kann, und wohin es führt',
     futuresHint: 'Wählen, was zu sehen war, um es einzutragen.',
     thenCost: (amount) => `von dort ${amount} bis zur bestätigten Reparatur`,

@@ -21,7 +21,14 @@ export const report = {
   alternative: (cause: string, chance: string) => `${cause} (${chance})`,
   cured: (repair: string) => `The misfire is gone since “${repair}”. The drive below proves it.`,
   notice: 'What you may notice',
-  drivenOn: 'If it is driven on',
+  mayBeDriven: 'May it be driven?',
+  driving: {
+    stop: 'No: do not drive it, have it towed.',
+    'shortest-way': 'Only the shortest way to where it is repaired, gently and without load.',
+    'as-usual': 'Yes, as long as nothing else shows.',
+  },
+  /** Of the gravest cause that is still plausible. */
+  drivingWhy: (cause: string, chance: string, drivenOn: string) => `It may be “${cause}” (${chance}). ${drivenOn}`,
   done: 'What was done',
   doneNone: 'No test or repair is recorded yet.',
   total: (amount: string, time: string) => `In all: ${amount}, ${time} of work`,
@@ -58,4 +65,5 @@ export const report = {
   notes: 'Notes',
   remarks: 'On the results',
   cautions: 'Cautions for the next step',
+  cautionsLeft: 'And for the tests that were not done',
 };

@@ -18,6 +18,7 @@ export const stepsWords = {
     noSaving: 'would not change what to do',
     how: 'How',
     caution: 'Caution',
+    moreCautions: (count: number) => (count === 1 ? 'One more caution' : `${count} more cautions`),
     futures: 'What you may see, and where it leads',
     futuresHint: 'Choose what you saw to record it.',
     thenCost: (amount: string) => `${amount} from there to a confirmed repair`,

@@ -98,6 +98,7 @@ describe('a plan drawn', () => {
       },
     ] as unknown as Parameters<typeof planLabels>[0]['tests'],
     repairs: [],
+    cautions: [],
   });
 
   test('as text: prices, probabilities and what is done then, indented', () => {
