@@ -225,6 +225,7 @@ export { storedAverage } from './codes/storedAverage.ts';
 export { FaultoddsError, type Problem } from './errors/faultoddsError.ts';
 export { ModelError } from './errors/modelError.ts';
 export { EvidenceError } from './errors/evidenceError.ts';
+export { OptionError } from './errors/optionError.ts';
 export { ReadingError } from './errors/readingError.ts';
 export { editDistance } from './errors/editDistance.ts';
 export { nearestId } from './errors/nearestId.ts';

@@ -16,7 +16,20 @@ export function findFactsProblems(facts: unknown): Problem[] {
   const list = Array.isArray(observations)
     ? observations.flatMap((one: unknown, at) => observationProblems(one, ['observations', at]))
     : [wrong(['observations'], observations, 'list')];
-  return [...contextProblems, ...list];
+  return [...contextProblems, ...list, ...(Array.isArray(observations) ? findTwins(observations) : [])];
+}
+
+/** Observations with the id of an earlier one: the same entry given twice would count twice. */
+function findTwins(observations: readonly unknown[]): Problem[] {
+  const taken = new Set<unknown>();
+  return observations.flatMap((one, at): Problem[] => {
+    const id = isRecord(one) ? one['id'] : undefined;
+    if (typeof id !== 'string' || !taken.has(id)) {
+      taken.add(id);
+      return [];
+    }
+    return [makeProblem('id-taken', `/observations/${at}/id`, { id })];
+  });
 }
 
 function observationProblems(observation: unknown, path: readonly PropertyKey[]): Problem[] {

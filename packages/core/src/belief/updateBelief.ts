@@ -1,6 +1,9 @@
+import { atLeastOne } from '../errors/atLeastOne.ts';
+import { EvidenceError } from '../errors/evidenceError.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
 import type { Belief } from './belief.ts';
 import type { Facts } from './facts.ts';
+import { findBeliefProblems } from './findBeliefProblems.ts';
 import { findWarnings } from './findWarnings.ts';
 import { rankingOf } from './rankCauses.ts';
 import { sweepFacts, type SweptFacts } from './sweepFacts.ts';
@@ -24,10 +27,14 @@ export function updateBelief(compiled: CompiledModel, facts: Facts): Belief {
   return belief;
 }
 
-/** The arrays behind a belief of this model; made anew when the belief came from elsewhere. */
+/** The arrays behind a belief of this model; made anew when the belief came from elsewhere.
+ * @throws EvidenceError `belief-of-another-model`, or numbers that are no probabilities */
 export function sweptFactsOf(compiled: CompiledModel, belief: Belief): SweptFacts {
   const known = sweptOf.get(belief);
-  return known?.compiled === compiled ? known.swept : sweepFacts(compiled, belief.facts);
+  if (known?.compiled === compiled) return known.swept;
+  const problems = findBeliefProblems(compiled, belief);
+  if (atLeastOne(problems)) throw new EvidenceError(problems);
+  return sweepFacts(compiled, belief.facts);
 }
 
 function predictive(

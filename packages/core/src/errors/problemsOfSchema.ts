@@ -26,6 +26,8 @@ function problemsOfIssue(issue: Issue, path: readonly PropertyKey[], input: unkn
           : makeProblem('type-wrong', at, { found, expected }),
       ];
     }
+    case 'custom':
+      return [makeProblem('type-wrong', at, { found, expected: String(issue.params?.['expected'] ?? 'value') })];
     case 'invalid_value': {
       const values = issue.values.map(foundIn);
       return [

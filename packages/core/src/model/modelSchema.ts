@@ -1,13 +1,13 @@
 import * as z from 'zod/mini';
 import { idSchema as id } from './idSchema.ts';
+import { LARGEST_NUMBER } from './largestNumber.ts';
 import { drivings, hazards } from './model.ts';
 import { readingModelSchema } from './readingModelSchema.ts';
 import { renamingSchema } from './renamingSchema.ts';
 
 const text = z.string().check(z.minLength(1));
 const localText = z.union([text, z.strictObject({ en: text, de: z.optional(text) })]);
-// large enough for any price or weight, small enough that no sum or product of them overflows
-const nonNegative = z.number().check(z.nonnegative(), z.maximum(1e9));
+const nonNegative = z.number().check(z.nonnegative(), z.maximum(LARGEST_NUMBER));
 const share = z.number().check(z.nonnegative(), z.maximum(1));
 const ess = nonNegative;
 const idMap = <T extends z.ZodMiniType>(value: T) => z.record(id, value);

@@ -1,4 +1,6 @@
 import * as z from 'zod/mini';
+import { pricesSchema } from '../decision/cost/pricesSchema.ts';
+import { LARGEST_NUMBER } from '../model/largestNumber.ts';
 import { engineLimits } from '../reading/engineLimits.ts';
 import { readingSchema } from '../reading/readingSchema.ts';
 import type { CaseDocument } from './caseDocument.ts';
@@ -8,7 +10,7 @@ import { newestCaseVersion } from './newestCaseVersion.ts';
 const id = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9_-]*$/), z.maxLength(100));
 const title = z.string().check(z.minLength(1), z.maxLength(300));
 const text = z.string().check(z.minLength(1), z.maxLength(5000));
-const money = z.number().check(z.nonnegative());
+const money = z.number().check(z.nonnegative(), z.maximum(LARGEST_NUMBER));
 const note = z.exactOptional(text);
 const { least, most } = engineLimits;
 
@@ -38,11 +40,7 @@ const events = [
   z.strictObject({ kind: z.literal('equipment-set'), equipment: z.array(id).check(z.maxLength(1000)) }),
   z.strictObject({
     kind: z.literal('prices-set'),
-    prices: z.strictObject({
-      currency: z.string().check(z.minLength(1), z.maxLength(20)),
-      labourPerHour: money,
-      partsFactor: z.number().check(z.positive()),
-    }),
+    prices: pricesSchema,
   }),
   z.strictObject({ kind: z.literal('note-added'), text }),
   z.strictObject({ kind: z.literal('title-set'), title }),

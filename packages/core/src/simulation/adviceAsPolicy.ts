@@ -22,13 +22,14 @@ export function adviceAsPolicy(
   const testAt = new Map(problem.tests.map(({ id }, at) => [id, at]));
   const repairAt = new Map(problem.repairs.map(({ id }, at) => [id, at]));
   return (state) => {
+    // no id of a case holds a colon: none of these is taken
     const since = state.evidence.results.map(({ test, outcome }, at): Observation => {
       const { id, outcomes } = problem.tests[test]!;
-      return { kind: 'result', id: `step-${at}`, test: id, outcome: outcomes[outcome]! };
+      return { kind: 'result', id: `ahead:step-${at}`, test: id, outcome: outcomes[outcome]! };
     });
     const tried = state.tried.map((repair): Observation => {
       const { id } = problem.repairs[repair]!;
-      return { kind: 'repair-tried', id: `repair-${repair}`, repair: id, cured: false };
+      return { kind: 'repair-tried', id: `ahead:repair-${repair}`, repair: id, cured: false };
     });
     try {
       const belief = updateBelief(compiled, {

@@ -8,6 +8,7 @@ import type { Step } from '../../steps/step.ts';
 import type { StepFacts } from '../../steps/stepFacts.ts';
 import { accessBits } from '../cost/accessBits.ts';
 import type { Advice, OutcomeForecast, RepairPlan, TestAdvice } from './advice.ts';
+import { checkCircumstances } from '../cost/checkCircumstances.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import { defaultPrices } from '../cost/defaultPrices.ts';
 import { findTestsNotNow } from './findTestsNotNow.ts';
@@ -26,9 +27,10 @@ const CAUSES_SHOWN = 5;
  * new belief or the old one is followed: so knowing more is never worth less than nothing.
  *
  * Once a repair is recorded as having cured, the best step is to prove it; what would be done if the fault came back stays beside it.
- * @throws EvidenceError `access-unknown`
+ * @throws EvidenceError circumstances or a belief that are none of this model, prices that are no prices
  * Source: one-step lookahead on expected cost of repair, Heckerman, Breese & Rommelse 1995, CACM 38(3):49-57. */
 export function nextActions(compiled: CompiledModel, belief: Belief, circumstances: Circumstances = {}): Advice {
+  checkCircumstances(compiled, circumstances);
   const swept = sweptFactsOf(compiled, belief);
   const open = accessBits(compiled, circumstances.openAccess ?? []);
   const tariff = makeTariff(compiled, circumstances.prices ?? defaultPrices(compiled.model), belief.facts.context);

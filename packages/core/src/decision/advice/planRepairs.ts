@@ -102,6 +102,15 @@ export function costOfSequence(
   return cost;
 }
 
+// Below any price that can be told from nothing, far enough above the least double that a chance over it stays finite.
+const LEAST_COST = 1e-290;
+
+/** What the order is made by. A repair that costs nothing stands before every other while it can cure anything, the likelier one first;
+ * 0/0 would be no place at all. */
+function chancePerCost(chance: number, cost: number): number {
+  return chance / Math.max(cost, LEAST_COST);
+}
+
 /** Sorts `work.order` by falling probability of cure over cost; returns how many repairs can cure anything. */
 function orderByChanceOverCost(work: RepairWork, posterior: Float64Array, tried: readonly number[]): number {
   const { candidates, order, rank, closedCost } = work;
@@ -111,7 +120,7 @@ function orderByChanceOverCost(work: RepairWork, posterior: Float64Array, tried:
     let chance = 0;
     for (const { cause, success } of work.cures[index]!) chance += posterior[cause]! * success;
     if (chance === 0) continue;
-    rank[index] = chance / closedCost[index]!;
+    rank[index] = chancePerCost(chance, closedCost[index]!);
     let at = count;
     for (; at > 0 && rank[order[at - 1]!]! < rank[index]; at -= 1) order[at] = order[at - 1]!;
     order[at] = index;
@@ -164,9 +173,9 @@ function settle({ cures, sequence, left, remaining, closedCost }: RepairWork, at
     const index = sequence[at]!;
     let chance = 0;
     for (const { cause, success } of cures[index]!) chance += remaining[cause]! * success;
-    const rank = chance / closedCost[index]!;
+    const rank = chancePerCost(chance, closedCost[index]!);
     left[index] = rank;
-    if (at + 1 >= count || left[sequence[at + 1]!]! <= rank) return;
+    if (at + 1 >= count || !(left[sequence[at + 1]!]! > rank)) return;
     let to = at;
     while (to + 1 < count && left[sequence[to + 1]!]! > rank) {
       sequence[to] = sequence[to + 1]!;

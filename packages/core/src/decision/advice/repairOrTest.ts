@@ -43,7 +43,7 @@ export interface CauseThresholds extends ActionThresholds {
  *
  * The thresholds compare doing the cause's repair first with doing what would be done if it were not the cause: the benefit is what
  * that saves when it is the cause, the loss what it wastes when it is not. Outcomes likelier under the cause count as positive.
- * @throws EvidenceError `access-unknown`
+ * @throws EvidenceError as `nextActions` does
  * Source: Pauker & Kassirer 1980, New England Journal of Medicine 302:1109-1117. */
 export function repairOrTest(compiled: CompiledModel, belief: Belief, circumstances: Circumstances = {}): RepairOrTest {
   const advice = nextActions(compiled, belief, circumstances);
@@ -78,10 +78,10 @@ function thresholdsOf(
   circumstances: Circumstances,
   { tests: [best] }: Advice,
 ): CauseThresholds | undefined {
-  const lead = belief.ranking[0];
-  if (lead === undefined || best === undefined || lead.probability >= 1) return undefined;
   const { posterior, outcomeGivenCause } = sweptFactsOf(compiled, belief);
-  const at = compiled.causeIndex.get(lead.cause)!;
+  const probability = posterior.reduce((a, b) => Math.max(a, b), 0);
+  if (best === undefined || probability >= 1) return undefined;
+  const at = posterior.indexOf(probability);
   const tariff = makeTariff(compiled, circumstances.prices ?? defaultPrices(compiled.model), belief.facts.context);
   const open = accessBits(compiled, circumstances.openAccess ?? []);
   const facts = repairFactsOf(compiled, tariff);
@@ -90,7 +90,7 @@ function thresholdsOf(
 
   const isIt = new Float64Array(posterior.length);
   isIt[at] = 1;
-  const isNot = posterior.map((p, c) => (c === at ? 0 : p / (1 - lead.probability)));
+  const isNot = posterior.map((p, c) => (c === at ? 0 : p / (1 - probability)));
   const [repair] = planRepairs(work, isIt, open, failed).repairs;
   const elsewhere = planRepairs(work, isNot, open, failed).repairs;
   if (repair === undefined || elsewhere[0] === repair) return undefined;
@@ -114,8 +114,8 @@ function thresholdsOf(
       positive.reduce((sum, o) => sum + given(of, o), 0),
     );
   return {
-    cause: lead.cause,
-    probability: lead.probability,
+    cause: compiled.causes[at]!,
+    probability,
     repair: { repair: id, ...makeStepFacts(compiled, tariff)({ kind: 'repair', repair: id }, open) },
     test: bareTest(best),
     positive: positive.map((o) => outcomes[o]!),

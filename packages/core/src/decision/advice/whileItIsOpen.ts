@@ -2,6 +2,7 @@ import type { Belief } from '../../belief/belief.ts';
 import type { CompiledModel } from '../../model/compiledModel.ts';
 import { accessBits } from '../cost/accessBits.ts';
 import type { TestAdvice } from './advice.ts';
+import { checkCircumstances } from '../cost/checkCircumstances.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import type { Money } from '../cost/money.ts';
 import { nextActions } from './nextActions.ts';
@@ -16,13 +17,14 @@ export interface OpenLook {
 }
 
 /** With an access just opened: every test that needs it, as if it stood open, best first; `pays` where it is worth its price now.
- * @throws EvidenceError `access-unknown` */
+ * @throws EvidenceError `access-unknown`, and as `nextActions` does */
 export function whileItIsOpen(
   compiled: CompiledModel,
   belief: Belief,
   circumstances: Circumstances,
   access: string,
 ): readonly OpenLook[] {
+  checkCircumstances(compiled, circumstances);
   const bit = compiled.accessBit.get(access) ?? accessBits(compiled, [access]);
   const behind = new Set(
     compiled.testList

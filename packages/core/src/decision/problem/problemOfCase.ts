@@ -6,10 +6,13 @@ import { sweptFactsOf } from '../../belief/updateBelief.ts';
 import type { CompiledModel } from '../../model/compiledModel.ts';
 import { modelIdentity } from '../../model/modelIdentity.ts';
 import { accessBits } from '../cost/accessBits.ts';
+import { checkCircumstances } from '../cost/checkCircumstances.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
+import { checkOptions } from '../../errors/checkOptions.ts';
 import { configurationsOfCase } from './configurationsOfCase.ts';
 import type { DecisionProblem, EvidenceSet, Limits } from './decisionProblem.ts';
 import { defaultPrices } from '../cost/defaultPrices.ts';
+import { limitsSchema } from './limitsSchema.ts';
 import { evidenceAdder, noEvidence } from './evidenceAfter.ts';
 import { findTestsNotNow } from '../advice/findTestsNotNow.ts';
 import { repairFactsOf, repairsFailed } from './repairFactsOf.ts';
@@ -22,13 +25,15 @@ import { makeStepFacts } from '../../steps/makeStepFacts.ts';
  *
  * - A repair followed by a check either cures or not; its chance given the cause is the model's, whatever was seen before.
  * - The fault is taken to be present whenever a test needs it.
- * @throws EvidenceError `access-unknown` */
+ * @throws EvidenceError circumstances or a belief that are none of this model @throws OptionError limits that are no limits */
 export function problemOfCase(
   compiled: CompiledModel,
   belief: Belief,
   circumstances: Circumstances = {},
   limits: Limits = {},
 ): DecisionProblem {
+  checkCircumstances(compiled, circumstances);
+  checkOptions(limitsSchema, limits, '/limits');
   const { model } = compiled;
   const swept = sweptFactsOf(compiled, belief);
   const prices = circumstances.prices ?? defaultPrices(model);

@@ -80,6 +80,10 @@ export const caseProblems: typeof english = {
     'die Angaben zum Fahrzeug schließen jede Ursache aus',
     'eine davon zurücknehmen oder angeben, was die Ursachen voraussetzen',
   ],
+  'belief-of-another-model': (p) => [
+    `diese Einschätzung gehört zu einem anderen Modell: sie unterscheiden sich in „${p.id}“`,
+    'updateBelief mit diesem Modell und den Angaben des Falls aufrufen',
+  ],
   'stakes-invalid': (p) => [
     `gefunden: ${formatNumber(p.value)}, erwartet: eine Zahl ${ranges[p.range]}`,
     `eine endliche Zahl angeben, ${ranges[p.range]}`,

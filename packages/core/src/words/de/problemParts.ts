@@ -38,6 +38,8 @@ export const problemParts = {
       array: 'eine Liste',
       object: 'ein Objekt',
       record: 'ein Objekt',
+      function: 'eine Funktion',
+      set: 'eine Menge',
     })[type] ?? type,
   factsPart: {
     facts: 'ein Objekt mit `context` und `observations`',

@@ -92,6 +92,7 @@ const samples: { readonly [Key in ProblemKey]: ProblemParts<Key> } = {
   'likelihood-invalid/none': {},
   'evidence-impossible': {},
   'evidence-impossible/context': {},
+  'belief-of-another-model': { id: 'valve-burnt' },
   'stakes-invalid': { value: 12, range: 'not-negative' },
   'reading-not-possible': { test: '<test>', outcomes: ['<one>', '<two>'] },
   'kind-unfit': { measure: '<measure>', test: '<test>', kind: '<kind>', kinds: ['<one>', '<two>'] },

@@ -81,6 +81,10 @@ export const caseProblems = {
     'the intake facts rule out every cause',
     'clear one of them, or state what the causes require',
   ],
+  'belief-of-another-model': (p: { id: string }): Worded => [
+    `a belief of another model: they differ in '${p.id}'`,
+    'call updateBelief with this model and the facts of the case',
+  ],
   'stakes-invalid': (p: { value: number; range: 'positive' | 'not-negative' | 'share' }): Worded => [
     `found ${p.value}, expected a number ${ranges[p.range]}`,
     `give a finite number ${ranges[p.range]}`,
