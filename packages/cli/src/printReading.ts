@@ -47,7 +47,7 @@ function ruleLine({ ruleOfThumb: { text, verdict, value }, compared }: ReadingLi
 function describeRemark(remark: ReadingRemark, outcomes: readonly { id: string; label: string }[]): string {
   switch (remark.kind) {
     case 'set-aside':
-      return `Far above the others and not compared with: cylinder ${remark.cylinders.join(', ')}`;
+      return `Far above the others or at 0, and not compared with: cylinder ${remark.cylinders.join(', ')}`;
     case 'beyond-range':
       return remark.outcome === undefined
         ? 'Beyond all that is known of such readings: it says nothing'

@@ -25,7 +25,8 @@ export function readNumbers(text: string): NumbersRead {
     const plain = grouped.replace(',', '');
     return problem(`${grouped} can be read in two ways: write ${plain}, or ${grouped.replace(',', '.')}`);
   }
-  const listed = /\d+,\d+,\d+/.exec(line)?.[0];
+  // from the first digit of a number only: from each of them a long number would be walked anew
+  const listed = /(?<!\d)\d+,\d+,\d+/.exec(line)?.[0];
   if (listed !== undefined) return problem(`${listed} can be read in several ways: put blanks between the numbers`);
   const numbers: NumberRead[] = [];
   const units = new Map<string, string>();

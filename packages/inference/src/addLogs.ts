@@ -1,6 +1,7 @@
 import { addAlong } from './addAlong.ts';
 import type { Factor } from './factor.ts';
 import { nestOf } from './loopNest.ts';
+import { tableSize } from './tableSize.ts';
 
 /** The product of factors given in logarithms, over variables that include all of theirs.
  * @returns logarithms over `variables`, last fastest. */
@@ -9,7 +10,7 @@ export function addLogs(
   variables: readonly number[],
   cardinalities: ArrayLike<number>,
 ): Float64Array {
-  const sum = new Float64Array(variables.reduce((size, variable) => size * cardinalities[variable]!, 1));
+  const sum = new Float64Array(tableSize(variables, cardinalities));
   for (const factor of factors) {
     const nest = nestOf(variables, factor.variables, cardinalities);
     addAlong(factor.values, 0, sum, 0, nest.n, nest.b, nest.a, 0, nest.count);

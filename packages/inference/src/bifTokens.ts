@@ -17,8 +17,42 @@ export interface BifTokens {
   skipStatement(): void;
 }
 
-const blank = /(?:\s|\/\/[^\n]*|\/\*[\s\S]*?\*\/)*/y;
-const token = /[{}()[\]|,;]|"[^"\n]*"|(?:(?!\/[/*])[^\s{}()[\]|,;"])+/y;
+// Character by character: a pattern that repeats a choice remembers every turn, and runs out of stack on a long run of blanks.
+const marks = new Set('{}()[]|,;');
+const isBlank = (sign: string | undefined): boolean => sign !== undefined && /\s/.test(sign);
+
+/** Where blanks and comments from `at` on end; a block comment that is left open ends nothing. */
+function afterBlanks(text: string, from: number): number {
+  let at = from;
+  for (;;) {
+    while (isBlank(text[at])) at += 1;
+    if (text.startsWith('//', at)) {
+      const end = text.indexOf('\n', at);
+      at = end < 0 ? text.length : end;
+    } else if (text.startsWith('/*', at)) {
+      const end = text.indexOf('*/', at + 2);
+      if (end < 0) return at;
+      at = end + 2;
+    } else return at;
+  }
+}
+
+/** Where the token at `at` ends; `at` itself when none begins there. */
+function afterToken(text: string, at: number): number {
+  if (at >= text.length) return at;
+  if (marks.has(text[at]!)) return at + 1;
+  if (text[at] === '"') {
+    let end = at + 1;
+    while (end < text.length && text[end] !== '"' && text[end] !== '\n') end += 1;
+    return text[end] === '"' ? end + 1 : at;
+  }
+  let end = at;
+  while (end < text.length && text[end] !== '"' && !marks.has(text[end]!) && !isBlank(text[end])) {
+    if (text[end] === '/' && (text[end + 1] === '/' || text[end + 1] === '*')) break;
+    end += 1;
+  }
+  return end;
+}
 
 /** Opens BIF text for reading. */
 export function bifTokens(text: string): BifTokens {
@@ -27,14 +61,10 @@ export function bifTokens(text: string): BifTokens {
   let next: string | null = null;
   const peek = (): string => {
     if (next !== null) return next;
-    blank.lastIndex = at;
-    blank.exec(text);
-    at = blank.lastIndex;
-    token.lastIndex = at;
-    const found = token.exec(text);
-    if (found === null && at < text.length)
+    at = afterBlanks(text, at);
+    next = text.slice(at, afterToken(text, at));
+    if (next === '' && at < text.length)
       throw new FormatError('bif-syntax', `found '${text[at]}'`, 'a quote or a comment may be left open', text, at);
-    next = found === null ? '' : found[0];
     return next;
   };
   const take = (): string => {
@@ -69,7 +99,7 @@ export function bifTokens(text: string): BifTokens {
     },
     word: (what) => {
       const found = peek();
-      if (found === '' || /^[{}()[\]|,;]$/.test(found)) wrong(what);
+      if (found === '' || marks.has(found)) wrong(what);
       take();
       return found.startsWith('"') ? found.slice(1, -1) : found;
     },

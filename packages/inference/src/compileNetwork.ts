@@ -1,6 +1,7 @@
 import { smallJoint } from './arrangeTree.ts';
 import type { CalibratedTree } from './calibratedTree.ts';
 import { calibratePrior } from './calibratePrior.ts';
+import { checkNumbers } from './checkNumbers.ts';
 import { cliqueTree } from './cliqueTree.ts';
 import { distributeEvidence } from './distributeEvidence.ts';
 import { evidenceReach } from './evidenceReach.ts';
@@ -29,13 +30,18 @@ export interface CompileOptions {
 }
 
 /** Makes a network ready for questions. Costs once, so that questions are cheap.
- * @throws TreeWidthError before any table is allocated, when tables would not fit `memoryLimitBytes`. */
+ * @throws OptionError; TreeWidthError before any table is allocated, when tables would not fit `memoryLimitBytes`. */
 export function compileNetwork(network: Network, options: CompileOptions = {}): CompiledNetwork {
   return compileTree(network, options, -1);
 }
 
 /** As `compileNetwork`, with one variable in every clique; -1 for none. */
 export function compileTree(network: Network, options: CompileOptions, each: number): CompiledNetwork {
+  checkNumbers({
+    '/memoryLimitBytes': [options.memoryLimitBytes, { least: 0 }],
+    '/search/restarts': [options.search?.restarts, { least: 0 }],
+    '/search/share': [options.search?.share, { least: 0 }],
+  });
   const limit = options.memoryLimitBytes ?? 2 ** 30;
   const graph = moralGraph(network, each);
   const { cardinalities } = graph;

@@ -1,3 +1,4 @@
+import { checkNumbers } from './checkNumbers.ts';
 import type { Network } from './network.ts';
 import { QueryError } from './queryError.ts';
 import type { CompiledSweep } from './sweep.ts';
@@ -15,8 +16,9 @@ export interface CompileSweepOptions {
 
 /** Makes a network ready for sweeps: every answer for all states of one root at once.
  * What is derived is kept, so that asking again with one likelihood more costs only what it touches.
- * @throws QueryError `query-variable-unknown`, `root-has-parents` */
+ * @throws QueryError `query-variable-unknown`, `root-has-parents`; OptionError */
 export function compileSweep(network: Network, options: CompileSweepOptions): CompiledSweep {
+  checkNumbers({ '/memoryLimitBytes': [options.memoryLimitBytes, { least: 0 }] });
   const root = variablePositions(network, [options.root], '/root')[0]!;
   if (network.variables[root]!.parents.length > 0) {
     throw new QueryError([

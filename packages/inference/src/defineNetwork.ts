@@ -1,6 +1,7 @@
 import type { Problem } from './inferenceError.ts';
 import type { Network, NetworkDefinition, NetworkVariable } from './network.ts';
 import { NetworkError } from './networkError.ts';
+import { checkNumbers } from './checkNumbers.ts';
 import { checkTable } from './checkTable.ts';
 import { topologicalOrder } from './topologicalOrder.ts';
 
@@ -13,9 +14,10 @@ export interface DefineNetworkOptions {
 
 /** Validates a network definition and copies it.
  * Rows within `rowTolerance` of one are divided by their own left-to-right sum, so that all answers are coherent.
- * @throws NetworkError with every problem found.
+ * @throws NetworkError with every problem found; OptionError
  * @example defineNetwork({ variables: [{ name: 'rain', states: ['yes', 'no'], table: [0.2, 0.8] }] }).variables.length // 1 */
 export function defineNetwork(definition: NetworkDefinition, options: DefineNetworkOptions = {}): Network {
+  checkNumbers({ '/rowTolerance': [options.rowTolerance, { least: 0, most: 1 }] });
   const rowTolerance = options.rowTolerance ?? 1e-6;
   const problems: Problem[] = [];
   const report = (code: string, path: string, message: string, hint: string): void => {

@@ -18,4 +18,5 @@ export { InferenceError, type Problem } from './inferenceError.ts';
 export { NetworkError } from './networkError.ts';
 export { EvidenceInputError } from './evidenceInputError.ts';
 export { ImpossibleEvidenceError } from './impossibleEvidenceError.ts';
+export { OptionError } from './optionError.ts';
 export { TreeWidthError } from './treeWidthError.ts';

@@ -11,14 +11,15 @@ export interface Problem {
 }
 
 /** Base of every error this package throws; carries all problems found, the first one also as `code`, `path` and `hint`.
- * @param name class name shown in messages. @param problems at least one. */
+ * @param name class name shown in messages. @param found at least one problem. */
 export class InferenceError extends Error {
   readonly code: string;
   readonly path: string;
   readonly hint: string;
   readonly problems: readonly Problem[];
 
-  constructor(name: string, problems: readonly [Problem, ...Problem[]]) {
+  constructor(name: string, found: readonly [Problem, ...Problem[]]) {
+    const problems = found.map(shortened) as [Problem, ...Problem[]];
     const first = problems[0];
     const more = problems.length > 1 ? `\n  and ${problems.length - 1} more` : '';
     super(
@@ -30,4 +31,12 @@ export class InferenceError extends Error {
     this.hint = first.hint;
     this.problems = problems;
   }
+}
+
+const LONGEST = 500;
+
+/** A message may quote what was found, and what was found may be a whole file. */
+function shortened(problem: Problem): Problem {
+  const { message } = problem;
+  return message.length <= LONGEST ? problem : { ...problem, message: `${message.slice(0, LONGEST)}…` };
 }

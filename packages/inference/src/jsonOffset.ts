@@ -7,8 +7,9 @@ export function jsonOffset(text: string, pointer: string): { readonly offset: nu
     .slice(1)
     .map((part) => part.replaceAll('~1', '/').replaceAll('~0', '~'));
   const blank = /[ \t\n\r]*/y;
-  const scalar =
-    /"(?:[^"\\\p{Cc}]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"|-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null/uy;
+  const plain = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?|true|false|null/y;
+  const escape = /\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4})/y;
+  const letters = /[^"\\\p{Cc}]+/uy;
   let at = 0;
   let found = 0;
   let sound = true;
@@ -17,12 +18,26 @@ export function jsonOffset(text: string, pointer: string): { readonly offset: nu
     blank.exec(text);
     at = blank.lastIndex;
   };
+  /** Moves over what a pattern takes here, if it takes anything. */
+  const take = (pattern: RegExp): boolean => {
+    pattern.lastIndex = at;
+    if (!pattern.test(text)) return false;
+    at = pattern.lastIndex;
+    return true;
+  };
   const token = (): string | null => {
-    scalar.lastIndex = at;
-    const match = scalar.exec(text);
-    if (match !== null) at = scalar.lastIndex;
-    else sound = false;
-    return match === null ? null : match[0];
+    const from = at;
+    if (text[at] !== '"') {
+      if (take(plain)) return text.slice(from, at);
+    } else {
+      // piece by piece: one pattern for all of a long string would run out of stack
+      at += 1;
+      while (take(letters) || take(escape));
+      if (text[at] === '"') return text.slice(from, (at += 1));
+      at = from;
+    }
+    sound = false;
+    return null;
   };
   const sign = (mark: string): boolean => {
     skip();

@@ -1,3 +1,4 @@
+import { checkNumbers } from './checkNumbers.ts';
 import type { CompiledNetwork } from './compileNetwork.ts';
 import { readEvidence, type Evidence } from './evidence.ts';
 import { impossibleEvidence } from './impossibleEvidenceError.ts';
@@ -20,9 +21,10 @@ export function mostProbableExplanation(compiled: CompiledNetwork, evidence: Evi
 
 /** The `count` most probable explanations, likeliest first; fewer when fewer are possible.
  * One pass to the root serves them all: each further one differs from one already found in a single clique and is completed greedily.
- * @throws EvidenceInputError, ImpossibleEvidenceError
+ * @throws EvidenceInputError, ImpossibleEvidenceError, OptionError
  * Source: Nilsson 1998, Statistics and Computing 8:159-173. */
 export function mostProbableExplanations(compiled: CompiledNetwork, evidence: Evidence, count: number): Explanation[] {
+  checkNumbers({ '/count': [count, { least: 0 }] });
   const { tree } = compiled;
   const tables = maxTables(compiled, readEvidence(compiled.network, evidence));
   const completed = (states: Int32Array, from: number): void => {

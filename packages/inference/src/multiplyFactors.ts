@@ -1,6 +1,7 @@
 import type { Factor } from './factor.ts';
 import { nestOf } from './loopNest.ts';
 import { multiplyAlong } from './multiplyAlong.ts';
+import { tableSize } from './tableSize.ts';
 
 /** Product of factors as a table over `variables` (each factor's variables among them), last variable fastest.
  * Small factors are multiplied among themselves first, so that the large table is walked few times.
@@ -12,7 +13,7 @@ export function multiplyFactors(
   cardinalities: ArrayLike<number>,
   rescale: (product: Float64Array) => void,
 ): Float64Array {
-  const size = sizeOf(variables, cardinalities);
+  const size = tableSize(variables, cardinalities);
   const product = new Float64Array(size).fill(1);
   const pool = factors
     .map((factor) => ({ factor, met: 1 }))

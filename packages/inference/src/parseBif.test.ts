@@ -84,3 +84,49 @@ describe('network JSON', () => {
     expect(fault(() => parseNetworkJson(good.replace(text, instead)))).toEqual({ code, line, column });
   });
 });
+
+// each ended in a RangeError of the engine: a pattern ran out of stack, an array out of length
+describe('text that is out of all proportion', () => {
+  const MANY = 10_000_000;
+  const head = 'network n { } ';
+  const variable = (name: string): string => `variable ${name} { type discrete [ 2 ] { y, n }; }\n`;
+
+  test.each([
+    ['blanks', ' '.repeat(MANY)],
+    ['a comment', `/*${'*'.repeat(MANY)}*/`],
+    ['comments', '/**/'.repeat(MANY / 2)],
+    ['a quoted property', `network m { property "${'x'.repeat(MANY)}"; }`],
+  ])('%s: read over, however long', (_, filling) => {
+    const text = `${head}${filling}${variable('a')}probability ( a ) { table 0.2, 0.8; }`;
+    expect(parseBif(text).variables[0]!.table).toEqual(Float64Array.of(0.2, 0.8));
+  });
+
+  test('a word without end is refused, and not quoted whole', () => {
+    const error = thrown(() => parseBif(head + 'x'.repeat(MANY)));
+    expect(error).toMatchObject({ name: 'FormatError', code: 'bif-syntax', line: 1, column: 15 });
+    expect(error.message.length).toBeLessThan(1000);
+  });
+
+  test('a table of forty parents is refused where it is declared', () => {
+    const parents = Array.from({ length: 40 }, (_, at) => `p${at}`);
+    const text = `${head}\n${parents.map(variable).join('')}${variable('c')}probability ( c | ${parents.join(', ')} ) { default 0.5, 0.5; }`;
+    expect(thrown(() => parseBif(text))).toMatchObject({ name: 'FormatError', code: 'bif-meaning', line: 43 });
+  });
+
+  test('a fault behind a string without end has its place', () => {
+    expect(thrown(() => parseNetworkJson(`{"variables":["${'x'.repeat(MANY)}", ]}`))).toMatchObject({
+      code: 'json-syntax',
+      column: MANY + 19,
+    });
+  });
+
+  function thrown(act: () => unknown): FormatError {
+    try {
+      act();
+    } catch (error) {
+      if (error instanceof FormatError) return error;
+      throw error;
+    }
+    throw new TypeError('nothing was refused');
+  }
+});

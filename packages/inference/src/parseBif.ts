@@ -2,6 +2,9 @@ import { bifTokens, type BifTokens } from './bifTokens.ts';
 import { FormatError } from './formatError.ts';
 import type { NetworkDefinition } from './network.ts';
 
+// 128 MiB; a `default` row alone could ask for any size
+const LARGEST_TABLE = 2 ** 24;
+
 interface Declared {
   readonly name: string;
   readonly states: string[];
@@ -12,7 +15,7 @@ interface Declared {
 /** Reads the open Bayesian interchange format (BIF 0.15 text): `network`, `variable` and `probability` blocks, rows keyed by the
  * parents' states in any order, `table`, `default`, properties (skipped) and comments.
  * @returns a definition for `defineNetwork`, variables in the order declared.
- * @throws FormatError `bif-syntax` or `bif-meaning` (unknown or repeated names, missing rows, wrong counts), with line and column.
+ * @throws FormatError `bif-syntax` or `bif-meaning` (unknown or repeated names, missing rows, wrong counts, tables beyond any memory), with line and column.
  * @example parseBif('network n {} variable a { type discrete [ 2 ] { y, n }; } probability ( a ) { table 0.2, 0.8; }').variables.length // 1 */
 export function parseBif(text: string): NetworkDefinition {
   const tokens = bifTokens(text);
@@ -91,6 +94,11 @@ function readProbability(tokens: BifTokens, declared: Map<string, Declared>, ref
   tokens.expect('{');
   const own = child.states.length;
   const rows = parents.reduce((product, parent) => product * parent.states.length, 1);
+  if (rows * own > LARGEST_TABLE)
+    refuse(
+      `'${child.name}' has ${parents.length} parents: a table of ${rows * own} numbers, at most ${LARGEST_TABLE} are read`,
+      'name fewer parents',
+    );
   const table = new Float64Array(rows * own).fill(NaN);
   let fallback: number[] = [];
   const numbers = (count: number): number[] => {

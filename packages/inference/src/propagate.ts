@@ -1,3 +1,4 @@
+import { checkPosition } from './checkPosition.ts';
 import { collectEvidence } from './collectEvidence.ts';
 import { distributeEvidence } from './distributeEvidence.ts';
 import { propagateJoint } from './propagateJoint.ts';
@@ -16,8 +17,10 @@ export function propagate(propagation: Propagation): boolean {
   return true;
 }
 
-/** Brings one variable's marginal, by messages along one path only, and `logEvidence[0]` up to date; returns as `propagate` does. */
+/** Brings one variable's marginal, by messages along one path only, and `logEvidence[0]` up to date; returns as `propagate` does.
+ * @throws OptionError for a variable there is not */
 export function propagateTo(propagation: Propagation, variable: number): boolean {
+  checkPosition(propagation.compiled, variable);
   collectEvidence(propagation);
   if (propagation.logEvidence[0] === -Infinity) return false;
   const { compiled, active, madeIn, now } = propagation;

@@ -1,13 +1,22 @@
+import { checkNumbers } from './checkNumbers.ts';
+import { checkPosition } from './checkPosition.ts';
 import type { Propagation } from './propagation.ts';
 
 /** Sets, changes or (state -1) retracts the hard finding on a variable, by position. Only notes it: the next propagation takes it up.
- * Allocates nothing. The caller has checked the ranges. */
-export function setFinding({ states, soft }: Propagation, variable: number, state: number): void {
+ * Allocates nothing. @throws OptionError for a variable or state there is not */
+export function setFinding({ compiled, states, soft }: Propagation, variable: number, state: number): void {
+  // in range and whole, as a typed array has it: the numbers are named only where that fails
+  const count = compiled.cardinalities[variable];
+  if (count === undefined || !(state >= -1 && state < count && (state | 0) === state)) {
+    checkPosition(compiled, variable);
+    checkNumbers({ '/state': [state ?? NaN, { least: -1, most: count! - 1, whole: true }] });
+  }
   states[variable] = state;
   soft[variable] = 0;
 }
 
-/** Sets the likelihood finding on a variable: numbers divided by their largest, whose logarithm is `logScale`. */
+/** Sets the likelihood finding on a variable: numbers divided by their largest, whose logarithm is `logScale`.
+ * @throws OptionError for a variable there is not, weights that are not one number from 0 to 1 per state, a `logScale` that is no number */
 export function setLikelihood(
   propagation: Propagation,
   variable: number,
@@ -15,6 +24,19 @@ export function setLikelihood(
   logScale: number,
 ): void {
   const { soft, compiled, softLogs, states, taken } = propagation;
+  if (!areWeights(weights, compiled.cardinalities[variable]) || !(logScale < Infinity)) {
+    checkPosition(compiled, variable);
+    const count = compiled.cardinalities[variable]!;
+    const rules = Array.from({ length: count }, (_, k) => [
+      `/weights/${k}`,
+      [weights?.[k] ?? NaN, { least: 0, most: 1 }],
+    ]);
+    checkNumbers({
+      ...(Object.fromEntries(rules) as Parameters<typeof checkNumbers>[0]),
+      '/weights/length': [weights?.length ?? NaN, { least: count, most: count }],
+      '/logScale': [logScale ?? NaN, { most: Number.MAX_VALUE }],
+    });
+  }
   const at = compiled.marginAt[variable]!;
   let changed = softLogs[variable] !== logScale;
   for (let k = 0; k < weights.length; k += 1) {
@@ -25,4 +47,10 @@ export function setLikelihood(
   softLogs[variable] = logScale;
   states[variable] = -1;
   soft[variable] = 1;
+}
+
+function areWeights(weights: Float64Array, count: number | undefined): boolean {
+  if (count === undefined || weights?.length !== count) return false;
+  for (let k = 0; k < count; k += 1) if (!(weights[k]! >= 0 && weights[k]! <= 1)) return false;
+  return true;
 }

@@ -17,7 +17,8 @@ const schema = z.looseObject({
  * one it does not know. */
 export function findBeliefProblems({ causeIndex, tests }: CompiledModel, belief: Belief): Problem[] {
   const checked = schema.safeParse(belief);
-  if (!checked.success) return problemsOfSchema(checked.error, belief).map((one) => ({ ...one, path: `/belief${one.path}` }));
+  if (!checked.success)
+    return problemsOfSchema(checked.error, belief).map((one) => ({ ...one, path: `/belief${one.path}` }));
   const { facts, ranking, predictive } = belief;
   const elsewhere = (id: string | undefined, path: string): Problem[] =>
     id === undefined ? [] : [makeProblem('belief-of-another-model', `/belief${path}`, { id })];
@@ -27,7 +28,10 @@ export function findBeliefProblems({ causeIndex, tests }: CompiledModel, belief:
   );
   return [
     ...elsewhere(ranking[cause]?.cause, `/ranking/${cause}/cause`),
-    ...elsewhere(Object.keys(predictive).find((id) => !tests.has(id)), '/predictive'),
+    ...elsewhere(
+      Object.keys(predictive).find((id) => !tests.has(id)),
+      '/predictive',
+    ),
     ...elsewhere(missing?.test.id, '/predictive'),
   ];
 }

@@ -30,11 +30,16 @@ function joinAddressed(lines: readonly string[]): number[][] {
     else if (kind === 1) {
       const [low = 0, ...data] = rest;
       open.set(address, { bytes: data, length: (control & 0x0f) * 256 + low });
-    } else if (kind === 2) open.get(address)?.bytes.push(...rest);
+    } else if (kind === 2) {
+      const message = open.get(address);
+      if (message !== undefined) for (const byte of rest) message.bytes.push(byte);
+    }
   }
   return [...done, ...[...open.values()].map(({ bytes, length }) => bytes.slice(0, length))];
 }
 
 function bytesOf(digits: string): number[] {
-  return (digits.match(/../g) ?? []).map((pair) => Number.parseInt(pair, 16));
+  return Array.from({ length: Math.floor(digits.length / 2) }, (_, at) =>
+    Number.parseInt(digits.slice(2 * at, 2 * at + 2), 16),
+  );
 }

@@ -1,17 +1,33 @@
+import { engineLimits } from '../reading/engineLimits.ts';
+import * as z from 'zod/mini';
+import { optionSchemas } from '../errors/optionSchemas.ts';
+import { checkOptions } from '../errors/checkOptions.ts';
 import type { TestResult } from '../belief/observation.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
 import type { CodeCircumstances, CodeObservations, CodeRemark, KeptCode, ReadCode } from './codeObservations.ts';
 import { describeTroubleCode, type CodeMeaning } from './describeTroubleCode.ts';
 import type { TroubleCode } from './troubleCode.ts';
 
+const cylinder = optionSchemas.whole(1, engineLimits.most);
+const circumstancesSchema = z.strictObject({
+  suspectCylinder: cylinder,
+  cylinders: optionSchemas.whole(engineLimits.least, engineLimits.most),
+  bank: z.optional(z.literal([1, 2])),
+  cylinderOfCoil: z.optional(z.record(z.string(), cylinder)),
+  listIsComplete: z.optional(z.boolean()),
+  idPrefix: z.optional(z.string().check(z.minLength(1))),
+});
+
 /** Turns codes (`parseTroubleCodes`) into results of the tests that read codes (`read-misfire-codes`, `read-circuit-codes`,
  * `read-mixture-codes`, `read-cam-codes`; a model without one of them gets none of it), for the suspect cylinder. Pending, stored and
- * permanent codes say the same; the status stands in the note. */
+ * permanent codes say the same; the status stands in the note.
+ * @throws OptionError circumstances that no engine has */
 export function observationsFromCodes(
   compiled: CompiledModel,
   codes: readonly TroubleCode[],
   circumstances: CodeCircumstances,
 ): CodeObservations {
+  checkOptions(circumstancesSchema, circumstances);
   const read = codes.map((code): ReadCode => ({ code, meaning: describeTroubleCode(code.code) }));
   const findings = [misfireFinding, circuitFinding, mixtureFinding, camFinding].flatMap(
     (find) => find(read, circumstances) ?? [],

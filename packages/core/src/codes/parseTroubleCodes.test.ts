@@ -42,3 +42,22 @@ test('a long list of anything is read without harm', () => {
   expect(list.codes).toEqual([{ code: 'P0301', status: 'stored' }]);
   expect(list.malformed).toHaveLength(4000);
 });
+
+// each of them took time in the square of its length: 33 s for eighty thousand signs, weeks for these
+test.each(['.', "'", '"', ':!', '-', 'P', '1', 'x'])('two million times %j is one piece, read at once', (sign) => {
+  const { codes, malformed } = parseTroubleCodes(`${sign.repeat(2_000_000)}x`);
+  expect(codes).toEqual([]);
+  expect(malformed).toHaveLength(1);
+  expect(malformed[0]!.text.length).toBeLessThanOrEqual(61);
+});
+
+test('signs around a code are no part of it, signs alone are nothing', () => {
+  expect(codesIn(`"'-*•P0301"'.:!`)).toEqual(['P0301']);
+  expect(codesIn('... "" P0301 :::')).toEqual(['P0301']);
+});
+
+test('a list longer than a book is read to its millionth character, and that is said', () => {
+  const list = parseTroubleCodes(`P0301 ${' '.repeat(1_000_000)} P0302 P0303`);
+  expect(list.codes.map(({ code }) => code)).toEqual(['P0301']);
+  expect(list.malformed).toMatchObject([{ text: 'P0302', at: 1_000_007, wording: { key: 'list-too-long' } }]);
+});

@@ -1,3 +1,8 @@
+import { pricesSchema } from '../decision/cost/pricesSchema.ts';
+import { LARGEST_NUMBER } from '../model/largestNumber.ts';
+import * as z from 'zod/mini';
+import { optionSchemas } from '../errors/optionSchemas.ts';
+import { checkOptions } from '../errors/checkOptions.ts';
 import type { Prices } from '../decision/cost/circumstances.ts';
 import { defaultPrices } from '../decision/cost/defaultPrices.ts';
 import { makeTariff } from '../decision/cost/tariff.ts';
@@ -41,9 +46,17 @@ export interface DiagnosabilityOptions {
   readonly fewCases?: number;
 }
 
+const optionsSchema = z.strictObject({
+  prices: z.optional(pricesSchema),
+  affordable: z.optional(z.union([optionSchemas.number(0, Number.MAX_VALUE), z.literal(Infinity)])),
+  fewCases: z.optional(optionSchemas.number(0, LARGEST_NUMBER)),
+});
+
 /** Which pairs of causes no affordable test separates, which tests another dominates, which numbers are bare judgement. Every cause is
- * taken as possible and the engine as closed. O(tests^2 x causes^2). */
+ * taken as possible and the engine as closed. O(tests^2 x causes^2).
+ * @throws OptionError */
 export function diagnosability(compiled: CompiledModel, options: DiagnosabilityOptions = {}): Diagnosability {
+  checkOptions(optionsSchema, options);
   const { model, testList } = compiled;
   const { prices = defaultPrices(model), affordable = 500, fewCases = 6 } = options;
   const tariff = makeTariff(compiled, prices, {});

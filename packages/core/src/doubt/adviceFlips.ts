@@ -1,3 +1,6 @@
+import * as z from 'zod/mini';
+import { optionSchemas } from '../errors/optionSchemas.ts';
+import { checkOptions } from '../errors/checkOptions.ts';
 import type { Facts } from '../belief/facts.ts';
 import { updateBelief } from '../belief/updateBelief.ts';
 import type { Advice } from '../decision/advice/advice.ts';
@@ -34,16 +37,22 @@ export interface AdviceFlipOptions {
   readonly signal?: { readonly aborted: boolean };
 }
 
+const optionsSchema = z.strictObject({
+  numbers: z.optional(optionSchemas.budget(0)),
+  signal: z.optional(optionSchemas.signal),
+});
+
 /** The few numbers that would flip the advice within their own 5-95 % range, and at what value: the most influential numbers of the
  * ranking, and the rows of the test that is advised. Each end of a range is one full update; a flip is then narrowed by halving.
  * Nearest first, as a share of the range.
- * @throws EvidenceError as `updateBelief` and `nextActions` do. */
+ * @throws EvidenceError as `updateBelief` and `nextActions` do @throws OptionError */
 export function adviceFlips(
   compiled: CompiledModel,
   facts: Facts,
   circumstances: Circumstances = {},
   options: AdviceFlipOptions = {},
 ): readonly AdviceFlip[] {
+  checkOptions(optionsSchema, options);
   const { numbers = 12, signal } = options;
   const advise = (model: CompiledModel): Advice['best'] =>
     nextActions(model, updateBelief(model, facts), circumstances).best;

@@ -1,3 +1,4 @@
+import { checkOptions } from '../errors/checkOptions.ts';
 import { rankCauses } from '../belief/rankCauses.ts';
 import { testAsked } from '../belief/testAsked.ts';
 import type { Facts } from '../belief/facts.ts';
@@ -5,7 +6,7 @@ import { sweepFacts } from '../belief/sweepFacts.ts';
 import { seededRandom } from '../distributions/random.ts';
 import { recompileModel } from '../model/compileModel.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
-import type { DoubtOptions } from './doubtOptions.ts';
+import { doubtOptionsSchema, type DoubtOptions } from './doubtOptions.ts';
 import { drawModel } from './drawModel.ts';
 
 /** How sure the posterior of one cause is, given how few cases the model's numbers are worth. */
@@ -31,8 +32,9 @@ export interface CredibleRanking {
 
 /** Credible interval of every posterior: the same facts under models drawn from the Dirichlet, Beta and log-normal uncertainty of
  * all numbers that matter here (see `drawModel`).
- * @throws EvidenceError as `rankCauses` does. */
+ * @throws EvidenceError as `rankCauses` does @throws OptionError */
 export function credibleRanking(compiled: CompiledModel, facts: Facts, options: DoubtOptions = {}): CredibleRanking {
+  checkOptions(doubtOptionsSchema, options);
   const { draws: wanted = 2000, seed = 1, signal } = options;
   const { ranking } = rankCauses(compiled, facts);
   const tests = new Set(facts.observations.map((observation) => testAsked(compiled, observation)));

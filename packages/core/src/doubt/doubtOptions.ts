@@ -1,3 +1,13 @@
+import * as z from 'zod/mini';
+import { optionSchemas } from '../errors/optionSchemas.ts';
+
+/** Shape of `DoubtOptions`. */
+export const doubtOptionsSchema: z.ZodMiniType = z.strictObject({
+  draws: z.optional(optionSchemas.whole(1, 100_000)),
+  seed: z.optional(optionSchemas.seed),
+  signal: z.optional(optionSchemas.signal),
+});
+
 /** How many draws, from which seed, and when to stop early. */
 export interface DoubtOptions {
   /** Default: 2000 for a ranking, 200 for advice. */

@@ -1,3 +1,6 @@
+import * as z from 'zod/mini';
+import { optionSchemas } from '../errors/optionSchemas.ts';
+import { checkOptions } from '../errors/checkOptions.ts';
 import { drawBeta } from '../distributions/drawBeta.ts';
 import { drawDirichlet } from '../distributions/drawDirichlet.ts';
 import { drawLogNormal } from '../distributions/drawLogNormal.ts';
@@ -14,10 +17,18 @@ export interface DrawOptions {
   readonly contextValues?: ReadonlySet<string>;
 }
 
+const argumentsSchema = z.strictObject({
+  random: optionSchemas.callback,
+  tests: z.optional(optionSchemas.names),
+  contextValues: z.optional(optionSchemas.names),
+});
+
 /** A model that is as plausible as this one, given how few cases its numbers are worth: rows from Dirichlets of their equivalent
  * sample size, chances of success, activity and repeatability from Betas, weights and multipliers from the log-normal of their range.
- * Prices stay, and so do the distributions of readings and of misfire rates. Everything is drawn independently. */
+ * Prices stay, and so do the distributions of readings and of misfire rates. Everything is drawn independently.
+ * @throws OptionError */
 export function drawModel(model: Model, random: Random, options: DrawOptions = {}): Model {
+  checkOptions(argumentsSchema, { random, ...options });
   const row = <T extends Row>(given: T): T => ({ ...given, p: drawDirichlet(given.p, given.ess, random) });
   const reading = (given: ReadingModel): ReadingModel =>
     given.kind === 'measured' ? { ...given, rows: given.rows.map(row) } : given;

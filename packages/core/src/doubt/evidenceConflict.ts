@@ -23,6 +23,8 @@ const PAIR_BITS = 1;
  * @throws EvidenceError as `rankCauses` does.
  * Source: Jensen, Chamberlain, Nordahl & Jensen 1990 (UAI 6); Jensen & Nielsen 2007, Bayesian Networks and Decision Graphs. */
 export function evidenceConflict(compiled: CompiledModel, facts: Facts): EvidenceConflict {
+  // looks at the facts first
+  const together = sweepFacts(compiled, facts, { posteriorOnly: true }).logProbabilityOfEvidence;
   const { context, observations } = facts;
   const logP = (kept: readonly Observation[]): number =>
     kept.length === 0
@@ -31,7 +33,7 @@ export function evidenceConflict(compiled: CompiledModel, facts: Facts): Evidenc
   const bits = (nats: number): number => nats / Math.LN2;
 
   const alone = observations.map((observation) => logP([observation]));
-  const all = logP(observations);
+  const all = observations.length === 0 ? 0 : together;
   const sumAlone = alone.reduce((sum, x) => sum + x, 0);
   const totalBits = bits(sumAlone - all);
   const withoutEach = observations.map((_, at) => logP(observations.toSpliced(at, 1)));

@@ -1,3 +1,4 @@
+import { checkOptions } from '../errors/checkOptions.ts';
 import type { Facts } from '../belief/facts.ts';
 import { updateBelief } from '../belief/updateBelief.ts';
 import type { Advice } from '../decision/advice/advice.ts';
@@ -6,7 +7,7 @@ import { nextActions } from '../decision/advice/nextActions.ts';
 import { seededRandom } from '../distributions/random.ts';
 import { recompileModel } from '../model/compileModel.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
-import type { DoubtOptions } from './doubtOptions.ts';
+import { doubtOptionsSchema, type DoubtOptions } from './doubtOptions.ts';
 import { drawModel } from './drawModel.ts';
 import { sameStep } from './sameStep.ts';
 import { stepKey } from './stepKey.ts';
@@ -24,13 +25,14 @@ export interface FirmAdvice {
 
 /** The share of plausible models that give the same advice. Every draw prices every test: about a hundred times dearer per draw than
  * `credibleRanking`. Default 200 draws.
- * @throws EvidenceError as `updateBelief` and `nextActions` do. */
+ * @throws EvidenceError as `updateBelief` and `nextActions` do @throws OptionError */
 export function firmAdvice(
   compiled: CompiledModel,
   facts: Facts,
   circumstances: Circumstances = {},
   options: DoubtOptions = {},
 ): FirmAdvice {
+  checkOptions(doubtOptionsSchema, options);
   const { draws: wanted = 200, seed = 1, signal } = options;
   const { best } = nextActions(compiled, updateBelief(compiled, facts), circumstances);
   const random = seededRandom(seed);

@@ -33,8 +33,9 @@ export interface Sensitivity {
  * @throws EvidenceError as `rankCauses` does.
  * Source: Laskey 1995; Castillo, Gutierrez & Hadi 1997; Coupe & van der Gaag 2002 (form); Kjaerulff & van der Gaag 2000 (computation). */
 export function sensitivity(compiled: CompiledModel, facts: Facts): Sensitivity {
-  const lines = jointLines(compiled, facts);
+  // looks at the facts first
   const { posterior } = sweepFacts(compiled, facts, { posteriorOnly: true });
+  const lines = jointLines(compiled, facts);
   const leader = posterior.indexOf(posterior.reduce((a, b) => Math.max(a, b)));
   const functions = lines
     .map(({ path, value, low, high, unbounded, constants, slopes }): SensitivityFunction => {

@@ -27,7 +27,11 @@ function problemsOfIssue(issue: Issue, path: readonly PropertyKey[], input: unkn
       ];
     }
     case 'custom':
-      return [makeProblem('type-wrong', at, { found, expected: String(issue.params?.['expected'] ?? 'value') })];
+      return [
+        issue.params?.['expected'] === undefined
+          ? makeProblem('value-invalid', at, { found })
+          : makeProblem('type-wrong', at, { found, expected: String(issue.params['expected']) }),
+      ];
     case 'invalid_value': {
       const values = issue.values.map(foundIn);
       return [

@@ -1,11 +1,23 @@
+import { LARGEST_NUMBER } from '../model/largestNumber.ts';
+import * as z from 'zod/mini';
+import { optionSchemas } from '../errors/optionSchemas.ts';
+import { checkOptions } from '../errors/checkOptions.ts';
+
+const argumentsSchema = z.strictObject({
+  probabilities: z.record(z.string(), optionSchemas.number(0, 1)),
+  of: optionSchemas.whole(1, LARGEST_NUMBER),
+});
+
 /** Probabilities as whole cases out of `of`, summing to exactly `of`: each rounded down, then the largest remainders up, so that
  * nothing is off by a whole case and pictures can be counted.
  * @param probabilities id -> probability, sums to 1. @param of number of cases, a whole number. Default 1000.
+ * @throws OptionError
  * Source: Gigerenzer & Hoffrage 1995 (why whole cases are understood); largest remainders after Hamilton. */
 export function naturalFrequencies(
   probabilities: Readonly<Record<string, number>>,
   of = 1000,
 ): Readonly<Record<string, number>> {
+  checkOptions(argumentsSchema, { probabilities, of });
   const shares = Object.entries(probabilities).map(([id, probability]) => {
     const exact = probability * of;
     return { id, whole: Math.floor(exact), remainder: exact - Math.floor(exact) };

@@ -1,11 +1,19 @@
+import * as z from 'zod/mini';
+import { optionSchemas } from '../errors/optionSchemas.ts';
+import { checkOptions } from '../errors/checkOptions.ts';
 import type { ByCause } from './explanation.ts';
+
+const byCause = z.record(z.string(), optionSchemas.number(0, 1));
+const argumentsSchema = z.strictObject({ before: byCause, after: byCause });
 
 /** Weight of evidence for each cause against all others together, in decibans: 10 log10 of the odds after over the odds before.
  * @param before cause -> probability, sums to 1; causes at 0 are left out. @param after the same after the evidence.
  * 0 when a cause was certain before (nothing is left to compare with), -Infinity when the evidence excludes it, Infinity when it
  * excludes all others. O(causes).
+ * @throws OptionError numbers that are no probabilities
  * Source: Good, Michie & Timms 1945, General Report on Tunny, section 21; Good 1950, Probability and the Weighing of Evidence. */
 export function weightOfEvidence(before: ByCause, after: ByCause): ByCause {
+  checkOptions(argumentsSchema, { before, after });
   const causes = Object.keys(before).filter((cause) => before[cause]! > 0);
   const othersBefore = sumsOfOthers(causes.map((cause) => before[cause]!));
   const othersAfter = sumsOfOthers(causes.map((cause) => after[cause] ?? 0));

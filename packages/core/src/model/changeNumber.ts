@@ -1,15 +1,22 @@
+import { LARGEST_NUMBER } from './largestNumber.ts';
+import * as z from 'zod/mini';
+import { checkOptions } from '../errors/checkOptions.ts';
 import { makeProblem } from '../errors/makeProblem.ts';
 import { ModelError } from '../errors/modelError.ts';
 import { recompileModel } from './compileModel.ts';
 import type { CompiledModel } from './compiledModel.ts';
 import type { Model } from './model.ts';
 
+const argumentsSchema = z.strictObject({ path: z.string(), value: z.any() });
+
 /** The model with one number changed, ready for questions: what if this estimate were wrong? A probability of a row takes the others
  * of its row with it in proportion, so that the row still sums to one.
  * @param path JSON Pointer of a `best` estimate or of a probability of a row, as `sensitivity` reports them.
  * @throws ModelError `number-unknown` when nothing changeable stands there, `number-out-of-range` for a probability outside (0, 1) or
- * a negative estimate. */
+ * an estimate below 0 or
+ * beyond any @throws OptionError when the path is no text */
 export function changeNumber(compiled: CompiledModel, path: string, value: number): CompiledModel {
+  checkOptions(argumentsSchema, { path, value });
   const keys = path
     .split('/')
     .slice(1)
@@ -26,7 +33,7 @@ export function changeNumber(compiled: CompiledModel, path: string, value: numbe
   if (typeof found !== 'number' || !(inRow || last === 'best')) {
     throw new ModelError([makeProblem('number-unknown', path, {})]);
   }
-  if (inRow ? !(value > 0 && value < 1) : !(value >= 0 && value < Infinity)) {
+  if (inRow ? !(value > 0 && value < 1) : !(value >= 0 && value <= LARGEST_NUMBER)) {
     const key = inRow ? 'number-out-of-range/probability' : 'number-out-of-range/estimate';
     throw new ModelError([makeProblem(key, path, { value })]);
   }

@@ -1,3 +1,5 @@
+import * as z from 'zod/mini';
+import { checkOptions } from '../errors/checkOptions.ts';
 import { compileSweep, type CompiledSweep } from '@faultodds/inference/sweeps';
 import { defineNetwork, type Network, type VariableDefinition } from '@faultodds/inference';
 import { makeProblem } from '../errors/makeProblem.ts';
@@ -16,13 +18,16 @@ export interface CompileOptions {
   readonly atMost?: 1 | 2;
 }
 
+const optionsSchema = z.strictObject({ atMost: z.optional(z.literal([1, 2])) });
+
 /** Makes a model ready for questions: a Bayesian network whose root is the cause, a table per test, look-ups for prices. Costs
  * milliseconds, once; share the result.
  *
  * With pairs: mechanisms combine by noisy-MAX over the model's order of states; a test row that names a cause applies to every pair with
  * it, except that a fault stays while either cause does (`persistsAs`).
- * @throws ModelError `two-cause-share-missing` when pairs are asked of a model that does not say how common they are. */
+ * @throws ModelError `two-cause-share-missing` when pairs are asked of a model that does not say how common they are @throws OptionError */
 export function compileModel(model: Model, options: CompileOptions = {}): CompiledModel {
+  checkOptions(optionsSchema, options);
   const hypotheses = hypothesesOf(model, options.atMost ?? 1);
   if (options.atMost === 2 && model.twoCauseShare === undefined) {
     throw new ModelError([makeProblem('two-cause-share-missing', '/twoCauseShare', {})]);

@@ -1,10 +1,12 @@
 import * as z from 'zod/mini';
+import { LARGEST_NUMBER } from './largestNumber.ts';
 
 const id = z.string().check(z.regex(/^[a-z0-9][a-z0-9_-]*$/));
 const text = z.string().check(z.minLength(1));
-const positive = z.number().check(z.positive());
+const positive = z.number().check(z.positive(), z.maximum(LARGEST_NUMBER));
+const number = z.number().check(z.gte(-LARGEST_NUMBER), z.maximum(LARGEST_NUMBER));
 const share = z.number().check(z.positive(), z.lt(1));
-const ess = z.number().check(z.nonnegative());
+const ess = z.number().check(z.nonnegative(), z.maximum(LARGEST_NUMBER));
 
 const rate = z.strictObject({ mean: positive, shape: positive, ess, source: id });
 const wildShare = z.strictObject({ share, source: id });
@@ -16,8 +18,8 @@ const ruleOfThumb = z.strictObject({
     z.strictObject({ kind: z.literal('lowest-to-highest'), atLeast: positive }),
     z.strictObject({
       kind: z.literal('compared'),
-      atLeast: z.exactOptional(z.number()),
-      atMost: z.exactOptional(z.number()),
+      atLeast: z.exactOptional(number),
+      atMost: z.exactOptional(number),
     }),
     z.strictObject({ kind: z.literal('share-of-all'), moreThan: share }),
     z.strictObject({ kind: z.literal('most-counts') }),
@@ -54,14 +56,14 @@ const measured = z.strictObject({
   unit: text,
   absolute: z.exactOptional(z.boolean()),
   ownError: z.exactOptional(z.boolean()),
-  limits: z.strictObject({ low: z.number(), high: z.number(), source: id }),
+  limits: z.strictObject({ low: number, high: number, source: id }),
   distributions: z
     .array(
       z.strictObject({
         id,
         label: text,
         family: z.enum(['normal', 'lognormal', 'gamma']),
-        mean: z.number(),
+        mean: number,
         sd: z.exactOptional(positive),
         shape: z.exactOptional(positive),
         ess,
@@ -79,14 +81,14 @@ const measured = z.strictObject({
       }),
     )
     .check(z.minLength(1)),
-  wild: z.strictObject({ share, low: z.number(), high: z.number(), source: id }),
+  wild: z.strictObject({ share, low: number, high: number, source: id }),
   beyond: z.exactOptional(z.strictObject({ below: z.exactOptional(id), above: z.exactOptional(id) })),
   bands: z.exactOptional(
     z.array(
       z.strictObject({
         outcomes: z.array(id).check(z.minLength(1)),
-        from: z.exactOptional(z.number()),
-        to: z.exactOptional(z.number()),
+        from: z.exactOptional(number),
+        to: z.exactOptional(number),
       }),
     ),
   ),

@@ -58,6 +58,15 @@ describe('the compared value', () => {
     expect(value('loss-from-reference', 'percent', reading)).toBeCloseTo(percent, 10);
   });
 
+  // every neighbour 'stood out' above 1.4 times a negative middle, and the suspect was compared with itself: 0
+  test('a difference is taken from the middle of all neighbours, below zero too', () => {
+    const reading = cylinders({ 1: -10, 2: -9, 3: 4, 4: -11 }, 'deg');
+    expect(comparedValue(model('suspect-minus-neighbours', 'angle'), reading)).toMatchObject({
+      value: 14,
+      setAside: [],
+    });
+  });
+
   test('a difference counts without its sign where the model says so', () => {
     expect(value('suspect-minus-neighbours', 'angle', cylinders({ 1: 140, 3: 130 }, 'deg'), true)).toBe(10);
   });

@@ -9,7 +9,7 @@ import { findUnit, toCanonical } from './toCanonical.ts';
 export interface ComparedValue {
   /** In the unit of the reading model. */
   readonly value: number;
-  /** Cylinders whose reading stands so far above all others that it was not compared with. */
+  /** Cylinders that were not compared with: their reading stands far above all others, or is 0 where a ratio is asked. */
   readonly setAside: readonly string[];
   /** Readings in the canonical unit of their dimension, where several cylinders were read. */
   readonly byCylinder?: Readonly<Record<string, number>>;
@@ -47,10 +47,9 @@ function compareCylinders(model: MeasuredReading, reading: PerCylinderReading): 
   const byCylinder = canonicalValues(model.measures, reading);
   const suspect = byCylinder[reading.suspect]!;
   const others = Object.entries(byCylinder).filter(([cylinder]) => Number(cylinder) !== reading.suspect);
-  const middle = median(others.map(([, value]) => value));
-  const setAside =
-    others.length < 3 ? [] : others.filter(([, value]) => value > STANDS_OUT * middle).map(([cylinder]) => cylinder);
-  const kept = others.filter(([cylinder]) => !setAside.includes(cylinder)).map(([, value]) => value);
+  // of a difference 0 and below are numbers like others, and the middle stands fast without help
+  const apart = model.compare === 'suspect-minus-neighbours' ? [] : standApart(others);
+  const kept = others.filter((one) => !apart.includes(one)).map(([, value]) => value);
   const nominal = reading.nominal === undefined ? undefined : canonical(model.measures, reading.nominal, reading.unit);
   const against = kept.length > 0 ? kept : [nominal ?? suspect];
   const value = (): number => {
@@ -67,7 +66,17 @@ function compareCylinders(model: MeasuredReading, reading: PerCylinderReading): 
         return suspect;
     }
   };
-  return { value: value(), setAside, byCylinder };
+  return { value: value(), setAside: apart.map(([cylinder]) => cylinder), byCylinder };
+}
+
+type Neighbour = readonly [cylinder: string, value: number];
+
+/** Neighbours that are no measure for the suspect in a ratio: those that read nothing, which would pull the middle down, and those far
+ * above it. */
+function standApart(others: readonly Neighbour[]): readonly Neighbour[] {
+  const speaking = others.filter(([, value]) => value > 0);
+  const middle = median(speaking.map(([, value]) => value));
+  return others.filter(([, value]) => !(value > 0) || (speaking.length > 2 && value > STANDS_OUT * middle));
 }
 
 function canonicalValues(

@@ -129,9 +129,19 @@ function cylinderProblems(model: MeasuredReading, reading: PerCylinderReading, p
   if (others.length === 0 && nominal === undefined) {
     return [makeProblem('neighbour-missing', `${path}/values`, {})];
   }
-  const needsPositive = model.compare !== 'suspect-minus-neighbours';
-  if (needsPositive && ![...others.map(([, value]) => value), nominal ?? 0].some((value) => value > 0)) {
-    return [makeProblem('neighbour-zero', `${path}/values`, {})];
-  }
-  return [];
+  return model.compare === 'suspect-minus-neighbours' ? [] : neighbourProblems(others, nominal, path);
+}
+
+/** A ratio needs neighbours that read something. Where half of them or more read nothing, the middle one stands for no healthy cylinder:
+ * either they have a fault of their own, or the gauge has. */
+function neighbourProblems(
+  others: readonly (readonly [cylinder: string, value: number])[],
+  nominal: number | undefined,
+  path: string,
+): Problem[] {
+  if (others.length === 0) return nominal! > 0 ? [] : [makeProblem('nominal-zero', `${path}/nominal`, {})];
+  const silent = others.filter(([, value]) => !(value > 0)).map(([cylinder]) => cylinder);
+  if (silent.length === others.length) return [makeProblem('neighbour-zero', `${path}/values`, {})];
+  if (2 * silent.length < others.length) return [];
+  return [makeProblem('neighbour-zero/half', `${path}/values/${silent[0]}`, { cylinders: silent })];
 }

@@ -1,3 +1,8 @@
+import { checkReading } from './checkReading.ts';
+import { LARGEST_NUMBER } from '../model/largestNumber.ts';
+import * as z from 'zod/mini';
+import { optionSchemas } from '../errors/optionSchemas.ts';
+
 /** Misfires over revolutions, as regulations judge them. */
 export interface MisfireShare {
   /** Misfires in per cent of all firing events of the engine. */
@@ -10,10 +15,18 @@ export interface MisfireShare {
   readonly eventsIn1000Revolutions: number;
 }
 
+const argumentsSchema = z.strictObject({
+  misfires: optionSchemas.number(0, LARGEST_NUMBER),
+  revolutions: optionSchemas.number(1, LARGEST_NUMBER),
+  cylinders: optionSchemas.whole(1, 16),
+});
+
 /** Per cent misfire = 100 misfires / (revolutions cylinders / 2), and misfires in the intervals of 200 and 1000 revolutions over which
  * 13 CCR 1968.2 (e)(3) judges catalyst damage and emissions (intervals from memory and makers' summaries). One dead cylinder of four is 25 %.
- * @param misfires of all cylinders counted together. @param revolutions > 0. @param cylinders > 0. */
+ * @param misfires of all cylinders counted together. @param revolutions at least 1. @param cylinders 1 to 16.
+ * @throws ReadingError */
 export function misfireShare(misfires: number, revolutions: number, cylinders: number): MisfireShare {
+  checkReading(argumentsSchema, { misfires, revolutions, cylinders });
   const perRevolution = misfires / revolutions;
   return {
     percent: (100 * perRevolution) / (cylinders / 2),

@@ -37,7 +37,7 @@ export interface ReadingLikelihood {
 
 /** Something about the entry itself that a reader should know. */
 export type ReadingRemark =
-  /** These cylinders stand so far above the others that they were not compared with. */
+  /** These cylinders were not compared with: they stand far above the others, or read 0. */
   | { readonly kind: 'set-aside'; readonly cylinders: readonly string[] }
   /** The compared value lies beyond what the distributions cover: it counts as `outcome`, or says nothing. */
   | { readonly kind: 'beyond-range'; readonly outcome?: string }

@@ -1,3 +1,7 @@
+import { LARGEST_NUMBER } from '../model/largestNumber.ts';
+import * as z from 'zod/mini';
+import { optionSchemas } from '../errors/optionSchemas.ts';
+import { checkOptions } from '../errors/checkOptions.ts';
 import type { Action } from '../decision/problem/action.ts';
 import type { DecisionProblem, DecisionState } from '../decision/problem/decisionProblem.ts';
 import { takeAction, type Transition } from '../decision/problem/takeAction.ts';
@@ -52,6 +56,21 @@ interface Place {
   readonly cases: readonly RunningCase[];
 }
 
+const planSchema = z.strictObject({
+  policy: z.string(),
+  prepare: optionSchemas.callback,
+  truthOf: z.optional(optionSchemas.callback),
+  first: z.optional(optionSchemas.whole(0, LARGEST_NUMBER)),
+  cases: optionSchemas.whole(0, LARGEST_NUMBER),
+  seed: optionSchemas.seed,
+  part: z.optional(
+    z
+      .strictObject({ index: optionSchemas.whole(0, LARGEST_NUMBER), of: optionSchemas.whole(1, LARGEST_NUMBER) })
+      .check(z.refine(({ index, of }) => index < of, { path: ['index'] })),
+  ),
+  bigAccess: z.optional(optionSchemas.whole(-(2 ** 31), 2 ** 31 - 1)),
+});
+
 /** Draws cases and runs a policy on them: a pure generator, so that a worker can stop, count and report between cases. All cases walk
  * down the tree of places together: belief, predictives and decision of a place are made once for all cases that come through it,
  * whatever world they happen in, and are let go of when the last one has passed. Rows come in the order of the tree, not of the numbers.
@@ -59,7 +78,12 @@ interface Place {
  * A case depends on the seed and its number alone: its cause, the state of its engine and what each test and repair would show are the
  * same under every policy, which makes differences between policies sharp (common random numbers). What comes out is a property of the
  * model, not of the world. */
-export function* simulate(plan: SimulationPlan): Generator<CaseRun> {
+export function simulate(plan: SimulationPlan): Generator<CaseRun> {
+  checkOptions(planSchema, plan);
+  return walk(plan);
+}
+
+function* walk(plan: SimulationPlan): Generator<CaseRun> {
   const { policy, prepare, bigAccess = 0, part = { index: 0, of: 1 } } = plan;
   let { problem, decide } = prepare();
   let fresh = 0;

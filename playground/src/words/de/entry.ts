@@ -69,7 +69,7 @@ export const entryWords: Words['entry'] = {
   remark: (remark, outcome) => {
     switch (remark.kind) {
       case 'set-aside':
-        return `Weit über den übrigen und nicht zum Vergleich genommen: Zylinder ${remark.cylinders.join(', ')}.`;
+        return `Weit über den übrigen oder bei 0, und nicht zum Vergleich genommen: Zylinder ${remark.cylinders.join(', ')}.`;
       case 'beyond-range':
         return outcome === ''
           ? 'Jenseits dessen, was das Wissen abdeckt: Es sagt nichts.'

@@ -70,7 +70,7 @@ export const entryWords = {
   remark: (remark: ReadingRemark, outcome: string): string => {
     switch (remark.kind) {
       case 'set-aside':
-        return `Far above the others and not compared with: cylinder ${remark.cylinders.join(', ')}.`;
+        return `Far above the others or at 0, and not compared with: cylinder ${remark.cylinders.join(', ')}.`;
       case 'beyond-range':
         return outcome === ''
           ? 'Beyond what the knowledge covers: it says nothing.'

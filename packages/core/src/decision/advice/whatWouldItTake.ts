@@ -1,3 +1,6 @@
+import * as z from 'zod/mini';
+import { optionSchemas } from '../../errors/optionSchemas.ts';
+import { checkOptions } from '../../errors/checkOptions.ts';
 import type { Belief } from '../../belief/belief.ts';
 import { EvidenceError } from '../../errors/evidenceError.ts';
 import { unknownId } from '../../errors/findUnknownId.ts';
@@ -51,13 +54,23 @@ export interface TakesOptions {
   readonly onImprove?: (answer: WhatItTakes) => void;
 }
 
+const stepSchema = z.discriminatedUnion('kind', [
+  z.looseObject({ kind: z.literal('access'), access: z.string() }),
+  z.looseObject({ kind: z.literal('repair'), repair: z.string() }),
+]);
+const optionsSchema = z.strictObject({
+  evaluations: z.optional(optionSchemas.budget(0)),
+  signal: z.optional(optionSchemas.signal),
+  onImprove: z.optional(optionSchemas.callback),
+});
+
 const CERTAIN = 1 - 1e-6;
 const GRID = 24;
 const BISECTIONS = 24;
 
 /** How probable its causes have to be before a big step is the best next one, how probable they are, and which tests could tell.
  * Best means least expected cost one step ahead: each test followed by the best repair sequence, against each repair sequence.
- * @throws EvidenceError `access-unknown`, `repair-unknown` */
+ * @throws EvidenceError `access-unknown`, `repair-unknown`, and as `problemOfCase` does @throws OptionError */
 export function whatWouldItTake(
   compiled: CompiledModel,
   belief: Belief,
@@ -65,6 +78,8 @@ export function whatWouldItTake(
   step: BigStep,
   options: TakesOptions = {},
 ): WhatItTakes {
+  checkOptions(stepSchema, step, '/step');
+  checkOptions(optionsSchema, options);
   const problem = problemOfCase(compiled, belief, circumstances);
   const { posterior, open } = problem.start;
   const { belongs, cures, bits } = scopeOf(compiled, problem, step);

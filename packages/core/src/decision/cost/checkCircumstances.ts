@@ -14,9 +14,7 @@ const schema = z.object({ prices: z.optional(pricesSchema), equipment: ids, open
  * @throws EvidenceError with everything that is wrong: `equipment-unknown`, `access-unknown`, prices that are no prices */
 export function checkCircumstances({ model }: CompiledModel, circumstances: Circumstances): void {
   const checked = schema.safeParse(circumstances);
-  const problems = checked.success
-    ? findUnknown(model, circumstances)
-    : problemsOfSchema(checked.error, circumstances);
+  const problems = checked.success ? findUnknown(model, circumstances) : problemsOfSchema(checked.error, circumstances);
   if (atLeastOne(problems)) throw new EvidenceError(problems);
 }
 

@@ -1,19 +1,27 @@
+import * as z from 'zod/mini';
+import { optionSchemas } from '../../errors/optionSchemas.ts';
+import { checkOptions } from '../../errors/checkOptions.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 import type { Policy } from '../solvers/solver.ts';
 import { takeAction } from '../problem/takeAction.ts';
 
+const optionsSchema = z.strictObject({
+  from: z.optional(z.looseObject({ key: z.string(), chance: z.number() })),
+  leastProbability: z.optional(optionSchemas.number(0, 1)),
+});
+
 /** Exact expected cost of following a policy from the start (or from `from`), in the problem's currency. Walks every place the policy
  * reaches with at least `leastProbability` (default 0); what is reached more rarely counts as handed on, so the figure stays that of a
  * feasible plan.
- * The policy must end: every test and repair is taken at most once, so any policy of allowed actions does. */
+ * The policy must end: every test and repair is taken at most once, so any policy of allowed actions does.
+ * @throws OptionError */
 export function costOfPolicy(
   problem: DecisionProblem,
   policy: Policy,
-  {
-    from = problem.start,
-    leastProbability = 0,
-  }: { readonly from?: DecisionState; readonly leastProbability?: number } = {},
+  options: { readonly from?: DecisionState; readonly leastProbability?: number } = {},
 ): number {
+  checkOptions(optionsSchema, options);
+  const { from = problem.start, leastProbability = 0 } = options;
   const known = new Map<string, number>();
   const costAt = (state: DecisionState, reached: number): number => {
     const already = known.get(state.key);

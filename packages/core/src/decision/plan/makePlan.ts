@@ -1,3 +1,6 @@
+import * as z from 'zod/mini';
+import { optionSchemas } from '../../errors/optionSchemas.ts';
+import { checkOptions } from '../../errors/checkOptions.ts';
 import type { Action } from '../problem/action.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 import type { Plan, PlanBranch, PlanStep } from './plan.ts';
@@ -13,9 +16,16 @@ export interface MakePlanOptions {
   readonly leastProbability?: number;
 }
 
+const optionsSchema = z.strictObject({
+  depth: z.optional(optionSchemas.budget(1)),
+  leastProbability: z.optional(optionSchemas.number(0, 1)),
+});
+
 /** A solution written out as a tree of steps with the probability of every branch, and the spread of what it costs. Costs are exact for
- * the plan as written. */
+ * the plan as written.
+ * @throws OptionError */
 export function makePlan(problem: DecisionProblem, solution: Solution, options: MakePlanOptions = {}): Plan {
+  checkOptions(optionsSchema, options);
   const { depth = 4, leastProbability = 1e-4 } = options;
   const money = (amount: number) => ({ amount, currency: problem.currency });
   const costs: WeightedCost[] = [];

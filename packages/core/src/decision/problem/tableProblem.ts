@@ -1,4 +1,5 @@
 import type { Action } from './action.ts';
+import { checkTables } from './checkTables.ts';
 import type { DecisionProblem, Limits } from './decisionProblem.ts';
 import { evidenceAdder, noEvidence } from './evidenceAfter.ts';
 import { startState } from './startState.ts';
@@ -33,8 +34,10 @@ export interface ProblemTables {
 }
 
 /** A small decision problem from explicit tables; every minute costs nothing here, money is the only cost. Tables name neither access nor
- * cautions, so the facts of its steps hold a price alone. */
+ * cautions, so the facts of its steps hold a price alone.
+ * @throws ModelError numbers that are no probabilities or costs, rows that do not sum to one, lists of another length */
 export function tableProblem(tables: ProblemTables): DecisionProblem {
+  checkTables(tables);
   const { prior, access = [], tests, repairs } = tables;
   const closure = (at: number): number =>
     (access[at]!.requires ?? []).reduce((bits, required) => bits | closure(required), 1 << at);

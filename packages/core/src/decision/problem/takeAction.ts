@@ -1,3 +1,6 @@
+import { foundIn } from '../../errors/foundIn.ts';
+import { makeProblem } from '../../errors/makeProblem.ts';
+import { OptionError } from '../../errors/optionError.ts';
 import type { Action } from './action.ts';
 import { chanceOfCure } from './allowedActions.ts';
 import type { DecisionProblem, DecisionState, StepCost } from './decisionProblem.ts';
@@ -19,12 +22,15 @@ export interface Transition {
   readonly branches: readonly Branch[];
 }
 
-/** What an action costs from here and where it can lead. Bayes's rule on the causes, exact. */
+/** What an action costs from here and where it can lead. Bayes's rule on the causes, exact.
+ * @throws OptionError for a test or repair that the problem has not */
 export function takeAction(problem: DecisionProblem, state: DecisionState, action: Action): Transition {
-  switch (action.kind) {
+  switch (action?.kind) {
     case 'test':
+      if (problem.tests[action.test] === undefined) throw noSuchAction('test', action.test, problem.tests);
       return doTest(problem, state, action);
     case 'repair':
+      if (problem.repairs[action.repair] === undefined) throw noSuchAction('repair', action.repair, problem.repairs);
       return doRepair(problem, state, action);
     case 'refer': {
       const money = expectedReferralCost(problem, state.posterior);
@@ -34,7 +40,16 @@ export function takeAction(problem: DecisionProblem, state: DecisionState, actio
         branches: [{ outcome: 'referred', probability: 1, state: undefined }],
       };
     }
+    default:
+      throw new OptionError([
+        makeProblem('kind-unknown', '/action/kind', { found: foundIn((action as Action)?.kind) }),
+      ]);
   }
+}
+
+function noSuchAction(kind: 'test' | 'repair', index: number, list: readonly unknown[]): OptionError {
+  const most = String(list.length - 1);
+  return new OptionError([makeProblem('number-out-of-list', `/action/${kind}`, { found: foundIn(index), most })]);
 }
 
 /** Expected cost of handing the case on: the fee and then the right repair. */

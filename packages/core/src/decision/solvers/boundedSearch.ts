@@ -1,3 +1,4 @@
+import { checkOptions } from '../../errors/checkOptions.ts';
 import type { Action } from '../problem/action.ts';
 import { allowedActions } from '../problem/allowedActions.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
@@ -9,6 +10,7 @@ import { takeAction } from '../problem/takeAction.ts';
 import { isOption, type SearchNode, type SearchOption } from './searchNode.ts';
 import {
   certifiedGap,
+  solverOptionsSchema,
   type Policy,
   type Solution,
   type Solver,
@@ -36,12 +38,16 @@ type Turn = (typeof TURNS)[number];
  * Smith & Simmons 2004, UAI 20:520-527 (heuristic search value iteration). Turns that refine plans are ours. */
 export const boundedSearch: Solver = {
   id: 'bounded-search',
-  solve: (problem, options = {}) => search(problem, options, () => lowerBoundOf(problem)),
+  solve: (problem, options = {}) => {
+    checkOptions(solverOptionsSchema, options);
+    return search(problem, options, () => lowerBoundOf(problem));
+  },
 };
 
 /** The same search as it goes: a solution after 1, 2, 4, 8 ... steps and at the end. For a worker that shows plans while it thinks:
  * each solution replaces the one before, whose policy has grown with it. */
 export function growingPlan(problem: DecisionProblem, options: SolverOptions = {}): Generator<Solution> {
+  checkOptions(solverOptionsSchema, options);
   return grow(problem, options, () => lowerBoundOf(problem));
 }
 

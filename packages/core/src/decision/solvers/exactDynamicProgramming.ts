@@ -1,9 +1,10 @@
+import { checkOptions } from '../../errors/checkOptions.ts';
 import type { Action } from '../problem/action.ts';
 import { REFER } from '../problem/action.ts';
 import { allowedActions } from '../problem/allowedActions.ts';
 import type { DecisionState } from '../problem/decisionProblem.ts';
 import { takeAction } from '../problem/takeAction.ts';
-import type { Solver } from './solver.ts';
+import { solverOptionsSchema, type Solver } from './solver.ts';
 
 /** The optimum, by walking every place that can be reached once. For small problems only: their number grows with the product of
  * outcomes + 1 over all tests, times 2 to the number of repairs, times what can be open.
@@ -13,7 +14,9 @@ import type { Solver } from './solver.ts';
  * Source: backward induction over beliefs, Bellman 1957; Smallwood & Sondik 1973, Operations Research 21:1071-1088. */
 export const exactDynamicProgramming: Solver = {
   id: 'exact',
-  solve: (problem, { steps = Infinity, signal } = {}) => {
+  solve: (problem, options = {}) => {
+    checkOptions(solverOptionsSchema, options);
+    const { steps = Infinity, signal } = options;
     const known = new Map<string, { readonly cost: number; readonly action: Action }>();
     let walked = 0;
     let isCut = false;

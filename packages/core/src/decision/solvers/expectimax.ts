@@ -1,10 +1,13 @@
+import * as z from 'zod/mini';
+import { optionSchemas } from '../../errors/optionSchemas.ts';
+import { checkOptions } from '../../errors/checkOptions.ts';
 import { allowedActions, chanceOfCure } from '../problem/allowedActions.ts';
 import type { Action } from '../problem/action.ts';
 import type { DecisionState } from '../problem/decisionProblem.ts';
 import { feasiblePlan, firstOf } from '../bounds/feasiblePlan.ts';
 import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
 import { takeAction, type Transition } from '../problem/takeAction.ts';
-import { certifiedGap, type Solver } from './solver.ts';
+import { certifiedGap, solverOptionsSchema, type Solver } from './solver.ts';
 
 /** How far and how broadly to look ahead. */
 export interface ExpectimaxOptions {
@@ -14,16 +17,26 @@ export interface ExpectimaxOptions {
   readonly width?: number;
 }
 
+const optionsSchema = z.strictObject({
+  depth: optionSchemas.whole(1, 1000),
+  width: z.optional(optionSchemas.budget(1)),
+});
+
 /** Looks `depth` actions ahead, as if only repairs without tests came after. Beliefs reached on different ways are looked at once; only
  * the `width` most promising actions are followed deeper, so a pair of tests that only pay together can be missed when narrow.
  * `upperBound` is the exact cost of the plan made at the start; its policy plans anew at every place.
  * `steps` bounds the places examined (default: none); beyond it the sequence of repairs stands.
+ * @throws OptionError
  * Source: averaging out and folding back, Raiffa 1968; expectimax, Michie 1966. Pruning by one-step value is ours. */
-export function expectimax({ depth, width = 6 }: ExpectimaxOptions): Solver {
+export function expectimax(look: ExpectimaxOptions): Solver {
+  checkOptions(optionsSchema, look);
+  const { depth, width = 6 } = look;
   const id = `expectimax-${depth}`;
   return {
     id,
-    solve: (problem, { steps = Infinity, signal, onImprove } = {}) => {
+    solve: (problem, options = {}) => {
+      checkOptions(solverOptionsSchema, options);
+      const { steps = Infinity, signal, onImprove } = options;
       const plan = feasiblePlan(problem);
       const known = new Map<string, { readonly cost: number; readonly action: Action }>();
       let walked = 0;

@@ -1,9 +1,10 @@
+import { checkOptions } from '../../errors/checkOptions.ts';
 import { allowedActions, chanceOfCure } from '../problem/allowedActions.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 import { feasiblePlan, firstOf } from '../bounds/feasiblePlan.ts';
 import { informationGain } from '../advice/informationGain.ts';
 import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
-import { certifiedGap, type Policy, type Solver } from './solver.ts';
+import { certifiedGap, solverOptionsSchema, type Policy, type Solver } from './solver.ts';
 
 // When a repair is this likely to cure, asking on is a habit, not a decision. Judgement, 0.7-0.9.
 const SURE_ENOUGH = 0.8;
@@ -15,7 +16,8 @@ const LEAST_BITS = 0.01;
  * Source: entropy as a measure of tests, de Kleer & Williams 1987, Artificial Intelligence 32:97-130; where to stop is ours. */
 export const informationPerCost: Solver = {
   id: 'information-per-cost',
-  solve: (problem) => {
+  solve: (problem, options = {}) => {
+    checkOptions(solverOptionsSchema, options);
     const plan = feasiblePlan(problem);
     const { start } = problem;
     const policy: Policy = (state) => mostTelling(problem, state) ?? firstOf(plan(state));

@@ -1,3 +1,5 @@
+import * as z from 'zod/mini';
+import { optionSchemas } from '../../errors/optionSchemas.ts';
 import type { Action } from '../problem/action.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 
@@ -17,6 +19,13 @@ export interface SolverOptions {
   /** Called with every better answer. */
   readonly onImprove?: (progress: SolverProgress) => void;
 }
+
+/** Shape of `SolverOptions`. */
+export const solverOptionsSchema: z.ZodMiniType = z.strictObject({
+  steps: z.optional(optionSchemas.budget(0)),
+  signal: z.optional(optionSchemas.signal),
+  onImprove: z.optional(optionSchemas.callback),
+});
 
 /** Where a solver stands. */
 export interface SolverProgress {

@@ -59,6 +59,11 @@ export const readingProblems: typeof english = {
   'neighbour-missing': () => [lonely, 'mindestens einen anderen Zylinder messen: Erst der Vergleich sagt etwas'],
   'neighbour-missing/counts': () => [lonely, 'mindestens einen anderen Zylinder zählen: Erst der Vergleich sagt etwas'],
   'neighbour-zero': () => ['jeder andere Zylinder zeigt 0', 'das Messgerät prüfen: Es ist nichts zum Vergleichen da'],
+  'neighbour-zero/half': (p) => [
+    `mindestens die Hälfte der anderen Zylinder zeigt 0 (${p.cylinders.join(', ')}): zu wenige bleiben zum Vergleichen`,
+    'noch einmal messen; bleibt es bei 0, ist das ein Fehler für sich: ihm zuerst nachgehen, oder den Wert hier weglassen und mit den übrigen vergleichen',
+  ],
+  'nominal-zero': () => ['nichts zum Vergleichen', 'die Angabe des Herstellers ist größer als 0'],
   'partner-missing': () => [
     'keine Zählung für den Zylinder, mit dem das Teil getauscht wurde',
     'beide Zylinder zählen',
@@ -77,6 +82,10 @@ export const readingProblems: typeof english = {
   ],
   'code-malformed/first-digit': (p) => [noCode(p.text), 'die erste Ziffer eines Codes ist 0 bis 3'],
   'code-malformed/letter': (p) => [noCode(p.text), `fehlt der Buchstabe: P${p.text}?`],
+  'list-too-long': (p) => [
+    `die Liste hat mehr als ${p.most} Zeichen`,
+    'was danach kommt, wurde nicht gelesen: nur die Codes einfügen',
+  ],
   'hex-malformed': (p) => [`gefunden: „${p.found}“`, 'nur hexadezimale Ziffern und Leerzeichen'],
   'not-a-monitor-response': (p) => [
     `beginnt mit ${p.byte === '' ? 'nichts' : p.byte}`,

@@ -59,6 +59,11 @@ export const readingProblems = {
     'every other cylinder reads 0',
     'look at the gauge: there is nothing to compare with',
   ],
+  'neighbour-zero/half': (p: { cylinders: readonly string[] }): Worded => [
+    `half of the other cylinders or more read 0 (${p.cylinders.join(', ')}): too few are left to compare with`,
+    'read again; if it stays at 0, that is a fault of its own: follow it first, or leave it out here and compare with the rest',
+  ],
+  'nominal-zero': (): Worded => ['nothing to compare with', "the maker's figure is above 0"],
   'partner-missing': (): Worded => ['no count for the cylinder the part was swapped with', 'count both cylinders'],
   'partner-unfit': (): Worded => ['the part was replaced, not swapped', 'leave the partner out'],
   'count-above-firings': (p: { count: number; firings: number }): Worded => [
@@ -85,6 +90,10 @@ export const readingProblems = {
   'code-malformed/letter': (p: { text: string }): Worded => [
     `'${p.text}' is no code`,
     `is the letter missing: P${p.text}?`,
+  ],
+  'list-too-long': (p: { most: number }): Worded => [
+    `the list is longer than ${p.most} characters`,
+    'what follows was not read: paste only the codes',
   ],
   'hex-malformed': (p: { found: string }): Worded => [`found '${p.found}'`, 'hexadecimal digits and spaces only'],
   'not-a-monitor-response': (p: { byte: string }): Worded => [
