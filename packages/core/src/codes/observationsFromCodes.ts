@@ -28,6 +28,7 @@ export function observationsFromCodes(
   circumstances: CodeCircumstances,
 ): CodeObservations {
   checkOptions(circumstancesSchema, circumstances);
+  checkOptions(z.looseObject({ suspectCylinder: optionSchemas.whole(1, circumstances.cylinders) }), circumstances);
   const read = codes.map((code): ReadCode => ({ code, meaning: describeTroubleCode(code.code) }));
   const findings = [misfireFinding, circuitFinding, mixtureFinding, camFinding].flatMap(
     (find) => find(read, circumstances) ?? [],

@@ -84,6 +84,10 @@ export const caseProblems: typeof english = {
     `diese Einschätzung gehört zu einem anderen Modell: sie unterscheiden sich in „${p.id}“`,
     'updateBelief mit diesem Modell und den Angaben des Falls aufrufen',
   ],
+  'row-not-one/table': (p) => [
+    `Summe ${formatNumber(p.sum)}, erwartet 1`,
+    'die Wahrscheinlichkeiten von allem, was sein kann, ergeben zusammen 1',
+  ],
   'stakes-invalid': (p) => [
     `gefunden: ${formatNumber(p.value)}, erwartet: eine Zahl ${ranges[p.range]}`,
     `eine endliche Zahl angeben, ${ranges[p.range]}`,

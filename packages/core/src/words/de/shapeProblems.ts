@@ -25,6 +25,10 @@ export const shapeProblems: typeof english = {
   ],
   'too-small': (p) => [`gefunden: ${found(p.found)}, erwartet: mindestens ${p.least}`, 'erhöhen oder ergänzen'],
   'too-big': (p) => [`gefunden: ${found(p.found)}, erwartet: höchstens ${p.most}`, 'verringern oder kürzen'],
+  'number-out-of-list': (p) => [
+    `gefunden: ${found(p.found)}, erwartet: eine Stelle von 0 bis ${p.most}`,
+    'von 0 an zählen',
+  ],
   'id-malformed': (p) => [`gefunden: ${found(p.found)}`, idHint],
   'id-malformed/key': (p) => [`der Schlüssel „${p.key}“ ist keine Kennung`, idHint],
   'value-invalid': (p) => [`gefunden: ${found(p.found)}`, 'mit dem JSON-Schema dieses Formats vergleichen'],

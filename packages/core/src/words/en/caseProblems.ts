@@ -85,6 +85,10 @@ export const caseProblems = {
     `a belief of another model: they differ in '${p.id}'`,
     'call updateBelief with this model and the facts of the case',
   ],
+  'row-not-one/table': (p: { sum: number }): Worded => [
+    `sums to ${p.sum}, expected 1`,
+    'probabilities of everything that can be sum to 1',
+  ],
   'stakes-invalid': (p: { value: number; range: 'positive' | 'not-negative' | 'share' }): Worded => [
     `found ${p.value}, expected a number ${ranges[p.range]}`,
     `give a finite number ${ranges[p.range]}`,

@@ -40,6 +40,10 @@ export const shapeProblems = {
     `found ${found(p.found)}, expected at most ${p.most}`,
     'lower or shorten it',
   ],
+  'number-out-of-list': (p: { found: Found; most: string }): Worded => [
+    `found ${found(p.found)}, expected a position from 0 to ${p.most}`,
+    'count from 0',
+  ],
   'id-malformed': (p: { found: Found }): Worded => [`found ${found(p.found)}`, idHint],
   'id-malformed/key': (p: { key: string }): Worded => [`key '${p.key}' is not an id`, idHint],
   'value-invalid': (p: { found: Found }): Worded => [
