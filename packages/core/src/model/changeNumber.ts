@@ -33,7 +33,7 @@ export function changeNumber(compiled: CompiledModel, path: string, value: numbe
   if (typeof found !== 'number' || !(inRow || last === 'best')) {
     throw new ModelError([makeProblem('number-unknown', path, {})]);
   }
-  if (inRow ? !(value > 0 && value < 1) : !(value >= 0 && value <= LARGEST_NUMBER)) {
+  if (typeof value !== 'number' || (inRow ? !(value > 0 && value < 1) : !(value >= 0 && value <= LARGEST_NUMBER))) {
     const key = inRow ? 'number-out-of-range/probability' : 'number-out-of-range/estimate';
     throw new ModelError([makeProblem(key, path, { value })]);
   }
