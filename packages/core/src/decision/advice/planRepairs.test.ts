@@ -58,7 +58,7 @@ describe('repairs that cost nothing', () => {
       }),
     );
     const { best, expectedCost } = nextActions(ready, updateBelief(ready, { context: {}, observations: [] }));
-    expect(best).toEqual({ kind: 'repair', repair: 'tighten' });
+    expect(best).toMatchObject({ kind: 'repair', repair: 'tighten' });
     expect(expectedCost.amount).toBeCloseTo(10, 9);
   });
 });
