@@ -2,46 +2,72 @@ import casesAddress from '@faultodds/misfire/cases.json?url';
 import modelAddress from '@faultodds/misfire/model.json?url';
 import { mount, unmount } from 'svelte';
 import App from './App.svelte';
+import StartTrouble from './screens/StartTrouble.svelte';
 import { openDevice } from './state/device.ts';
-import { loadKnowledge } from './state/knowledge.ts';
+import { type Knowledge, loadKnowledge } from './state/knowledge.ts';
 import { createLanguage } from './state/language.svelte.ts';
 import { keepOffline } from './state/offline.svelte.ts';
 import { createPreferences } from './state/preferences.svelte.ts';
+import { readJson } from './state/readJson.ts';
 import { shareMark } from './state/shareMark.ts';
 import { createTheme } from './state/theme.svelte.ts';
-import { createWorkbench } from './state/workbench.svelte.ts';
+import { within } from './state/within.ts';
+import { createWorkbench, type Workbench } from './state/workbench.svelte.ts';
 import './styles/tokens.css';
 import './styles/base.css';
 
-// files of their own: the knowledge changes more often than the page, and as data it is read faster than as script
-const [misfire, demoCases, language] = await Promise.all([
-  read(modelAddress),
-  read(casesAddress),
-  createLanguage(navigator.languages, () => void drawAnew()),
-]);
-const knowledge = loadKnowledge(misfire, demoCases as readonly unknown[]);
-const preferences = createPreferences();
-const workbench = createWorkbench(knowledge, openDevice(), preferences, newId);
-const theme = createTheme(document.documentElement);
-await workbench.restore();
-await openSharedCase();
-addEventListener('hashchange', () => void openSharedCase());
-const offline = keepOffline();
-let app = draw();
+/** A device that is well answers far sooner; the page is drawn without it otherwise. Milliseconds. */
+const DEVICE = 1_000;
 
-function draw(): ReturnType<typeof mount> {
-  const props = { knowledge, workbench, theme, preferences, offline, language };
-  return mount(App, { target: document.getElementById('app')!, props });
+// the device is asked while the knowledge is on its way
+const device = openDevice();
+const recalled = device.recall();
+recalled.catch(() => undefined); // said by the workbench
+const theme = createTheme(document.documentElement);
+const preferences = createPreferences();
+const language = await createLanguage(navigator.languages, () => void drawAnew());
+let draw: (() => ReturnType<typeof mount>) | undefined;
+let app: ReturnType<typeof mount> | undefined;
+await begin();
+
+/** Nothing can be drawn without the knowledge: when it does not come, that is said, with a button to try again. */
+async function begin(): Promise<void> {
+  let knowledge: Knowledge;
+  try {
+    // files of their own: the knowledge changes more often than the page, and as data it is read faster than as script
+    const [misfire, demoCases] = await Promise.all([readJson(modelAddress), readJson(casesAddress)]);
+    knowledge = loadKnowledge(misfire, demoCases as readonly unknown[]);
+  } catch {
+    draw = () => mount(StartTrouble, { target: place(), props: { onretry: () => void begin() } });
+    await drawAnew();
+    return;
+  }
+  const workbench = createWorkbench(knowledge, device, preferences, newId);
+  const restored = workbench.restore(recalled).then(() => openSharedCase(workbench));
+  await within(DEVICE, restored).catch(() => undefined);
+  addEventListener('hashchange', () => void openSharedCase(workbench));
+  const offline = keepOffline();
+  draw = () => mount(App, { target: place(), props: { knowledge, workbench, theme, preferences, offline, language } });
+  await drawAnew();
+  // a device that keeps silent does not keep a shared case away
+  await openSharedCase(workbench);
 }
 
-/** The case stays open; only its words are others. */
+/** The case stays open; only what stands around it is another. */
 async function drawAnew(): Promise<void> {
-  await unmount(app);
-  app = draw();
+  if (app !== undefined) await unmount(app);
+  app = draw?.();
+}
+
+/** Where the page is drawn, without what stood there before its script came. */
+function place(): HTMLElement {
+  const target = document.getElementById('app')!;
+  target.replaceChildren();
+  return target;
 }
 
 /** A case in the fragment is opened once; then the address is the page's own again, so that a reload does not open it anew. */
-async function openSharedCase(): Promise<void> {
+async function openSharedCase(workbench: Workbench): Promise<void> {
   const { hash, pathname, search } = location;
   if (!hash.startsWith(shareMark)) return;
   history.replaceState(null, '', `${pathname}${search}`);
@@ -52,8 +78,4 @@ async function openSharedCase(): Promise<void> {
 function newId(): string {
   const bytes = crypto.getRandomValues(new Uint8Array(8));
   return `case-${Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('')}`;
-}
-
-async function read(address: string): Promise<unknown> {
-  return (await fetch(address)).json();
 }

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { DESK, leaders, PHONE, replay, servePlayground, type Playground } from './openPlayground.ts';
+import { DESK, leaders, opened, PHONE, replay, servePlayground, type Playground } from './openPlayground.ts';
 
 let playground: Playground;
 beforeAll(async () => {
@@ -57,6 +57,7 @@ for (const [size, viewport] of [
     expect(page.url()).not.toContain('#case');
     await page.reload();
     await heading(page).waitFor();
+    await opened(page);
     expect(await nameOf(page)).toBe('Sent along');
     await page.getByRole('button', { name: 'Cases' }).click();
     expect((await kept(page)).sort()).toEqual(['Mine', 'Sent along']);
@@ -198,6 +199,7 @@ test('each window comes back with the case it had open', async () => {
   await startCase(other, 'Second', 'Only under load');
   await page.reload();
   await heading(page).waitFor();
+  await opened(page);
   expect(await nameOf(page)).toBe('First');
 });
 

@@ -1,6 +1,6 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { leaders, PHONE, servePlayground, type Playground } from './openPlayground.ts';
+import { leaders, opened, PHONE, servePlayground, type Playground } from './openPlayground.ts';
 import { readDownload } from './readDownload.ts';
 
 let playground: Playground;
@@ -68,6 +68,7 @@ test.each(['en', 'de'] as const)(
 
     await page.reload();
     await page.getByRole('heading', { name: words.heading }).waitFor();
+    await opened(page);
     expect([await cylinders.inputValue(), await suspect.inputValue()]).toEqual(['6', '3']);
 
     await page.getByRole('button', { name: words.cases }).click();

@@ -6,7 +6,7 @@ import { chromium, type Browser, type Page } from 'playwright-core';
 import { preview } from 'vite';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchOptions } from '../../.tools/browser.mjs';
-import { leaders, PHONE, servePlayground, type Playground } from './openPlayground.ts';
+import { leaders, opened, PHONE, servePlayground, type Playground } from './openPlayground.ts';
 
 let playground: Playground;
 beforeAll(async () => {
@@ -28,6 +28,7 @@ test('after the first visit the page opens without a network, with the case and 
   await page.context().setOffline(true);
   await page.reload();
   await page.getByRole('heading', { name: 'Most likely now' }).waitFor();
+  await opened(page);
   expect(await leaders(page)).toEqual(before);
 
   await page

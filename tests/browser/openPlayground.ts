@@ -56,10 +56,16 @@ export async function servePlayground(): Promise<Playground> {
       });
       await page.goto(address);
       await page.getByRole('heading', { name: heading }).waitFor();
+      await opened(page);
       return { page, complaints, strangers };
     },
     close: () => browser.close(),
   };
+}
+
+/** The page is drawn, and the case that was open last stands on it. */
+export async function opened(page: Page): Promise<void> {
+  await page.locator('main:not([aria-busy=true])').waitFor();
 }
 
 /** The most likely causes at the head of the page, as "name chance". */

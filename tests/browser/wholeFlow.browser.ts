@@ -213,7 +213,7 @@ test('a browser that keeps nothing says so, and everything else works', async ()
   const { page } = await playground.open({}, () => {
     Object.defineProperty(globalThis, 'indexedDB', { value: undefined });
   });
-  await page.getByRole('alert').getByText('This browser does not let the page keep cases', { exact: false }).waitFor();
+  await page.getByRole('alert').getByText('This device keeps nothing', { exact: false }).waitFor();
   const before = await leaders(page);
   await page
     .getByRole('button', { name: /^Record:/ })

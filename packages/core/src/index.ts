@@ -141,7 +141,7 @@ export type {
   ObservationMove,
 } from './explanation/explanation.ts';
 export { explainCase } from './explanation/explainCase.ts';
-export { explainMove } from './explanation/explainMove.ts';
+export { type MomentRanking, explainMove } from './explanation/explainMove.ts';
 export { naturalFrequencies } from './explanation/naturalFrequencies.ts';
 export { type RankAfterEachOptions, rankAfterEach } from './explanation/rankAfterEach.ts';
 export { weightOfEvidence } from './explanation/weightOfEvidence.ts';

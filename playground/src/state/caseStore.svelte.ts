@@ -4,7 +4,6 @@ import {
   type CaseEvent,
   type CaseState,
   type Circumstances,
-  type Explanation,
   FaultoddsError,
   type Problem,
   type Session,
@@ -12,7 +11,6 @@ import {
   canUndo,
   caseState,
   circumstancesOf,
-  explainCase,
   factsOf,
   nextActions,
   recordEvent,
@@ -23,6 +21,7 @@ import {
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
+import { type Trail, trailTo } from './trail.ts';
 
 /** A case and everything core says about it, all of one moment. */
 export interface Snapshot {
@@ -31,7 +30,8 @@ export interface Snapshot {
   readonly circumstances: Required<Circumstances>;
   readonly belief: Belief;
   readonly advice: Advice;
-  readonly explanation: Explanation;
+  /** How the ranking came about; null while that is being worked out. */
+  readonly trail: Trail | null;
 }
 
 /** Something that went wrong, and what is to be done about it. */
@@ -52,19 +52,20 @@ export interface CaseStore {
   undo(): void;
   redo(): void;
   open(session: Session): void;
+  /** Takes the trail of this case, or of the beginning of it, that was worked out elsewhere. */
+  takeTrail(trail: Trail): void;
   report(trouble: Trouble | null): void;
 }
 
-/** Asks core everything about a case.
+/** Asks core everything about a case. @param earlier a trail it may share a part of.
  * @throws EvidenceError when the evidence contradicts itself. */
-export function evaluate(knowledge: Knowledge, session: Session): Snapshot {
+export function evaluate(knowledge: Knowledge, session: Session, earlier: Trail | null = null): Snapshot {
   const state = caseState(session);
   const facts = factsOf(state);
   const belief = updateBelief(knowledge.compiled, facts);
-  const explanation = explainCase(knowledge.compiled, facts);
   const circumstances = circumstancesOf(knowledge.compiled, state);
   const advice = nextActions(knowledge.compiled, belief, circumstances);
-  return { session, state, circumstances, belief, advice, explanation };
+  return { session, state, circumstances, belief, advice, trail: trailTo(knowledge, belief, earlier) };
 }
 
 /** Makes the store of the open case. @param onchange called with every session that becomes the open one. */
@@ -75,7 +76,7 @@ export function createCaseStore(knowledge: Knowledge, first: Session, onchange: 
 
   function become(session: Session, sentence: (leader: string, chance: string) => string): boolean {
     try {
-      now = evaluate(knowledge, session);
+      now = evaluate(knowledge, session, now.trail);
     } catch (error) {
       trouble = troubleOf(error, t.problem.refused);
       return false;
@@ -121,6 +122,10 @@ export function createCaseStore(knowledge: Knowledge, first: Session, onchange: 
     },
     open(session) {
       become(session, () => t.said.opened(caseState(session).title));
+    },
+    takeTrail(trail) {
+      const { belief } = now;
+      now = { ...now, trail: trailTo(knowledge, belief, trail) };
     },
     report(next) {
       trouble = next;

@@ -1,7 +1,8 @@
-import type { EvidenceConflict, Explanation, Observation, RankedCause } from '@faultodds/core';
+import type { Belief, EvidenceConflict, Observation, RankedCause } from '@faultodds/core';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
+import { rankingWithout } from './rankingWithout.ts';
 
 /** Results that disagree, in words. */
 export interface ConflictView {
@@ -23,7 +24,7 @@ const SHOWN = 4;
 /** What to say about results that disagree; null when they do not. */
 export function conflictView(
   knowledge: Knowledge,
-  explanation: Explanation,
+  { facts, ranking }: Belief,
   conflict: EvidenceConflict | undefined,
 ): ConflictView | null {
   if (conflict === undefined || !(conflict.totalBits > NOTABLE_BITS || conflict.pairs.length > 0)) return null;
@@ -32,10 +33,8 @@ export function conflictView(
     return t.rankShift.short(what, outcome);
   };
   const { pairs, totalBits, helpsMost } = conflict;
-  const without = explanation.observations.find(
-    ({ observation }) => observation.id === helpsMost?.observation.id,
-  )?.rankingWithout;
-  const ranking = explanation.beliefs.at(-1)?.ranking ?? [];
+  const isThere = facts.observations.some(({ id }) => id === helpsMost?.observation.id);
+  const without = helpsMost && isThere ? rankingWithout(knowledge, facts, helpsMost.observation.id) : undefined;
   return {
     pairs: pairs.slice(0, SHOWN).map(({ a, b }) => t.doubt.pair(name(a), name(b))),
     exact: [

@@ -1,17 +1,22 @@
 import type { CaseDocument } from '@faultodds/core';
-import { createStore, del, entries, get, set, update } from 'idb-keyval';
+import { entries, get, promisifyRequest, set, update } from 'idb-keyval';
+import { openStore } from './openStore.ts';
 
-/** A case as it lies on the device: unparsed, since another version of the page may have written it. */
-export interface KeptCase {
+/** What the list shows of a case. */
+export interface CaseSummary {
   readonly id: string;
   readonly title: string;
-  readonly document: unknown;
   /** New with every change: whoever wants to write must have seen the one that lies there. Absent in cases of the first version. */
   readonly revision?: string;
   /** When it was last changed, milliseconds since 1970. */
   readonly changed?: number;
-  /** What the list shows of it: results recorded and who led, as core said. */
+  /** Results recorded and who led, as core said. */
   readonly standing?: { readonly results: number; readonly cause: string; readonly probability: number };
+}
+
+/** A case as it lies on the device: unparsed, since another version of the page may have written it. */
+export interface KeptCase extends CaseSummary {
+  readonly document: unknown;
 }
 
 /** A case about to be kept. */
@@ -26,28 +31,38 @@ export interface OpenCase {
   readonly replayStep?: number;
 }
 
-/** The cases on this device (IndexedDB), shared by all windows of the page. Every promise rejects where the browser keeps nothing. */
+/** What a window finds when it opens: which case was open, and that case when it is kept. */
+export interface Recalled {
+  readonly last?: OpenCase | undefined;
+  readonly kept?: KeptCase | undefined;
+}
+
+/** The cases on this device (IndexedDB), shared by all windows of the page. Every promise rejects where the browser keeps nothing, and
+ * may never settle where it does not answer. */
 export interface Device {
   /** Writes in one transaction, unless another window wrote something this one has not seen: then nothing is changed.
    * @param seen revision last read or written here. @returns the case in the way, or undefined when it was written. */
   keep(kept: CaseToKeep, seen: string | undefined): Promise<KeptCase | undefined>;
-  /** Puts a case back as it was. */
+  /** Puts a case back as it was, unless one of its id lies there again. */
   putBack(kept: KeptCase): Promise<void>;
-  kept(): Promise<readonly KeptCase[]>;
+  /** All cases, without their documents. */
+  list(): Promise<readonly CaseSummary[]>;
   find(id: string): Promise<KeptCase | undefined>;
-  forget(id: string): Promise<void>;
+  /** @returns what lay there, in the state in which it was deleted. */
+  forget(id: string): Promise<KeptCase | undefined>;
   /** Remembered for this window, and for the next one that is opened. */
   rememberOpen(open: OpenCase): Promise<void>;
-  lastOpen(): Promise<OpenCase | undefined>;
+  recall(): Promise<Recalled>;
   /** Calls back with the id of every case another window changed or deleted. */
   listen(changed: (id: string) => void): void;
 }
 
-/** Opens nothing yet: the database is made at the first question. */
+/** Opens nothing yet: the database is made at the first question. Throws nothing, whatever the browser refuses. */
 export function openDevice(): Device {
-  const cases = createStore('faultodds', 'cases');
-  const place = createStore('faultodds-place', 'open');
-  const channel = typeof BroadcastChannel === 'undefined' ? undefined : new BroadcastChannel('faultodds-cases');
+  const cases = openStore('faultodds', 'cases');
+  const place = openStore('faultodds-place', 'open');
+  const channel = openChannel();
+  let remembered = '';
   return {
     async keep(kept, seen) {
       let inTheWay: KeptCase | undefined;
@@ -63,30 +78,51 @@ export function openDevice(): Device {
       return inTheWay;
     },
     async putBack(kept) {
-      await set(kept.id, kept, cases);
+      await update<KeptCase>(kept.id, (there) => there ?? kept, cases);
       channel?.postMessage(kept.id);
     },
-    kept: async () => (await entries<string, KeptCase>(cases)).map(([, kept]) => kept),
-    find: (id) => get<KeptCase>(id, cases),
+    list: async () =>
+      (await entries<string, KeptCase>(cases)).map(([, { document: _document, ...summary }]) => summary),
+    find: async (id) => get<KeptCase>(id, cases),
     async forget(id) {
-      await del(id, cases);
+      const there = await cases('readwrite', async (store) => {
+        const found = store.get(id) as IDBRequest<KeptCase | undefined>;
+        store.delete(id);
+        await promisifyRequest(store.transaction);
+        return found.result;
+      });
       channel?.postMessage(id);
+      return there;
     },
     async rememberOpen(open) {
+      const text = JSON.stringify(open);
+      if (text === remembered) return;
       try {
-        sessionStorage.setItem('faultodds-open', JSON.stringify(open));
+        sessionStorage.setItem('faultodds-open', text);
       } catch {
         // refused: the window starts with the case opened last in any of them
       }
       await set('open', open, place);
+      remembered = text;
     },
-    lastOpen: async () => openHere() ?? (await get<OpenCase>('open', place)),
+    async recall() {
+      const last = openHere() ?? (await get<OpenCase>('open', place));
+      return last === undefined ? {} : { last, kept: await get<KeptCase>(last.id, cases) };
+    },
     listen(changed) {
       channel?.addEventListener('message', ({ data }) => {
         if (typeof data === 'string') changed(data);
       });
     },
   };
+}
+
+function openChannel(): BroadcastChannel | undefined {
+  try {
+    return new BroadcastChannel('faultodds-cases');
+  } catch {
+    return undefined; // missing or refused: windows do not hear of each other, and overwrite nothing all the same
+  }
 }
 
 /** What this very window had open; several windows may have several cases. */

@@ -1,5 +1,6 @@
 import { say, saySo } from '../words/say.ts';
 import { speak, t } from '../words/t.ts';
+import { within } from './within.ts';
 
 /** The languages of the page, each named in itself. */
 export const languages = { en: 'English', de: 'Deutsch' } as const;
@@ -17,18 +18,27 @@ const key = 'faultodds-language';
 /** As both doors stand when the page opens. */
 const english = { t, say };
 
+/** The page does not wait longer than this for the words of a language. Milliseconds. */
+const PATIENCE = 4_000;
+
 /** Takes up the language chosen on this device, else the first of the reader's own that the page has, else English.
  * @param preferred codes of the reader's languages, best first. @param onchange called after every later change: draw anew. */
 export async function createLanguage(preferred: readonly string[], onchange: () => void): Promise<LanguageChoice> {
   const first = kept() ?? preferred.map(known).find((one) => one !== undefined) ?? 'en';
-  let code = $state<LanguageCode>(first);
-  await takeUp(first);
+  let code = $state<LanguageCode>('en');
+  // words that do not come keep nobody waiting: the page begins in English, and changes when they come
+  const begun = takeUp(first).then(() => void (code = first));
+  await within(PATIENCE, begun).catch(() => void begun.then(onchange, () => undefined));
   return {
     get code() {
       return code;
     },
     async choose(next) {
-      await takeUp(next);
+      try {
+        await takeUp(next);
+      } catch {
+        return; // its words do not come: the page goes on in the language it speaks
+      }
       code = next;
       try {
         localStorage.setItem(key, next);

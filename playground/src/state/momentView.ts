@@ -1,9 +1,11 @@
-import type { Explanation, ObservationExplanation } from '@faultodds/core';
+import type { ObservationMove } from '@faultodds/core';
 import { say } from '../words/say.ts';
 import type { FigureTable } from '../figures/figureTable.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from './knowledge.ts';
+import { rankingWithout } from './rankingWithout.ts';
+import { moveAt, type Trail } from './trail.ts';
 import { weightInWords } from './whyView.ts';
 
 /** One column of the picture, read in full. */
@@ -35,11 +37,12 @@ export interface MoverRow {
 }
 
 /** What happened at a column, why, and what the ranking would be without it. @param column id of a column of the picture. */
-export function momentView(knowledge: Knowledge, explanation: Explanation, column: string): MomentView {
-  const at = explanation.observations.findIndex(({ observation }) => observation.id === column);
-  const step = explanation.observations[at];
+export function momentView(knowledge: Knowledge, trail: Trail, column: string): MomentView {
+  const { facts, moments } = trail;
+  const at = facts.observations.findIndex(({ id }) => id === column);
+  const step = moveAt(trail, at);
   if (!step) {
-    const atCar = column === 'car' && Object.keys(explanation.facts.context).length > 0;
+    const atCar = column === 'car' && Object.keys(facts.context).length > 0;
     const [heading, text] = atCar ? [t.moment.car, t.moment.carText] : [t.moment.any, t.moment.anyText];
     return { heading, sentences: [text], rows: [], engines: null, observation: '' };
   }
@@ -48,7 +51,11 @@ export function momentView(knowledge: Knowledge, explanation: Explanation, colum
     heading: t.moment.result(at + 1, say.describeObservation(knowledge.model, step.observation)),
     sentences: [
       say.sentenceForObservation(knowledge.model, step),
-      say.sentenceWithoutObservation(knowledge.model, explanation, at),
+      say.sentenceWithoutObservation(
+        knowledge.model,
+        { beliefs: moments, observations: [{ rankingWithout: rankingWithout(knowledge, facts, column) }] },
+        0,
+      ),
     ],
     rows: step.movers.map(({ cause, before, after, weightDecibans }) => ({
       label: knowledge.causeLabel(cause),
@@ -62,7 +69,7 @@ export function momentView(knowledge: Knowledge, explanation: Explanation, colum
   };
 }
 
-function enginesView({ causeLabel }: Knowledge, { movers, of1000 }: ObservationExplanation): EnginesView | null {
+function enginesView({ causeLabel }: Knowledge, { movers, of1000 }: ObservationMove): EnginesView | null {
   const [top] = movers;
   if (!top) return null;
   const words = t.engines;

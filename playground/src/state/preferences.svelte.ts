@@ -26,7 +26,7 @@ export function createPreferences(): PreferenceStore {
       return now;
     },
     set(change) {
-      now = { ...now, ...change };
+      now = { ...now, ...kept(), ...change }; // another window may have chosen something else meanwhile
       try {
         localStorage.setItem(key, JSON.stringify(now));
       } catch {

@@ -12,6 +12,7 @@ import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { Snapshot } from './caseStore.svelte.ts';
 import type { Knowledge } from './knowledge.ts';
+import { moveAt, type Trail } from './trail.ts';
 import { type ProvingView, provingView } from './provingView.ts';
 
 /** Everything the report of a case says, in words. */
@@ -59,8 +60,8 @@ export interface ReportStep {
 const RANKED = 8;
 const NAMED = 12;
 
-/** Puts what core says of a case into the order of a report. @param date of the report, in words. */
-export function reportView(knowledge: Knowledge, snapshot: Snapshot, date: string): ReportView {
+/** Puts what core says of a case into the order of a report. @param trail how its ranking came about. @param date of the report, in words. */
+export function reportView(knowledge: Knowledge, snapshot: Snapshot, trail: Trail, date: string): ReportView {
   const { model, causeLabel } = knowledge;
   const { belief, advice, state, circumstances, session } = snapshot;
   const costs = costsSoFar(knowledge.compiled, session);
@@ -95,7 +96,7 @@ export function reportView(knowledge: Knowledge, snapshot: Snapshot, date: strin
       one ? [t.report.alternative(causeLabel(one.cause), shortChance(one.probability))] : [],
     ),
     proving,
-    steps: stepsOf(knowledge, snapshot, costs),
+    steps: stepsOf(knowledge, snapshot, trail, costs),
     total: t.report.total(say.formatMoney(costs.total.total), say.formatMinutes(costs.total.minutes)),
     advice: say.sentenceForAdvice(model, advice),
     stopping: say.sentenceForStopping(model, advice),
@@ -145,12 +146,13 @@ export function reportView(knowledge: Knowledge, snapshot: Snapshot, date: strin
   };
 }
 
-function stepsOf(knowledge: Knowledge, { explanation, state }: Snapshot, costs: CaseCosts): ReportStep[] {
-  return explanation.observations.map((step, at) => {
-    const { observation } = step;
-    const price = costs.steps.find((one) => one.observation === observation.id)?.price;
-    const leader = explanation.beliefs[at + 1]?.ranking[0];
-    const noted = state.observations.find(({ id }) => id === observation.id)?.note;
+function stepsOf(knowledge: Knowledge, { state }: Snapshot, trail: Trail, costs: CaseCosts): ReportStep[] {
+  const prices = new Map(costs.steps.map((one) => [one.observation, one.price]));
+  return state.observations.map((observation, at) => {
+    const step = moveAt(trail, at);
+    const price = prices.get(observation.id);
+    const leader = trail.moments[at + 1]?.ranking[0];
+    const noted = observation.note;
     const { what, outcome } = knowledge.observed(observation);
     const asleep = observation.kind === 'result' ? t.notes.active[observation.faultActive ?? 'yes'] : '';
     return {
@@ -160,7 +162,7 @@ function stepsOf(knowledge: Knowledge, { explanation, state }: Snapshot, costs: 
       cost: price ? say.formatMoney(price.total) : '',
       minutes: price ? say.formatMinutes(price.minutes) : '',
       leading: leader ? t.report.leading(knowledge.causeLabel(leader.cause), shortChance(leader.probability)) : '',
-      reason: say.sentenceForObservation(knowledge.model, step),
+      reason: step ? say.sentenceForObservation(knowledge.model, step) : '',
     };
   });
 }

@@ -1,40 +1,54 @@
-import { type Session, caseState, loadCase, recordEvent, saveCase, startCase } from '@faultodds/core';
+import { FaultoddsError, type Session, caseState, loadCase, recordEvent, saveCase, startCase } from '@faultodds/core';
 import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
 import { type CaseStore, createCaseStore, troubleOf } from './caseStore.svelte.ts';
-import type { Device, KeptCase } from './device.ts';
+import type { CaseSummary, Device, KeptCase, Recalled } from './device.ts';
+import { createKeeping, type Keeping } from './keeping.svelte.ts';
 import type { Demo, Knowledge } from './knowledge.ts';
 import type { PreferenceStore } from './preferences.svelte.ts';
 import { type Replay, replayAt } from './replay.ts';
-import { type Shelf, createShelf } from './shelf.svelte.ts';
+import { type Shelf, type Standing, createShelf } from './shelf.svelte.ts';
+import { within } from './within.ts';
 
 /** The open case, the replay it may be, and the cases kept on the device. */
 export interface Workbench {
   readonly store: CaseStore;
   readonly replay: Replay | null;
   readonly shelf: Shelf;
+  /** Whether what was recorded lies on the device, and why not. */
+  readonly keeping: Keeping;
+  /** Whether the device has been heard about what was open last, and it stands here. */
+  readonly isRestored: boolean;
   /** Something that happened to the case without the reader's doing; '' when there is nothing. */
   readonly notice: string;
   dismissNotice(): void;
-  /** Opens what was open last time, if it is still readable. */
-  restore(): Promise<void>;
+  /** Opens what was open last time, if it is still readable and nothing was begun here meanwhile. Never rejects.
+   * @param recalled what the device was asked when the page began; it may answer late, or never. */
+  restore(recalled: Promise<Recalled>): Promise<void>;
+  /** Reads the list of the kept cases. */
+  list(): Promise<void>;
   newCase(): void;
-  openKept(kept: KeptCase): void;
-  rename(kept: KeptCase, title: string): Promise<void>;
-  duplicate(kept: KeptCase): Promise<void>;
+  openKept(kept: CaseSummary): Promise<void>;
+  rename(kept: CaseSummary, title: string): Promise<void>;
+  duplicate(kept: CaseSummary): Promise<void>;
   /** The open one may be deleted too: a new case takes its place. */
-  remove(kept: KeptCase): Promise<void>;
+  remove(kept: CaseSummary): Promise<void>;
   putBack(): Promise<void>;
   replayTo(demo: Demo, step: number): void;
   /** The replayed case becomes an ordinary one, from the step shown. */
   leaveReplay(): void;
-  importFile(name: string, text: string): boolean;
+  importFile(name: string, text: string): Promise<boolean>;
   exportFile(): { readonly name: string; readonly text: string };
   /** Opens the case an address holds in its fragment, as a case of its own. */
   openLink(fragment: string): Promise<boolean>;
   /** @param address of the page */
   makeLink(address: string): Promise<string>;
 }
+
+/** Key of the note which case is open. */
+const OPEN = 'open case';
+/** How long a case from outside waits to hear whether one of its id is kept. Milliseconds. */
+const ANSWER = 2_000;
 
 /** Makes the workbench with an empty case. @param newId a fresh id for a case. */
 export function createWorkbench(
@@ -45,21 +59,29 @@ export function createWorkbench(
 ): Workbench {
   let replay = $state.raw<Replay | null>(null);
   let notice = $state('');
+  let isRestored = $state(false);
   /** How the session that becomes the open one came about. */
   let cause: 'hand' | 'replay' | 'device' = 'hand';
-  let writing: Promise<void> = Promise.resolve();
 
   const { compiled } = knowledge;
+  const keeping = createKeeping();
+  /** As they were recorded, until the device has them. */
+  const unsaved = new Map<string, Session>();
   const shelf = createShelf(knowledge, device, newId);
   const store = createCaseStore(knowledge, emptyCase(), (session) => {
     // whatever is done by hand to a replayed case makes it the reader's own
     if (cause !== 'replay') replay = null;
     if (cause === 'hand') notice = '';
     const isCase = session.content.events.some(({ kind }) => !isChoice(kind));
-    const write = cause === 'hand' && (isCase || shelf.all.some(({ id }) => id === session.start.id));
-    // one after the other, or an older state could overtake a newer one
-    writing = writing.then(() => keep(session, write, replay?.step));
+    const { id } = session.start;
+    if (cause === 'hand' && (isCase || shelf.knows(id))) {
+      unsaved.set(id, session);
+      keeping.put(id, () => keep(session));
+    }
+    const open = replay === null ? { id } : { id, replayStep: replay.step };
+    keeping.put(OPEN, () => device.rememberOpen(open));
   });
+  const first = store.now.session;
 
   function become(session: Session, by: typeof cause): void {
     cause = by;
@@ -77,32 +99,39 @@ export function createWorkbench(
     }
   }
 
-  async function keep(session: Session, write: boolean, step: number | undefined): Promise<void> {
-    const { id, title, observations } = caseState(session);
-    const leader = store.now.belief.ranking[0];
-    const standing = leader && { results: observations.length, ...leader };
-    try {
-      if (write && !(await shelf.keep(session, standing))) return besides(session, t.cases.besides(title).slice(0, 80));
-      await device.rememberOpen(step === undefined ? { id } : { id, replayStep: step });
-      if (!write) await shelf.refresh();
-    } catch {
-      if (store.trouble === null) store.report({ title: t.problem.store, problems: [] });
-    }
+  async function keep(session: Session): Promise<void> {
+    const { id, title } = caseState(session);
+    const isFree = await shelf.keep(session, standingOf(session));
+    // what was recorded while this was being written goes into the copy as well
+    const latest = unsaved.get(id) ?? session;
+    if (isFree && latest !== session) return;
+    unsaved.delete(id);
+    if (isFree) return;
+    keeping.drop(id);
+    await besides(latest, t.cases.besides(title).slice(0, 80));
   }
 
   /** Another window wrote to this case first: what was made here goes on as a case of its own. */
-  function besides(session: Session, title: string): void {
+  async function besides(session: Session, title: string): Promise<void> {
     const copy = loadCase(compiled, { ...saveCase(compiled, session), id: newId() });
-    store.open(recordEvent(compiled, copy, { kind: 'title-set', title }));
+    const named = recordEvent(compiled, copy, { kind: 'title-set', title });
+    if (session.start.id === store.now.state.id) store.open(named);
+    else await shelf.keep(named);
     notice = t.cases.clash(title);
   }
 
+  function standingOf(session: Session): Standing | undefined {
+    const leader = store.now.session === session ? store.now.belief.ranking[0] : undefined;
+    return leader && { results: caseState(session).observations.length, ...leader };
+  }
+
   async function follow(id: string): Promise<void> {
-    await writing;
-    await shelf.refresh();
-    const there = shelf.all.find((one) => one.id === id);
-    if (id !== store.now.state.id || replay !== null || there === undefined || shelf.hasSeen(there)) return;
-    openKept(there);
+    await keeping.settled();
+    const there = await shelf.follow(id);
+    // something recorded here in this very moment is on its way: its write finds the other one and keeps both
+    if (keeping.isWaiting(id) || id !== store.now.state.id || replay !== null) return;
+    if (there === undefined || shelf.hasSeen(there)) return;
+    openDocument(there);
     notice = t.cases.elsewhere;
   }
   device.listen((id) => void follow(id).catch(() => undefined));
@@ -113,7 +142,7 @@ export function createWorkbench(
     become(made.session, 'replay');
   }
 
-  function openKept(kept: KeptCase): void {
+  function openDocument(kept: KeptCase): void {
     try {
       const session = loadCase(compiled, kept.document);
       shelf.saw(kept);
@@ -126,11 +155,12 @@ export function createWorkbench(
 
   /** Opens a case from outside. One that is kept here just so is opened again; another of the same id goes beside it, not over it.
    * @throws CaseError when it is damaged; nothing is changed then. */
-  function takeIn(document: unknown): void {
+  async function takeIn(document: unknown): Promise<void> {
     const session = loadCase(compiled, document);
-    const kept = shelf.all.find(({ id }) => id === session.start.id);
+    // a device that does not answer hinders nothing: should one of this id lie there, the write finds it
+    const kept = await within(ANSWER, shelf.find(session.start.id)).catch(() => undefined);
     if (kept === undefined) store.open(session);
-    else if (isSame(kept, session)) return openKept(kept);
+    else if (isSame(kept, session)) return openDocument(kept);
     else
       store.open({ ...loadCase(compiled, { ...saveCase(compiled, session), id: newId() }), notices: session.notices });
     if (store.trouble === null) notice = toldOf(session);
@@ -151,22 +181,26 @@ export function createWorkbench(
     return say.sentencesForNotices(knowledge.model, notices).join(' ');
   }
 
+  /** Does something with the device; whatever goes wrong is said. */
   async function guarded(change: () => Promise<void>): Promise<void> {
     try {
-      await writing;
-      await change();
+      await keeping.settled();
+      await keeping.ask(change());
     } catch (error) {
-      store.report(
-        error instanceof DOMException ? { title: t.problem.store, problems: [] } : troubleOf(error, t.problem.kept),
-      );
+      if (error instanceof FaultoddsError) store.report(troubleOf(error, t.problem.kept));
+      else if (!(error instanceof DOMException)) throw error;
     }
   }
 
   return {
     store,
     shelf,
+    keeping,
     get replay() {
       return replay;
+    },
+    get isRestored() {
+      return isRestored;
     },
     get notice() {
       return notice;
@@ -174,30 +208,45 @@ export function createWorkbench(
     dismissNotice() {
       notice = '';
     },
-    async restore() {
-      try {
-        await shelf.refresh();
-        const last = await device.lastOpen();
-        const demo = knowledge.demos.find((one) => one.id === last?.id);
-        const found = last && (await device.find(last.id));
-        if (demo && last?.replayStep !== undefined) replayTo(demo, last.replayStep);
-        else if (found) openKept(found);
-      } catch {
-        store.report({ title: t.problem.store, problems: [] });
-      }
+    async restore(recalled) {
+      await guarded(async () => {
+        const { last, kept } = await recalled;
+        const demo = knowledge.demos.find(({ id }) => id === last?.id);
+        const isReplay = demo !== undefined && last?.replayStep !== undefined;
+        if (store.now.session !== first) {
+          if (kept !== undefined && kept.id !== store.now.state.id) notice = t.cases.late;
+        } else if (isReplay) replayTo(demo, last.replayStep ?? 0);
+        else if (kept !== undefined) openDocument(kept);
+      });
+      isRestored = true;
+    },
+    async list() {
+      const showUnsaved = (): void => {
+        for (const session of unsaved.values()) shelf.show(session, standingOf(session));
+      };
+      // a device that keeps silent does not hide what was recorded here
+      await within(ANSWER, guarded(shelf.read).then(showUnsaved)).catch(showUnsaved);
     },
     newCase: () => become(emptyCase(), 'device'),
-    openKept,
+    openKept: ({ id }) =>
+      guarded(async () => {
+        const newer = unsaved.get(id);
+        const kept = newer === undefined ? await shelf.find(id) : undefined;
+        if (newer !== undefined) become(newer, 'device');
+        else if (kept !== undefined) openDocument(kept);
+      }),
     rename: (kept, title) =>
       guarded(async () => {
         if (kept.id === store.now.state.id) store.record({ kind: 'title-set', title }, title);
-        else await shelf.rename(kept, title);
+        else await shelf.rename(kept.id, title);
       }),
-    duplicate: (kept) => guarded(() => shelf.duplicate(kept)),
+    duplicate: (kept) => guarded(() => shelf.duplicate(kept.id)),
     remove: (kept) =>
       guarded(async () => {
         if (kept.id === store.now.state.id) become(emptyCase(), 'device');
-        await shelf.remove(kept);
+        keeping.drop(kept.id);
+        unsaved.delete(kept.id);
+        await shelf.remove(kept.id);
       }),
     putBack: () => guarded(shelf.putBack),
     replayTo,
@@ -205,7 +254,7 @@ export function createWorkbench(
       const document = { ...saveCase(compiled, store.now.session), id: newId() };
       store.open(loadCase(compiled, document));
     },
-    importFile(name, text) {
+    async importFile(name, text) {
       let document: unknown;
       try {
         document = JSON.parse(text);
@@ -215,7 +264,7 @@ export function createWorkbench(
         return false;
       }
       try {
-        takeIn(document);
+        await takeIn(document);
         return true;
       } catch (error) {
         store.report(troubleOf(error, t.problem.import(name)));
@@ -229,7 +278,7 @@ export function createWorkbench(
     async openLink(fragment) {
       try {
         const { documentOfLink } = await import('./shareLink.ts');
-        takeIn(documentOfLink(fragment));
+        await takeIn(documentOfLink(fragment));
         notice = [t.link.opened, notice].filter((part) => part !== '').join(' ');
         return true;
       } catch (error) {

@@ -1,5 +1,6 @@
 import { aheadWords } from './de/ahead.ts';
 import { cases } from './de/cases.ts';
+import { keepingWords } from './de/keeping.ts';
 import { doubtWords } from './de/doubt.ts';
 import { entryWords } from './de/entry.ts';
 import { help } from './de/help.ts';
@@ -64,6 +65,7 @@ export const german: Words = {
   notes: {
     heading: 'Eingetragen',
     none: 'Noch nichts. Eintragen, was schon getan wurde: Auch ersetzte Teile zählen als Hinweis.',
+    showEarlier: (count) => `${count} frühere zeigen`,
     retract: 'Zurücknehmen',
     retractWhat: (what, outcome) => `Zurücknehmen: ${what}, ${outcome}`,
     active: { yes: '', no: 'Aussetzer nicht da', unknown: 'nicht sicher, ob der Aussetzer da war' },
@@ -88,6 +90,8 @@ export const german: Words = {
   ...shiftWords,
 
   cases,
+
+  keeping: keepingWords,
 
   link,
 
@@ -159,7 +163,6 @@ export const german: Words = {
     notJson: 'Es ist keine JSON-Datei: abgeschnitten oder eine andere Art von Datei.',
     refused: 'Das ließ sich nicht eintragen. Nichts wurde geändert.',
     kept: 'Ein auf diesem Gerät gesicherter Fall ist beschädigt und wurde beiseitegelassen.',
-    store: 'Dieser Browser lässt die Seite keine Fälle behalten: den Fall vor dem Verlassen als Datei sichern.',
     close: 'Diese Meldung schließen',
     more: (count) => `und ${count} weitere`,
   },

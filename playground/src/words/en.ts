@@ -3,6 +3,7 @@ import { cases } from './en/cases.ts';
 import { doubtWords } from './en/doubt.ts';
 import { entryWords } from './en/entry.ts';
 import { help } from './en/help.ts';
+import { keepingWords } from './en/keeping.ts';
 import { intakeWords } from './en/intake.ts';
 import { link } from './en/link.ts';
 import { numberWords } from './en/numbers.ts';
@@ -66,6 +67,7 @@ export const t = {
   notes: {
     heading: 'Recorded',
     none: 'Nothing yet. Record what was already done: parts replaced count as evidence.',
+    showEarlier: (count: number) => `Show ${count} earlier`,
     retract: 'Take back',
     retractWhat: (what: string, outcome: string) => `Take back: ${what}, ${outcome}`,
     active: { yes: '', no: 'misfire not present', unknown: 'not sure the misfire was present' },
@@ -90,6 +92,8 @@ export const t = {
   ...shiftWords,
 
   cases,
+
+  keeping: keepingWords,
 
   link,
 
@@ -161,7 +165,6 @@ export const t = {
     notJson: 'It is not a JSON file: it is cut off, or another kind of file.',
     refused: 'That could not be recorded. Nothing was changed.',
     kept: 'A case kept on this device is damaged and was left aside.',
-    store: 'This browser does not let the page keep cases: save the case as a file before you leave.',
     close: 'Close this message',
     more: (count: number) => `and ${count} more`,
   },

@@ -9,6 +9,7 @@ import {
   nextActions,
   problemOfCase,
   questionsToAsk,
+  rankAfterEach,
   rankCauses,
   sensitivity,
   type SolverProgress,
@@ -46,6 +47,15 @@ export function answerQuestion(compiled: CompiledModel, question: Question, tell
       tell({ kind: 'trial', answer: { ranking } });
       const { best } = nextActions(compiled, belief, question.circumstances);
       return tell({ kind: 'trial', answer: { ranking, best } });
+    }
+    case 'trail': {
+      // no facts with every moment: they would be half the square of the case
+      const moments = rankAfterEach(compiled, facts).map(({ posterior, ranking, logProbabilityOfEvidence }) => ({
+        posterior,
+        ranking,
+        logProbabilityOfEvidence,
+      }));
+      return tell({ kind: 'trail', answer: moments });
     }
     case 'pairs': {
       const pairs = compileModel(compiled.model, { atMost: 2 });

@@ -5,8 +5,11 @@ import { naturalFrequencies } from './naturalFrequencies.ts';
 import { possibleOf } from './possibleOf.ts';
 import { weightOfEvidence } from './weightOfEvidence.ts';
 
+/** As much of a ranking as a move is worked out from. */
+export type MomentRanking = Pick<CauseRanking, 'posterior' | 'ranking' | 'logProbabilityOfEvidence'>;
+
 /** How an observation moved the ranking, from the rankings just before and just after it: arithmetic only, nothing is swept. O(causes). */
-export function explainMove(observation: Observation, earlier: CauseRanking, later: CauseRanking): ObservationMove {
+export function explainMove(observation: Observation, earlier: MomentRanking, later: MomentRanking): ObservationMove {
   const [before, after] = [possibleOf(earlier), possibleOf(later)];
   const weightDecibans = weightOfEvidence(before, after);
   return {
@@ -21,7 +24,7 @@ export function explainMove(observation: Observation, earlier: CauseRanking, lat
 }
 
 /** Bayes' rule read backwards, right for every kind of observation: P(e | cause) = P(cause | e) P(e) / P(cause). */
-function likelihoods(earlier: CauseRanking, later: CauseRanking): ByCause {
+function likelihoods(earlier: MomentRanking, later: MomentRanking): ByCause {
   const evidence = Math.exp(later.logProbabilityOfEvidence - earlier.logProbabilityOfEvidence);
   return Object.fromEntries(
     earlier.ranking.flatMap(({ cause, probability }) =>

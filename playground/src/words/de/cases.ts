@@ -38,5 +38,7 @@ export const cases: Words['cases'] = {
   elsewhere: 'In einem anderen Fenster dieser Seite geändert: hier nun auf demselben Stand.',
   clash: (title) =>
     `Dieser Fall wurde im selben Augenblick in einem anderen Fenster geändert. Beide bleiben: Ihrer geht hier weiter als „${title}“.`,
+  late: 'Die hier gespeicherten Fälle sind jetzt da: Sie stehen unter Fälle. Was hier begonnen wurde, bleibt offen.',
+  showMore: (count) => `${count} weitere zeigen`,
   besides: (title) => `${title} (zweites Fenster)`,
 };

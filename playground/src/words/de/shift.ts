@@ -16,7 +16,11 @@ export const shiftWords: Pick<Words, 'shift' | 'rankShift' | 'moment' | 'why'> =
     saveAs: (kind) => `Das Bild sichern als ${kind}`,
     fileName: (id) => `${id}-verlauf`,
     legendLead: 'Jede Spalte ist eine Erkenntnis, jede Linie eine Ursache, die Höhe ist die Wahrscheinlichkeit.',
-    tableCaption: 'Wahrscheinlichkeit jeder Ursache nach jeder Beobachtung',
+    tableCaption: (earlier) =>
+      earlier === 0
+        ? 'Wahrscheinlichkeit jeder Ursache nach jeder Beobachtung'
+        : `Wahrscheinlichkeit jeder Ursache nach jeder Beobachtung, ohne die ${earlier} frühesten`,
+    following: (count) => `Der Weg der Rangfolge wird berechnet: ${count} Ergebnisse …`,
     tableCause: 'Ursache',
   },
 
@@ -67,6 +71,10 @@ export const shiftWords: Pick<Words, 'shift' | 'rankShift' | 'moment' | 'why'> =
     summary:
       'Jeder Balken ist ein Ergebnis: nach rechts spricht es für diese Ursache, nach links dagegen. Zehn Deziban verzehnfachen die Chancen.',
     nothing: 'Noch ist nichts eingetragen, was dafür oder dagegen sprechen könnte.',
+    lighter: (count) =>
+      count === 1
+        ? 'Ein weiteres Ergebnis wiegt weniger als diese.'
+        : `${count} weitere Ergebnisse wiegen weniger als diese.`,
     tableCaption: 'Gewicht jedes Ergebnisses für diese Ursache',
     heads: ['Ergebnis', 'Gewicht', 'Vorher', 'Nachher'],
     intake: 'Bei der Annahme',

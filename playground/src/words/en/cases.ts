@@ -37,5 +37,7 @@ export const cases = {
   elsewhere: 'Changed in another window of this page: shown here as it is now.',
   clash: (title: string) =>
     `This case was changed in another window at the same moment. Both are kept: yours goes on here as “${title}”.`,
+  late: 'The cases kept here have come: they stand under Cases. What was begun here stays open.',
+  showMore: (count: number) => `Show ${count} more`,
   besides: (title: string) => `${title} (second window)`,
 };

@@ -14,7 +14,11 @@ export const shiftWords = {
     saveAs: (kind: string) => `Save the picture as ${kind}`,
     fileName: (id: string) => `${id}-shift`,
     legendLead: 'Each column is one thing learned, each line one cause, height is probability.',
-    tableCaption: 'Probability of each cause after every observation',
+    tableCaption: (earlier: number) =>
+      earlier === 0
+        ? 'Probability of each cause after every observation'
+        : `Probability of each cause after every observation, without the ${earlier} earliest`,
+    following: (count: number) => `How the ranking came about is being worked out: ${count} results …`,
     tableCause: 'Cause',
   },
 
@@ -63,6 +67,8 @@ export const shiftWords = {
     summary:
       'Each bar is one result: to the right it speaks for this cause, to the left against it. Ten decibans multiply the odds by ten.',
     nothing: 'Nothing is recorded yet that could speak for or against it.',
+    lighter: (count: number) =>
+      count === 1 ? 'One other result weighs less than these.' : `${count} other results weigh less than these.`,
     tableCaption: 'Weight of evidence of each result for this cause',
     heads: ['Result', 'Weight', 'Before', 'After'],
     intake: 'At intake',

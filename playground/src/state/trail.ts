@@ -1,0 +1,55 @@
+import {
+  type Belief,
+  type Facts,
+  type MomentRanking,
+  type ObservationMove,
+  explainMove,
+  rankAfterEach,
+} from '@faultodds/core';
+import type { Knowledge } from './knowledge.ts';
+
+/** How the ranking came about: where it stood after the intake facts and after each observation. */
+export interface Trail {
+  readonly facts: Facts;
+  /** One more than observations; the last one is the ranking now. */
+  readonly moments: readonly MomentRanking[];
+}
+
+/** Moments worked out on the page itself at most; more are left to the worker. */
+const AT_ONCE = 16;
+
+/** The trail to a belief. What an earlier trail shares with it is taken over; one result more costs nothing.
+ * @returns null when too much would have to be worked out at once: ask `followTrail` elsewhere. */
+export function trailTo({ compiled }: Knowledge, belief: Belief, earlier: Trail | null): Trail | null {
+  const { facts } = belief;
+  const last = facts.observations.length;
+  const known = Math.min(last, sharedMoments(earlier, facts));
+  const moments = earlier?.moments.slice(0, known) ?? [];
+  if (last - known > AT_ONCE) return null;
+  if (known < last) moments.push(...rankAfterEach(compiled, facts, { from: known }).slice(0, last - known));
+  return { facts, moments: [...moments, belief] };
+}
+
+/** What the observation at a position did. Worked out when first asked for, then kept with its moment. */
+export function moveAt({ facts, moments }: Trail, at: number): ObservationMove | undefined {
+  const [observation, earlier, later] = [facts.observations[at], moments[at], moments[at + 1]];
+  if (observation === undefined || earlier === undefined || later === undefined) return undefined;
+  const known = moveTo.get(later);
+  if (known?.earlier === earlier && known.move.observation === observation) return known.move;
+  const move = explainMove(observation, earlier, later);
+  moveTo.set(later, { earlier, move });
+  return move;
+}
+
+const moveTo = new WeakMap<MomentRanking, { readonly earlier: MomentRanking; readonly move: ObservationMove }>();
+
+/** How many moments of a trail hold for other facts too. Observations are compared by identity: a session never copies them. */
+export function sharedMoments(trail: Trail | null, { context, observations }: Facts): number {
+  if (trail === null) return 0;
+  const { facts, moments } = trail;
+  const [ours, theirs] = [Object.entries(context), facts.context];
+  if (ours.length !== Object.keys(theirs).length || ours.some(([feature, value]) => theirs[feature] !== value))
+    return 0;
+  const differs = observations.findIndex((observation, at) => facts.observations[at] !== observation);
+  return Math.min(moments.length, (differs < 0 ? observations.length : differs) + 1);
+}
