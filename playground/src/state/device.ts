@@ -81,8 +81,7 @@ export function openDevice(): Device {
       await update<KeptCase>(kept.id, (there) => there ?? kept, cases);
       channel?.postMessage(kept.id);
     },
-    list: async () =>
-      (await entries<string, KeptCase>(cases)).map(([, { document: _document, ...summary }]) => summary),
+    list: async () => (await entries<string, KeptCase>(cases)).map(([, kept]) => summaryOf(kept)),
     find: async (id) => get<KeptCase>(id, cases),
     async forget(id) {
       const there = await cases('readwrite', async (store) => {
@@ -115,6 +114,13 @@ export function openDevice(): Device {
       });
     },
   };
+}
+
+/** A case without its document. */
+export function summaryOf(kept: KeptCase): CaseSummary {
+  const summary: Partial<KeptCase> = { ...kept };
+  delete (summary as { document?: unknown }).document;
+  return summary as CaseSummary;
 }
 
 function openChannel(): BroadcastChannel | undefined {

@@ -25,6 +25,7 @@ const AGAIN = 15_000;
 
 /** Makes the queue, empty. */
 export function createKeeping(): Keeping {
+  // eslint-disable-next-line svelte/prefer-svelte-reactivity -- nothing on the screen follows it
   const waiting = new Map<string, () => Promise<void>>();
   let left = $state(0);
   let trouble = $state<KeepingTrouble | null>(null);

@@ -1,6 +1,6 @@
 import { type Session, caseState, loadCase, recordEvent, saveCase } from '@faultodds/core';
 import { t } from '../words/t.ts';
-import type { CaseSummary, CaseToKeep, Device, KeptCase } from './device.ts';
+import { type CaseSummary, type CaseToKeep, type Device, type KeptCase, summaryOf } from './device.ts';
 import type { Knowledge } from './knowledge.ts';
 
 /** Who leads and how many results there are: what the list shows of a case. */
@@ -55,13 +55,13 @@ export function createShelf(knowledge: Knowledge, device: Device, newId: () => s
     const mine = caseToKeep(session, standing);
     if ((await device.keep(mine, seen[mine.id])) !== undefined) return false;
     seen[mine.id] = mine.revision;
-    place(mine.id, mine);
+    place(mine.id, summaryOf(mine));
     return true;
   }
 
   async function follow(id: string): Promise<KeptCase | undefined> {
     const there = await device.find(id);
-    place(id, there);
+    place(id, there && summaryOf(there));
     return there;
   }
 
@@ -82,7 +82,7 @@ export function createShelf(knowledge: Knowledge, device: Device, newId: () => s
     find: device.find,
     show(session, standing) {
       all ??= [];
-      const { document: _document, ...summary } = caseToKeep(session, standing);
+      const summary = summaryOf(caseToKeep(session, standing));
       place(summary.id, summary);
     },
     saw: ({ id, revision }) => void (seen[id] = revision),

@@ -66,6 +66,7 @@ export function createWorkbench(
   const { compiled } = knowledge;
   const keeping = createKeeping();
   /** As they were recorded, until the device has them. */
+  // eslint-disable-next-line svelte/prefer-svelte-reactivity -- nothing on the screen follows it
   const unsaved = new Map<string, Session>();
   const shelf = createShelf(knowledge, device, newId);
   const store = createCaseStore(knowledge, emptyCase(), (session) => {
