@@ -22,7 +22,7 @@ const own = Object.fromEntries(
   ]),
 );
 
-/** Steps drawn in `within`, and those whose cautions are not in their row. */
+/** Steps drawn in `within`, and those whose cautions are not in their row. What may be recorded as done before is no step to do. */
 async function drawn(page: Page, within: string): Promise<{ readonly steps: number; readonly bare: string[] }> {
   return page.evaluate(
     ([selector, known]) => {
@@ -37,7 +37,7 @@ async function drawn(page: Page, within: string): Promise<{ readonly steps: numb
         const label = Object.keys(known).find(
           (name) => text === name || one.querySelector('[id$=-label]')?.textContent === name,
         );
-        if (label === undefined || one.closest('.find, .latest') !== null) continue;
+        if (label === undefined || one.querySelector(':scope > button.name') !== null) continue;
         steps += 1;
         const row = one.closest('article, .best, .step, li')?.textContent ?? '';
         if (known[label]!.some((caution) => !row.includes(caution))) bare.push(label);
