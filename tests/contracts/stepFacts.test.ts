@@ -35,6 +35,9 @@ const NOT_PROPOSED: Readonly<Record<string, string>> = {
   ReadCode: 'a record',
   CodeObservations: 'a record',
   ReadingLikelihood: 'a record',
+  // what parts of a model were called before
+  OutcomeNames: 'names',
+  PartName: 'names',
   // what is asked, not answered
   BigStep: 'a question',
   Step: 'a question',
