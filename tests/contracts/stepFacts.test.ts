@@ -38,6 +38,7 @@ const NOT_PROPOSED: Readonly<Record<string, string>> = {
   // what parts of a model were called before
   OutcomeNames: 'names',
   PartName: 'names',
+  Renaming: 'names',
   // what is asked, not answered
   BigStep: 'a question',
   Step: 'a question',
