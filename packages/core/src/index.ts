@@ -87,7 +87,8 @@ export type {
 } from './decision/problem/decisionProblem.ts';
 export type { Branch, Transition } from './decision/problem/takeAction.ts';
 export { problemOfCase } from './decision/problem/problemOfCase.ts';
-export { tableProblem, type ProblemTables } from './decision/problem/tableProblem.ts';
+export type { ProblemTables } from './decision/problem/problemTables.ts';
+export { tableProblem } from './decision/problem/tableProblem.ts';
 export { allowedActions } from './decision/problem/allowedActions.ts';
 export { takeAction } from './decision/problem/takeAction.ts';
 export { costOfPolicy } from './decision/cost/costOfPolicy.ts';

@@ -7,7 +7,7 @@ import { optionSchemas } from '../../errors/optionSchemas.ts';
 import { problemsOfSchema } from '../../errors/problemsOfSchema.ts';
 import { LARGEST_NUMBER } from '../../model/largestNumber.ts';
 import { limitsSchema } from './limitsSchema.ts';
-import type { ProblemTables } from './tableProblem.ts';
+import type { ProblemTables } from './problemTables.ts';
 
 // access is kept in the bits of one number, outcomes in six bits of another
 const MOST_ACCESS = 31;

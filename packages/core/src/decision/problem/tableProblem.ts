@@ -1,37 +1,9 @@
 import type { Action } from './action.ts';
 import { checkTables } from './checkTables.ts';
-import type { DecisionProblem, Limits } from './decisionProblem.ts';
+import type { DecisionProblem } from './decisionProblem.ts';
 import { evidenceAdder, noEvidence } from './evidenceAfter.ts';
+import type { ProblemTables } from './problemTables.ts';
 import { startState } from './startState.ts';
-
-/** A decision problem written out as tables. Access is named by index; what one requires must stand before it. */
-export interface ProblemTables {
-  /** P(cause), sums to 1. */
-  readonly prior: readonly number[];
-  /** Cost of opening and closing, and the access that has to be open before. */
-  readonly access?: readonly { readonly cost: number; readonly requires?: readonly number[] }[];
-  readonly tests: readonly {
-    readonly id: string;
-    readonly cost: number;
-    readonly access?: number;
-    /** P(outcome | cause) at [cause][outcome]; tests are independent given the cause. */
-    readonly outcomeGivenCause: readonly (readonly number[])[];
-    readonly answers?: readonly number[];
-  }[];
-  /** `cost` with its check, without access; `cures` is P(cured | cause) by cause. */
-  readonly repairs: readonly {
-    readonly id: string;
-    readonly cost: number;
-    readonly access?: number;
-    readonly cures: readonly number[];
-    readonly answers?: readonly number[];
-  }[];
-  /** Cost of the referral by cause, the right repair included. */
-  readonly referralCost: readonly number[];
-  readonly open?: readonly number[];
-  readonly limits?: Limits;
-  readonly currency?: string;
-}
 
 /** A small decision problem from explicit tables; every minute costs nothing here, money is the only cost. Tables name neither access nor
  * cautions, so the facts of its steps hold a price alone.

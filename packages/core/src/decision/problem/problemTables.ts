@@ -1,0 +1,30 @@
+import type { Limits } from './decisionProblem.ts';
+
+/** A decision problem written out as tables. Access is named by index; what one requires must stand before it. */
+export interface ProblemTables {
+  /** P(cause), sums to 1. */
+  readonly prior: readonly number[];
+  /** Cost of opening and closing, and the access that has to be open before. */
+  readonly access?: readonly { readonly cost: number; readonly requires?: readonly number[] }[];
+  readonly tests: readonly {
+    readonly id: string;
+    readonly cost: number;
+    readonly access?: number;
+    /** P(outcome | cause) at [cause][outcome]; tests are independent given the cause. */
+    readonly outcomeGivenCause: readonly (readonly number[])[];
+    readonly answers?: readonly number[];
+  }[];
+  /** `cost` with its check, without access; `cures` is P(cured | cause) by cause. */
+  readonly repairs: readonly {
+    readonly id: string;
+    readonly cost: number;
+    readonly access?: number;
+    readonly cures: readonly number[];
+    readonly answers?: readonly number[];
+  }[];
+  /** Cost of the referral by cause, the right repair included. */
+  readonly referralCost: readonly number[];
+  readonly open?: readonly number[];
+  readonly limits?: Limits;
+  readonly currency?: string;
+}
