@@ -1,4 +1,4 @@
-import type { CaseEvent, Prices } from '@faultodds/core';
+import type { CaseEvent, Model, Prices } from '@faultodds/core';
 
 /** What is chosen once on this device and every new case begins with. */
 export interface Preferences {
@@ -12,8 +12,8 @@ export interface Preferences {
 export interface PreferenceStore {
   readonly now: Preferences;
   set(change: Partial<Preferences>): void;
-  /** The choices as the first events of a case. */
-  firstEvents(): readonly CaseEvent[];
+  /** The choices as the first events of a case; equipment as far as the model knows it. */
+  firstEvents(model: Model): readonly CaseEvent[];
 }
 
 const key = 'faultodds-preferences';
@@ -33,9 +33,16 @@ export function createPreferences(): PreferenceStore {
         // storage is refused: the choices last as long as the page
       }
     },
-    firstEvents: () => [
+    firstEvents: (model) => [
       ...(now.prices === undefined ? [] : [{ kind: 'prices-set' as const, prices: now.prices }]),
-      ...(now.equipment === undefined ? [] : [{ kind: 'equipment-set' as const, equipment: now.equipment }]),
+      ...(Array.isArray(now.equipment)
+        ? [
+            {
+              kind: 'equipment-set' as const,
+              equipment: now.equipment.filter((id) => model.equipment.some((one) => one.id === id)),
+            },
+          ]
+        : []),
     ],
   };
 }

@@ -91,13 +91,15 @@ export function createWorkbench(
   }
 
   function emptyCase(): Session {
-    const started = startCase({ id: newId(), title: t.cases.untitled });
-    try {
-      const session = preferences.firstEvents().reduce((one, event) => recordEvent(compiled, one, event), started);
-      return { ...session, past: [] }; // what was chosen once is no step of this case
-    } catch {
-      return started; // the model no longer knows a piece of equipment
+    let session = startCase({ id: newId(), title: t.cases.untitled });
+    for (const event of preferences.firstEvents(compiled.model)) {
+      try {
+        session = recordEvent(compiled, session, event);
+      } catch {
+        // kept by another version of this page, or by hand: no choice of this one
+      }
     }
+    return { ...session, past: [] }; // what was chosen once is no step of this case
   }
 
   async function keep(session: Session): Promise<void> {

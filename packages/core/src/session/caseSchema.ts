@@ -5,6 +5,7 @@ import { engineLimits } from '../reading/engineLimits.ts';
 import { readingSchema } from '../reading/readingSchema.ts';
 import type { CaseDocument } from './caseDocument.ts';
 import type { CaseEvent } from './caseEvent.ts';
+import { mostEvents } from './mostEvents.ts';
 import { newestCaseVersion } from './newestCaseVersion.ts';
 
 const id = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9_-]*$/), z.maxLength(100));
@@ -73,11 +74,10 @@ export const caseSchema: z.ZodMiniType<CaseDocument> = z.strictObject({
       totalCost: z.exactOptional(money),
     }),
   ),
-  // far above any real case; replaying takes time in the square of their number (2000: under a second)
-  events: z.array(caseEventSchema).check(z.maxLength(2_000)),
+  events: z.array(caseEventSchema).check(z.maxLength(mostEvents)),
   unplaced: z.exactOptional(
     z
-      .array(z.strictObject({ before: z.int().check(z.gte(0), z.lte(2_000)), event: caseEventSchema, reason: id }))
-      .check(z.maxLength(2_000)),
+      .array(z.strictObject({ before: z.int().check(z.gte(0), z.lte(mostEvents)), event: caseEventSchema, reason: id }))
+      .check(z.maxLength(mostEvents)),
   ),
 });

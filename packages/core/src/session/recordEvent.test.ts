@@ -9,8 +9,11 @@ import { parseModel } from '../model/parseModel.ts';
 import type { CaseEvent } from './caseEvent.ts';
 import { circumstancesOf } from './circumstancesOf.ts';
 import { factsOf } from './factsOf.ts';
+import { loadCase } from './loadCase.ts';
+import { mostEvents } from './mostEvents.ts';
 import { nextObservationId } from './nextObservationId.ts';
 import { recordEvent } from './recordEvent.ts';
+import { saveCase } from './saveCase.ts';
 import { caseState, type Session } from './session.ts';
 import { startCase } from './startCase.ts';
 
@@ -226,4 +229,13 @@ describe('refusals', () => {
     event.equipment.push('gauge');
     expect(event.equipment).toEqual(['lamp', 'gauge']);
   });
+});
+
+test('a full case takes no more, so that what was recorded loads again', () => {
+  const note = { kind: 'note-added', text: 'a' } as const;
+  const events = Array.from({ length: mostEvents - 1 }, () => note);
+  const almost = loadCase(compiled, { format: 'faultodds-case', version: 3, id: 'c', title: 'Full', events });
+  const full = recordEvent(compiled, almost, note);
+  expect(caseState(loadCase(compiled, saveCase(compiled, full))).notes).toHaveLength(mostEvents);
+  expect(refusal(full, note).problems).toMatchObject([{ code: 'case-full', path: '' }]);
 });

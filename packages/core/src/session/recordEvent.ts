@@ -1,19 +1,21 @@
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { CaseError } from '../errors/caseError.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
+import { makeProblem } from '../errors/makeProblem.ts';
 import { problemsOfSchema } from '../errors/problemsOfSchema.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
 import { appendEvent } from './appendEvent.ts';
 import type { CaseEvent } from './caseEvent.ts';
 import { caseEventSchema } from './caseSchema.ts';
 import { findEventProblems } from './findEventProblems.ts';
+import { mostEvents } from './mostEvents.ts';
 import type { Session } from './session.ts';
 
 /** The session after one more event; the one given is left as it was. Paths in errors are relative to the event.
  * @throws EvidenceError an answer, result or repair names what the model does not know (`feature-unknown`,
  * `value-unknown`, `test-unknown`, `outcome-unknown`, `repair-unknown`), says nothing (`outcome-missing`, `likelihood-invalid`),
  * or a test would not apply to this car (`test-not-applicable`, `context-needed`)
- * @throws CaseError the event is malformed, or the case does not allow it (`id-taken`, `engine-differs`, `cylinder-unknown`,
+ * @throws CaseError the event is malformed, or the case does not allow it (`case-full`, `id-taken`, `engine-differs`, `cylinder-unknown`,
  * `observation-unknown`, `access-unknown`, `equipment-unknown`) */
 export function recordEvent(compiled: CompiledModel, session: Session, event: CaseEvent): Session {
   const checked = caseEventSchema.safeParse(event);
@@ -22,6 +24,9 @@ export function recordEvent(compiled: CompiledModel, session: Session, event: Ca
     if (atLeastOne(problems)) throw new CaseError(problems);
   }
   const wellFormed = checked.data as CaseEvent;
+  const { events, unplaced } = session.content;
+  if (events.length + unplaced.length >= mostEvents)
+    throw new CaseError([makeProblem('case-full', '', { most: mostEvents })]);
   const problems = findEventProblems(compiled.model, session.content, wellFormed);
   if (atLeastOne(problems)) {
     throw aboutEvidence(wellFormed) && problems[0].code !== 'id-taken'

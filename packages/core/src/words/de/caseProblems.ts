@@ -25,6 +25,10 @@ export const caseProblems: typeof english = {
     `mit dem Modell „${p.made.id}“ öffnen`,
   ],
   'key-unsafe': (p) => [`„${p.key}“ ist kein Schlüssel eines Falls`, 'entfernen'],
+  'case-full': (p) => [
+    `der Fall hat ${p.most} Einträge und nimmt keine mehr auf`,
+    'speichern und in einem neuen Fall weitermachen',
+  ],
   'id-taken': (p) => [
     `die Kennung „${p.id}“ ist schon vergeben`,
     'jede Beobachtung braucht eine eigene Kennung, auch nach dem Zurücknehmen',

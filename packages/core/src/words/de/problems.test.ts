@@ -77,6 +77,7 @@ const samples: { readonly [Key in ProblemKey]: ProblemParts<Key> } = {
     here: { id: '<here>', version: 12 },
   },
   'key-unsafe': { key: '<key>' },
+  'case-full': { most: 2000 },
   'id-taken': { id: '<id>' },
   'observation-unknown/to-retract': { id: '<id>', nearest: '<nearest>' },
   'context-needed': { observation: '<observation>', test: '<test>' },

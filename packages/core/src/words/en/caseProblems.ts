@@ -23,6 +23,10 @@ export const caseProblems = {
     `open it with the model '${p.made.id}'`,
   ],
   'key-unsafe': (p: { key: string }): Worded => [`'${p.key}' is no key of a case`, 'remove it'],
+  'case-full': (p: { most: number }): Worded => [
+    `the case has ${p.most} entries, and takes no more`,
+    'save it and go on in a new case',
+  ],
   'id-taken': (p: { id: string }): Worded => [
     `observation id '${p.id}' is used already`,
     'every observation needs an id of its own, even after a retraction',
