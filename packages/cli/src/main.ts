@@ -1,15 +1,16 @@
 import { errnoOf } from './errnoOf.ts';
+import { oneLine } from './oneLine.ts';
 import { reasonOf } from './reasonOf.ts';
 import { run } from './run.ts';
 import { terminalOf } from './terminalOf.ts';
 
 const terminal = terminalOf(process);
-const oneLine = (text: string): string => `faultodds: ${text.replaceAll(/\s*\n\s*/g, ' ')}\n`;
+const complain = (text: string): void => terminal.warn(`faultodds: ${oneLine(text)}\n`);
 
 process.stdout.on('error', (error) => {
   // `faultodds … | head` closes the pipe early: that is no failure
   if (errnoOf(error) === 'EPIPE') process.exit();
-  terminal.warn(oneLine(`cannot write what was asked for: ${reasonOf(error)}`));
+  complain(`cannot write what was asked for: ${reasonOf(error)}`);
   process.exit(2);
 });
 // nobody can be told
@@ -21,8 +22,8 @@ run(process.argv.slice(2), terminal).then(
   },
   (fault: unknown) => {
     const { message, stack = '' } = fault instanceof Error ? fault : { message: String(fault) };
-    const [, at = ''] = /\n\s+at (.+)/.exec(stack) ?? [];
-    terminal.warn(oneLine(`a fault of faultodds itself, please report it: ${message}${at === '' ? '' : ` (${at})`}`));
+    const [, at = ''] = /\n +at (.+)/.exec(stack) ?? [];
+    complain(`a fault of faultodds itself, please report it: ${message}${at === '' ? '' : ` (${at})`}`);
     process.exitCode = 3;
   },
 );
