@@ -74,7 +74,7 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
   const opening = open === undefined ? undefined : openingOf(compiled, belief, circumstances, open);
 
   if (options.svg !== undefined) {
-    // an unseen character would make it no SVG
+    // what XML forbids is left out already; what makes a line read other than it is is spelled out
     replaceFile(options.svg, visibleText(words.planAsSvg(found, labels, words.titleForPlan(state.title))));
   }
   if (options.json === true) {

@@ -127,4 +127,19 @@ describe('a plan drawn', () => {
     expect(svg).not.toContain('<see>');
     expect(svg).not.toMatch(/NaN|undefined|Infinity/);
   });
+
+  // https://www.w3.org/TR/xml/#charsets: no Char, hence no well-formed document, neither raw nor escaped
+  test('as SVG: what XML forbids is left out, wherever a name comes from', () => {
+    const forbidden = '\u0000\u0008\u000b\u001b\u001f\ud83d\ufffe\udc00\uffff';
+    const poisoned: typeof labels = {
+      ...labels,
+      step: () => `${forbidden}\tname 🔧`,
+      outcome: () => `${'o'.repeat(22)}🔧${forbidden}`, // cut in the middle of a pair
+    };
+    const svg = planAsSvg(plan, poisoned, `ti${forbidden}tle`);
+    expect(svg).toContain('<title>title</title>');
+    expect(svg).toContain('\tname 🔧');
+    // eslint-disable-next-line no-control-regex
+    expect(svg).not.toMatch(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|\p{Cs}/u);
+  });
 });

@@ -25,7 +25,7 @@ interface Placed {
 
 /** A plan as a standalone SVG drawing that takes the colour of the text around it: steps from left to right, outcomes on the lines
  * between them, thicker where they are likelier; at each step the numbers of its cautions, below the drawing every caution in full.
- * `title` is read out by screen readers. */
+ * `title` is read out by screen readers. Characters that XML forbids (of control, halves of a pair) are left out. */
 export function planAsSvg(
   plan: Plan,
   labels: PlanLabels,
@@ -94,6 +94,10 @@ function shorten(text: string, letters: number): string {
   return text.length > letters ? `${text.slice(0, letters - 1)}…` : text;
 }
 
+// What is no Char of XML 1.0 (fifth edition, production 2), for which there is no escape either.
+// oxlint-disable-next-line no-control-regex
+const FORBIDDEN = /[^\t\n\r\u{20}-\u{d7ff}\u{e000}-\u{fffd}\u{10000}-\u{10ffff}]/gu;
+
 function escape(text: string): string {
-  return text.replace(/[&<>"]/g, (sign) => `&#${sign.codePointAt(0)};`);
+  return text.replace(FORBIDDEN, '').replace(/[&<>"]/g, (sign) => `&#${sign.codePointAt(0)};`);
 }
