@@ -100,6 +100,12 @@ describe('each mistake is named where it is', () => {
       '/observations/0/likelihood/hums',
     ],
     [
+      'a likelihood above every ceiling',
+      { context: {}, observations: [{ ...result, outcome: undefined, likelihood: { hums: 1e308, silent: 1e308 } }] },
+      'likelihood-invalid',
+      '/observations/0/likelihood/hums',
+    ],
+    [
       'a likelihood as a text',
       { context: {}, observations: [{ ...result, outcome: undefined, likelihood: { hums: '3' } }] },
       'type-wrong',
@@ -167,9 +173,25 @@ test('likelihoods at the edge of what a number can hold are believed, at any sca
       observations: [{ kind: 'result', id: 'r', test: 'vacuum', likelihood: { strong, weak } }],
     }).posterior;
   const plain = posterior(1, 3);
-  for (const scale of [1e-300, 1e-150, 1e150, 5e307]) {
+  for (const scale of [1e-300, 1e-150, 1e-9, 3e8]) {
     for (const [cause, p] of Object.entries(posterior(scale, 3 * scale))) expect(p).toBeCloseTo(plain[cause]!, 12);
   }
+});
+
+// the product of their weights is no number any more: the kernel refused it, untyped
+test('a hundred likelihoods at the ceiling are believed as a hundred small ones are', () => {
+  const posterior = (scale: number) =>
+    updateBelief(compiled, {
+      context: {},
+      observations: Array.from({ length: 100 }, (_, at) => ({
+        kind: 'result' as const,
+        id: `r${at}`,
+        test: 'vacuum',
+        likelihood: { strong: 2 * scale, weak: 3 * scale },
+      })),
+    }).posterior;
+  const plain = posterior(0.1);
+  for (const [cause, p] of Object.entries(posterior(3e8))) expect(p).toBeCloseTo(plain[cause]!, 12);
 });
 
 test('ten thousand observations are believed', () => {

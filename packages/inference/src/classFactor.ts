@@ -1,6 +1,7 @@
 import { contractAlong } from './contractAlong.ts';
 import { refineClasses, type RootClasses } from './rootClasses.ts';
 import { takeZeros, type Scratch } from './scratch.ts';
+import { fewEnough } from './tableSize.ts';
 
 /** A non-negative table over variables for each class of root states. */
 export interface ClassFactor extends RootClasses {
@@ -59,7 +60,7 @@ export function contractFactors(
   const sum = stepD.subarray(0, count).indexOf(0);
   if (sum > 1) swap(1, sum);
   const { classOf, firstOf } = refineClasses(left, right);
-  const blocks = takeZeros(scratch, firstOf.length * size);
+  const blocks = takeZeros(scratch, fewEnough(firstOf.length * size, variables.length));
   let logs: Float64Array | null = null;
   firstOf.forEach((first, c) => {
     const [p, q] = [left.classOf[first]!, right.classOf[first]!];

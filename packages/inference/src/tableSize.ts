@@ -6,7 +6,15 @@ const MOST = 2 ** 27;
 /** Entries of a table over variables, known to be few enough to be allocated.
  * @throws TreeWidthError before anything is allocated */
 export function tableSize(variables: readonly number[], cardinalities: ArrayLike<number>): number {
-  const size = variables.reduce((product, variable) => product * cardinalities[variable]!, 1);
-  if (size > MOST) throw new TreeWidthError(variables.length - 1, size, size, 8 * size, 8 * MOST);
-  return size;
+  return fewEnough(
+    variables.reduce((product, variable) => product * cardinalities[variable]!, 1),
+    variables.length,
+  );
+}
+
+/** Entries of a table over so many variables, when they are few enough to be allocated.
+ * @throws TreeWidthError before anything is allocated */
+export function fewEnough(entries: number, variables: number): number {
+  if (entries > MOST) throw new TreeWidthError(variables - 1, entries, entries, 8 * entries, 8 * MOST);
+  return entries;
 }

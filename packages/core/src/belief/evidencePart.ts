@@ -51,8 +51,9 @@ function runOf(compiledTest: CompiledTest, result: Result): ReadingRun | undefin
   return { kind: 'outcome', run: { support: supportOf(compiledTest, result), faultActive } };
 }
 
+/** Relative likelihoods as shares of the largest: only their ratios speak, and no number of runs multiplies them out of range. */
 function supportOf({ outcomes }: CompiledTest, { outcome, likelihood }: Result): Float64Array {
-  return Float64Array.from(outcomes, (id) =>
-    likelihood === undefined ? Number(id === outcome) : (likelihood[id] ?? 0),
-  );
+  if (likelihood === undefined) return Float64Array.from(outcomes, (id) => Number(id === outcome));
+  const largest = Math.max(...Object.values(likelihood));
+  return Float64Array.from(outcomes, (id) => (likelihood[id] ?? 0) / largest);
 }

@@ -1,6 +1,7 @@
 import { findUnknownId } from '../errors/findUnknownId.ts';
 import { makeProblem } from '../errors/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
+import { LARGEST_NUMBER } from '../model/largestNumber.ts';
 import type { Model, Test } from '../model/model.ts';
 import { findReadingProblems } from '../reading/findReadingProblems.ts';
 import { outcomesOfReading } from '../reading/outcomesOfReading.ts';
@@ -36,8 +37,8 @@ export function findResultProblems(
   const wrong = entries.flatMap(([id, weight]): Problem[] => {
     const at = `${path}/likelihood/${id}`;
     const unknown = findUnknownId('outcome', id, test.outcomes, at, of);
-    if (unknown.length > 0 || (weight >= 0 && weight < Infinity)) return unknown;
-    return [makeProblem('likelihood-invalid', at, { value: weight })];
+    if (unknown.length > 0 || (weight >= 0 && weight <= LARGEST_NUMBER)) return unknown;
+    return [makeProblem('likelihood-invalid', at, { value: weight, most: LARGEST_NUMBER })];
   });
   if (wrong.length > 0 || entries.some(([, weight]) => weight > 0)) return wrong;
   return [makeProblem('likelihood-invalid/none', `${path}/likelihood`, {})];

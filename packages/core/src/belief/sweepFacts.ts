@@ -1,4 +1,4 @@
-import { sweepRoot } from '@faultodds/inference/sweeps';
+import { sweepModel } from '../model/sweepModel.ts';
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
 import { makeProblem } from '../errors/makeProblem.ts';
@@ -40,6 +40,6 @@ export function sweepFacts(compiled: CompiledModel, facts: Facts, options: Sweep
   }
   const tests =
     options.posteriorOnly === true ? [] : compiled.testList.filter((test) => appliesHere(test.test, facts.context));
-  const swept = sweepRoot(compiled.sweep, { likelihoods, targets: tests.map((test) => test.table) });
+  const swept = sweepModel(compiled, { likelihoods, targets: tests.map((test) => test.table) });
   return { facts, prior, ...posteriorOf(prior, swept.logEvidenceGivenRoot), tests, outcomeGivenCause: swept.targets };
 }

@@ -1,4 +1,5 @@
-import { sweepRoot, type TargetTable } from '@faultodds/inference/sweeps';
+import type { TargetTable } from '@faultodds/inference/sweeps';
+import { sweepModel } from '../model/sweepModel.ts';
 import { contextPrior } from '../belief/contextPrior.ts';
 import { evidenceOf } from '../belief/evidenceOf.ts';
 import type { Facts } from '../belief/facts.ts';
@@ -44,7 +45,7 @@ export function jointLines(compiled: CompiledModel, facts: Facts): readonly Join
 /** P(cause | evidence): the joint, scaled by P(evidence), which cancels in every quotient. */
 function jointOf(compiled: CompiledModel, facts: Facts): Float64Array {
   const prior = contextPrior(compiled, facts.context);
-  const { logEvidenceGivenRoot } = sweepRoot(compiled.sweep, { likelihoods: evidenceOf(compiled, facts), targets: [] });
+  const { logEvidenceGivenRoot } = sweepModel(compiled, { likelihoods: evidenceOf(compiled, facts), targets: [] });
   const logJoint = prior.map((p, c) => Math.log(p) + logEvidenceGivenRoot[c]!);
   const largest = logJoint.reduce((a, b) => Math.max(a, b), -Infinity);
   const joint = logJoint.map((x) => Math.exp(x - largest));
@@ -95,7 +96,7 @@ function stateLines(compiled: CompiledModel, facts: Facts, joint: Float64Array):
   const { model } = compiled;
   const roots = model.mechanisms.filter((mechanism) => mechanism.background !== undefined);
   const posteriorsOf = roots.map((mechanism) => mechanism.id);
-  const { posteriors } = sweepRoot(compiled.sweep, {
+  const { posteriors } = sweepModel(compiled, {
     likelihoods: evidenceOf(compiled, facts),
     targets: [],
     posteriorsOf,
@@ -171,7 +172,7 @@ function dependentLines(compiled: CompiledModel, facts: Facts, joint: Float64Arr
       states: rows.length * count,
       table,
     };
-    const swept = sweepRoot(compiled.sweep, { likelihoods, targets: [target] }).targets.get('row')!;
+    const swept = sweepModel(compiled, { likelihoods, targets: [target] }).targets.get('row')!;
     return rows.flatMap((row, r) => {
       const ofRow = new Float64Array(joint.length * count);
       for (let c = 0; c < joint.length; c += 1) {
@@ -213,7 +214,7 @@ function testLines(
   });
   const others = { context: facts.context, observations: facts.observations.filter((other) => other !== observation) };
   const target: TargetTable = { id: 'row', parents: matches.parents, states: rows.length, table };
-  const applies = sweepRoot(compiled.sweep, {
+  const applies = sweepModel(compiled, {
     likelihoods: evidenceOf(compiled, others),
     targets: [target],
   }).targets.get('row')!;

@@ -1,4 +1,5 @@
-import { sweepRoot, type LikelihoodFactor } from '@faultodds/inference/sweeps';
+import type { LikelihoodFactor } from '@faultodds/inference/sweeps';
+import { sweepModel } from '../model/sweepModel.ts';
 import { type EvidencePart, evidencePartOf, groupParts } from '../belief/evidencePart.ts';
 import { factorsOfGroup } from '../belief/factorsOfGroup.ts';
 import type { Facts } from '../belief/facts.ts';
@@ -21,7 +22,7 @@ export function posteriorsWithoutEach(
   const parts = observations.map((observation) => evidencePartOf(compiled, observation));
   const groups = [...groupParts(parts.flatMap((part) => part ?? [])).values()];
   const ask = (likelihoods: readonly LikelihoodFactor[]): Float64Array =>
-    posteriorOf(prior, sweepRoot(compiled.sweep, { likelihoods, targets: [] }).logEvidenceGivenRoot).posterior;
+    posteriorOf(prior, sweepModel(compiled, { likelihoods, targets: [] }).logEvidenceGivenRoot).posterior;
   const saidBy = new Map(parts.map((part, at) => [part, contentOf(observations[at]!)]));
   const without = new Map<EvidencePart, Float64Array>();
   const factors = groups.map((group) => factorsOfGroup(compiled, group));

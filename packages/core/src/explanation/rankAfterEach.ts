@@ -1,4 +1,5 @@
-import { sweepRoot, type LikelihoodFactor } from '@faultodds/inference/sweeps';
+import type { LikelihoodFactor } from '@faultodds/inference/sweeps';
+import { sweepModel } from '../model/sweepModel.ts';
 import type { CauseRanking } from '../belief/belief.ts';
 import { type EvidencePart, evidencePartOf } from '../belief/evidencePart.ts';
 import { factorsOfGroup } from '../belief/factorsOfGroup.ts';
@@ -41,7 +42,7 @@ export function rankAfterEach(
   };
   const rank = (moment: number): CauseRanking => {
     const likelihoods = [...factors.repair.values(), ...factors.run.values()].flat();
-    const { logEvidenceGivenRoot } = sweepRoot(compiled.sweep, { likelihoods, targets: [] });
+    const { logEvidenceGivenRoot } = sweepModel(compiled, { likelihoods, targets: [] });
     const seen = { context, observations: observations.slice(0, moment) };
     return rankingOf(compiled, { facts: seen, prior, ...posteriorOf(prior, logEvidenceGivenRoot) });
   };

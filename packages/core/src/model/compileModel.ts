@@ -11,6 +11,7 @@ import type { Mechanism, Model, Test } from './model.ts';
 import type { Row } from './row.ts';
 import { noisyMax } from './noisyMax.ts';
 import { persistingMatches } from './persistingMatches.ts';
+import { makeOfModel } from './sweepModel.ts';
 
 /** How many causes may be behind the fault together. */
 export interface CompileOptions {
@@ -91,7 +92,7 @@ function compileNumbers(model: Model, structure: CompiledModel['structure']): Co
     tests: new Map(testList.map((test) => [test.test.id, test])),
     testList,
     get sweep(): CompiledSweep {
-      sweep ??= compileSweep(networkOf(model, structure), { root: 'cause' });
+      sweep ??= makeOfModel(() => compileSweep(networkOf(model, structure), { root: 'cause' }));
       return sweep;
     },
     accessBit: structure.accessBit,

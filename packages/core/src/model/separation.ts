@@ -1,4 +1,4 @@
-import { sweepRoot } from '@faultodds/inference/sweeps';
+import { sweepModel } from './sweepModel.ts';
 import type { CompiledModel } from './compiledModel.ts';
 
 /** How well each test tells pairs of causes apart before anything else is known. */
@@ -16,7 +16,7 @@ export interface Separation {
 /** Prepares separations of all tests: one sweep. Causes and tests by index in the model's order. */
 export function separationOf(compiled: CompiledModel): Separation {
   const { testList } = compiled;
-  const { targets } = sweepRoot(compiled.sweep, { likelihoods: [], targets: testList.map((test) => test.table) });
+  const { targets } = sweepModel(compiled, { likelihoods: [], targets: testList.map((test) => test.table) });
   const tables = testList.map(({ test }) => targets.get(test.id)!);
   const everyTest = testList.map((_, at) => at);
   const between = (test: number, a: number, b: number): number => {

@@ -29,7 +29,7 @@ const events = [
     id,
     test: id,
     outcome: z.exactOptional(id),
-    likelihood: z.exactOptional(z.record(id, z.number().check(z.nonnegative()))),
+    likelihood: z.exactOptional(z.record(id, z.number().check(z.nonnegative(), z.maximum(LARGEST_NUMBER)))),
     reading: z.exactOptional(readingSchema),
     faultActive: z.exactOptional(z.enum(['yes', 'no', 'unknown'])),
     note,

@@ -1,4 +1,5 @@
-import { sweepRoot, type LikelihoodFactor, type TargetTable } from '@faultodds/inference/sweeps';
+import type { LikelihoodFactor, TargetTable } from '@faultodds/inference/sweeps';
+import { sweepModel } from '../../model/sweepModel.ts';
 import type { CompiledModel, CompiledTest } from '../../model/compiledModel.ts';
 import type { Configurations } from './decisionProblem.ts';
 
@@ -24,7 +25,7 @@ export function configurationsOfCase(
   tests: readonly CompiledTest[],
 ): Configurations {
   const { network, root } = compiled.sweep;
-  const { logEvidenceGivenRoot } = sweepRoot(compiled.sweep, { likelihoods: onRecord, targets: [] });
+  const { logEvidenceGivenRoot } = sweepModel(compiled, { likelihoods: onRecord, targets: [] });
   const order = network.topologicalOrder.filter((variable) => variable !== root);
   const states = new Int32Array(network.variables.length);
   const likelihoods = onRecord.map((factor) => ({

@@ -1,4 +1,5 @@
-import { sweepRoot, type LikelihoodFactor } from '@faultodds/inference/sweeps';
+import type { LikelihoodFactor } from '@faultodds/inference/sweeps';
+import { sweepModel } from '../../model/sweepModel.ts';
 import type { Belief } from '../../belief/belief.ts';
 import { evidenceOf } from '../../belief/evidenceOf.ts';
 import { likelihoodOfRuns } from '../../belief/likelihoodOfRuns.ts';
@@ -65,7 +66,7 @@ export function problemOfCase(
     if (known !== undefined) return known;
     // whoever asks about several tests will ask about all: together they cost less
     const asked = evidence.memo.tables.size < ASKED_SINGLY ? [test] : notKnown(evidence, tests.length, test);
-    const swept = sweepRoot(compiled.sweep, {
+    const swept = sweepModel(compiled, {
       likelihoods: likelihoodsOf(evidence),
       targets: asked.map((at) => tests[at]!.table),
     });

@@ -70,7 +70,7 @@ export const caseProblems: typeof english = {
   ],
   'likelihood-invalid': (p) => [
     `gefunden: ${formatNumber(p.value)}`,
-    'Gewichte einer Abstufung sind endlich und nicht negativ',
+    `Gewichte einer Abstufung liegen zwischen 0 und ${formatNumber(p.most)}`,
   ],
   'likelihood-invalid/none': () => [
     'kein Ergebnis hat ein Gewicht über 0',

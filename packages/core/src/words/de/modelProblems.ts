@@ -98,6 +98,14 @@ export const modelProblems: typeof english = {
     `„${p.of}“ hat ${p.rows} Zeilen, möglich sind höchstens ${p.most}`,
     'Zeilen zusammenfassen, die dasselbe sagen',
   ],
+  'tree-too-wide': (p) => [
+    `so vieles hängt zusammen, dass eine Tabelle mit ${p.entries} Einträgen nötig wäre`,
+    'weniger Ergebnisse eintragen oder die Prüfungen des Modells von weniger Mechanismen abhängen lassen',
+  ],
+  'not-computable': (p) => [
+    `damit lässt sich nicht rechnen: ${p.found} (${p.code} bei ${p.at})`,
+    'das Modell mit parseModel prüfen; wurden seine Zahlen danach verändert?',
+  ],
   'multiplier-zero': (p) => [
     `„${p.feature}: ${p.value}“ schließt „${p.cause}“ durch den Faktor 0 aus`,
     'nur wo es das Teil nicht gibt: `"definitional": true` angeben, sonst eine kleine Zahl',

@@ -69,9 +69,9 @@ export const caseProblems = {
     `the number is not called '${p.outcome}'${p.called.length > 0 ? ` but ${p.called.join(' or ')}` : ''}`,
     'leave the outcome out, or correct the number',
   ],
-  'likelihood-invalid': (p: { value: number }): Worded => [
+  'likelihood-invalid': (p: { value: number; most: number }): Worded => [
     `found ${p.value}`,
-    'relative likelihoods are finite and not negative',
+    `relative likelihoods lie between 0 and ${p.most}`,
   ],
   'likelihood-invalid/none': (): Worded => [
     'no outcome has a likelihood above 0',

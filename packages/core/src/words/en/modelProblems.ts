@@ -106,6 +106,14 @@ export const modelProblems = {
     `'${p.of}' has ${p.rows} rows, at most ${p.most} are possible`,
     'join rows that say the same',
   ],
+  'tree-too-wide': (p: { entries: number }): Worded => [
+    `so much hangs together that a table of ${p.entries} entries would be needed`,
+    'record fewer results, or let the tests of the model depend on fewer mechanisms',
+  ],
+  'not-computable': (p: { code: string; at: string; found: string }): Worded => [
+    `nothing can be computed from this: ${p.found} (${p.code} at ${p.at})`,
+    'check the model with parseModel; were its numbers changed since?',
+  ],
   'multiplier-zero': (p: { feature: string; value: string; cause: string }): Worded => [
     `'${p.feature}: ${p.value}' rules out '${p.cause}' by a multiplier of 0`,
     'only where the part does not exist: say `"definitional": true`, else use a small number',
