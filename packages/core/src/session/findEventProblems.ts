@@ -11,12 +11,18 @@ import { findEngineProblems } from '../reading/findEngineProblems.ts';
 import type { Reading } from '../reading/reading.ts';
 import type { CaseEvent } from './caseEvent.ts';
 import { observationIdOf } from './observationIdOf.ts';
+import { observationIdsOf } from './observationIdsOf.ts';
 import type { SessionContent } from './session.ts';
 
 /** What keeps a well-formed event from being recorded after `content`: ids the model does not know, an observation id
  * already used, a retraction of nothing, a test that would not apply to this car, a reading of
- * another engine. Paths are relative to the event. */
-export function findEventProblems(model: Model, content: SessionContent, event: CaseEvent): Problem[] {
+ * another engine. Paths are relative to the event. @param taken the ids of `content`, for whom they are at hand. */
+export function findEventProblems(
+  model: Model,
+  content: SessionContent,
+  event: CaseEvent,
+  taken: ReadonlySet<string> = observationIdsOf(content),
+): Problem[] {
   const { state } = content;
   switch (event.kind) {
     case 'context-set': {
@@ -38,12 +44,12 @@ export function findEventProblems(model: Model, content: SessionContent, event: 
         : findOtherEngines(content, event);
     case 'result-recorded':
       return [
-        ...findTakenId(content, event.id),
+        ...findTakenId(taken, event.id),
         ...findResultProblems(model, state.context, event),
         ...onThisEngine(state.engine, event.reading),
       ];
     case 'repair-tried':
-      return [...findTakenId(content, event.id), ...findUnknownId('repair', event.repair, model.repairs, '/repair')];
+      return [...findTakenId(taken, event.id), ...findUnknownId('repair', event.repair, model.repairs, '/repair')];
     case 'observation-retracted':
       return findNothingToRetract(content, event.id);
     case 'access-opened':
@@ -58,12 +64,8 @@ export function findEventProblems(model: Model, content: SessionContent, event: 
   }
 }
 
-function findTakenId({ events, unplaced }: SessionContent, id: string): Problem[] {
-  const taken =
-    events.some((event) => observationIdOf(event) === id) ||
-    unplaced.some(({ event }) => observationIdOf(event) === id);
-  if (!taken) return [];
-  return [makeProblem('id-taken', '/id', { id })];
+function findTakenId(taken: ReadonlySet<string>, id: string): Problem[] {
+  return taken.has(id) ? [makeProblem('id-taken', '/id', { id })] : [];
 }
 
 function findNothingToRetract({ events, unplaced, state }: SessionContent, id: string): Problem[] {

@@ -6,6 +6,7 @@ import { compileModel } from '../model/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import type { CaseEvent } from './caseEvent.ts';
 import { loadCase } from './loadCase.ts';
+import { placeEvents } from './placeEvents.ts';
 import { recordEvent } from './recordEvent.ts';
 import { saveCase } from './saveCase.ts';
 import { startCase } from './startCase.ts';
@@ -164,4 +165,30 @@ describe('malicious input', () => {
       path: '/events',
     });
   });
+});
+
+test('replaying looks at an event a fixed number of times, however many there are', () => {
+  /** Looks at the events of a case of so many remarks and then as many results. */
+  const looks = (each: number): number => {
+    let count = 0;
+    const remarks = Array.from({ length: each }, (): CaseEvent => ({
+      get kind() {
+        count += 1;
+        return 'note-added' as const;
+      },
+      text: 'n',
+    }));
+    const results = Array.from({ length: each }, (_, at): CaseEvent => ({
+      kind: 'result-recorded',
+      id: `r${at}`,
+      test: 'hum',
+      outcome: 'hums',
+    }));
+    const document = { ...saved, events: [...remarks, ...results] };
+    const placed = placeEvents(compiled, startCase({ id: 'c', title: 't' }), document);
+    expect(placed.session.content.events).toHaveLength(2 * each);
+    return count / each;
+  };
+  // every result used to look through all events before it: 609 looks for each against 69
+  expect(looks(200)).toBe(looks(20));
 });

@@ -1,10 +1,9 @@
-import { observationIdOf } from './observationIdOf.ts';
+import { observationIdsOf } from './observationIdsOf.ts';
 import type { Session } from './session.ts';
 
 /** The first of r1, r2, … that no observation of this case ever had, retracted and unplaced ones included. */
 export function nextObservationId({ content }: Session): string {
-  const all = [...content.events, ...content.unplaced.map(({ event }) => event)];
-  const taken = new Set(all.map(observationIdOf));
+  const taken = observationIdsOf(content);
   let number = 1;
   while (taken.has(`r${number}`)) number += 1;
   return `r${number}`;

@@ -1,13 +1,16 @@
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
 import { namesToday } from '../model/namesToday.ts';
-import { appendEvent } from './appendEvent.ts';
 import type { CaseDocument } from './caseDocument.ts';
 import type { CaseEvent } from './caseEvent.ts';
 import type { EventUnplaced } from './caseNotice.ts';
 import { findEventProblems } from './findEventProblems.ts';
+import { observationIdOf } from './observationIdOf.ts';
+import { observationIdsOf } from './observationIdsOf.ts';
 import { renameEvent } from './renameEvent.ts';
 import type { Session } from './session.ts';
+import { stepOver } from './stepOver.ts';
+import type { UnplacedEvent } from './unplacedEvent.ts';
 
 /** What came of the events of a document. */
 export interface PlacedEvents {
@@ -40,12 +43,28 @@ export function placeEvents(compiled: CompiledModel, started: Session, document:
   const open = new Map<string, EventUnplaced>();
   /** Feature as the document calls it -> as it stands in the case. */
   const stated = new Map<string, string>();
-  let session = started;
+  // grown in place: copied once for every event they would take time in the square of their number
+  const events = [...started.content.events];
+  const unplaced: UnplacedEvent[] = [...started.content.unplaced];
+  const past = [...started.past];
+  const ids = observationIdsOf(started.content);
+  let { state } = started.content;
 
   const tryEvent = (event: CaseEvent): readonly Problem[] => {
-    const problems = findEventProblems(model, session.content, event);
-    if (problems.length === 0) session = appendEvent(compiled, session, event);
+    const content = { events, unplaced, state };
+    const problems = findEventProblems(model, content, event, ids);
+    if (problems.length > 0) return problems;
+    const after = stepOver(compiled, started.start, content, event);
+    events.push(event);
+    past.push(after.step);
+    ({ state } = after);
+    note(event);
     return problems;
+  };
+
+  const note = (event: CaseEvent): void => {
+    const id = observationIdOf(event);
+    if (id !== undefined) ids.add(id);
   };
 
   const namedToday = (event: CaseEvent): CaseEvent => {
@@ -73,16 +92,16 @@ export function placeEvents(compiled: CompiledModel, started: Session, document:
     replaceAnswer(event, placed && now.kind === 'context-set' ? now.feature : undefined);
     if (placed) continue;
     if (now.kind === 'equipment-set') takeKnown(now.equipment);
-    const { content } = session;
-    const kept = { before: content.events.length, event, reason: problems[0]!.code };
-    session = { ...session, content: { ...content, unplaced: [...content.unplaced, kept] } };
+    unplaced.push({ before: events.length, event, reason: problems[0]!.code });
+    note(event);
     if (counts(event)) open.set(subject, { kind: 'event-unplaced', event, problems });
   }
+  const session = { ...started, content: { events, unplaced, state }, past, future: [] };
   return { session, problems: found, damaged: found.some(isDamage), notices: [...open.values()] };
 
   function takeKnown(equipment: readonly string[]): void {
     const known = equipment.filter((id) => model.equipment.some((one) => one.id === id));
-    if (session.content.state.equipment?.join() !== known.join()) tryEvent({ kind: 'equipment-set', equipment: known });
+    if (state.equipment?.join() !== known.join()) tryEvent({ kind: 'equipment-set', equipment: known });
   }
 }
 
@@ -92,13 +111,15 @@ function isDamage({ code }: Problem): boolean {
 
 /** All events of a document, those without a place where they belong. */
 function inOrder({ events, unplaced = [] }: CaseDocument): { readonly event: CaseEvent; readonly path: string }[] {
-  const kept = unplaced.map(({ before, event }, at) => ({
-    before: Math.min(before, events.length),
-    event,
-    path: `/unplaced/${at}/event`,
-  }));
+  const before = new Map<number, { readonly event: CaseEvent; readonly path: string }[]>();
+  for (const [at, one] of unplaced.entries()) {
+    const place = Math.min(one.before, events.length);
+    const there = before.get(place) ?? [];
+    there.push({ event: one.event, path: `/unplaced/${at}/event` });
+    before.set(place, there);
+  }
   return [...events, undefined].flatMap((event, at) => [
-    ...kept.filter(({ before }) => before === at),
+    ...(before.get(at) ?? []),
     ...(event === undefined ? [] : [{ event, path: `/events/${at}` }]),
   ]);
 }
