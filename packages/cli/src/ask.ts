@@ -106,21 +106,22 @@ export async function ask(
     keep(events);
     printStanding(terminal, model, now, { top, before });
   };
-  const leaveBehind = (): void => {
-    if (!isUnsaved(keeping, session)) return;
+  /** Leaves what nobody saved in a file. @returns what to say of it */
+  const leaveBehind = (): string => {
+    if (!isUnsaved(keeping, session)) return '';
     const path = recoverCase(compiled, session);
-    terminal.warn(
-      path === undefined
-        ? 'faultodds: what was answered could not be kept\n'
-        : `faultodds: what was answered is kept in '${path}'; 'faultodds ask ${path}' goes on with it\n`,
-    );
+    return path === undefined
+      ? 'faultodds: what was answered could not be kept\n'
+      : `faultodds: what was answered is kept in '${path}'; 'faultodds ask ${path}' goes on with it\n`;
   };
   const done =
     given !== undefined
       ? undefined
       : whenEnded(process, () => {
+          // first of all: to touch a terminal that is gone can end the program on the spot
+          const left = leaveBehind();
           restoreTerminal(process);
-          leaveBehind();
+          terminal.warn(left);
         });
 
   terminal.write(`${foldText(`${model.title}. Nothing is sent anywhere. Escape goes back.`, terminal.width)}\n`);
@@ -203,7 +204,7 @@ export async function ask(
         const sure = isUnsaved(keeping, session) ? await prompter.confirm('Leave without saving?') : true;
         if (sure === false) break;
         // pressing Ctrl-C again means it, but not that everything is to be thrown away
-        if (sure === undefined) leaveBehind();
+        if (sure === undefined) terminal.warn(leaveBehind());
         done?.();
         return;
       }

@@ -37,11 +37,11 @@ export function compileNetwork(network: Network, options: CompileOptions = {}): 
 
 /** As `compileNetwork`, with one variable in every clique; -1 for none. */
 export function compileTree(network: Network, options: CompileOptions, each: number): CompiledNetwork {
-  checkNumbers({
-    '/memoryLimitBytes': [options.memoryLimitBytes, { least: 0 }],
-    '/search/restarts': [options.search?.restarts, { least: 0 }],
-    '/search/share': [options.search?.share, { least: 0 }],
-  });
+  checkNumbers(
+    ['/memoryLimitBytes', options.memoryLimitBytes, 0, Infinity],
+    ['/search/restarts', options.search?.restarts, 0, Infinity],
+    ['/search/share', options.search?.share, 0, Infinity],
+  );
   const limit = options.memoryLimitBytes ?? 2 ** 30;
   const graph = moralGraph(network, each);
   const { cardinalities } = graph;

@@ -18,7 +18,7 @@ export interface CompileSweepOptions {
  * What is derived is kept, so that asking again with one likelihood more costs only what it touches.
  * @throws QueryError `query-variable-unknown`, `root-has-parents`; OptionError */
 export function compileSweep(network: Network, options: CompileSweepOptions): CompiledSweep {
-  checkNumbers({ '/memoryLimitBytes': [options.memoryLimitBytes, { least: 0 }] });
+  checkNumbers(['/memoryLimitBytes', options.memoryLimitBytes, 0, Infinity]);
   const root = variablePositions(network, [options.root], '/root')[0]!;
   if (network.variables[root]!.parents.length > 0) {
     throw new QueryError([

@@ -17,7 +17,7 @@ export interface DefineNetworkOptions {
  * @throws NetworkError with every problem found; OptionError
  * @example defineNetwork({ variables: [{ name: 'rain', states: ['yes', 'no'], table: [0.2, 0.8] }] }).variables.length // 1 */
 export function defineNetwork(definition: NetworkDefinition, options: DefineNetworkOptions = {}): Network {
-  checkNumbers({ '/rowTolerance': [options.rowTolerance, { least: 0, most: 1 }] });
+  checkNumbers(['/rowTolerance', options.rowTolerance, 0, 1]);
   const rowTolerance = options.rowTolerance ?? 1e-6;
   const problems: Problem[] = [];
   const report = (code: string, path: string, message: string, hint: string): void => {

@@ -10,6 +10,8 @@ export interface Problem {
   readonly hint: string;
 }
 
+const LONGEST = 500;
+
 /** Base of every error this package throws; carries all problems found, the first one also as `code`, `path` and `hint`.
  * @param name class name shown in messages. @param found at least one problem. */
 export class InferenceError extends Error {
@@ -19,7 +21,11 @@ export class InferenceError extends Error {
   readonly problems: readonly Problem[];
 
   constructor(name: string, found: readonly [Problem, ...Problem[]]) {
-    const problems = found.map(shortened) as [Problem, ...Problem[]];
+    // a message may quote what was found, and what was found may be a whole file
+    const problems = found.map((one) => ({ ...one, message: one.message.slice(0, LONGEST) })) as [
+      Problem,
+      ...Problem[],
+    ];
     const first = problems[0];
     const more = problems.length > 1 ? `\n  and ${problems.length - 1} more` : '';
     super(
@@ -31,12 +37,4 @@ export class InferenceError extends Error {
     this.hint = first.hint;
     this.problems = problems;
   }
-}
-
-const LONGEST = 500;
-
-/** A message may quote what was found, and what was found may be a whole file. */
-function shortened(problem: Problem): Problem {
-  const { message } = problem;
-  return message.length <= LONGEST ? problem : { ...problem, message: `${message.slice(0, LONGEST)}…` };
 }

@@ -24,7 +24,7 @@ export function mostProbableExplanation(compiled: CompiledNetwork, evidence: Evi
  * @throws EvidenceInputError, ImpossibleEvidenceError, OptionError
  * Source: Nilsson 1998, Statistics and Computing 8:159-173. */
 export function mostProbableExplanations(compiled: CompiledNetwork, evidence: Evidence, count: number): Explanation[] {
-  checkNumbers({ '/count': [count, { least: 0 }] });
+  checkNumbers(['/count', count, 0, Infinity]);
   const { tree } = compiled;
   const tables = maxTables(compiled, readEvidence(compiled.network, evidence));
   const completed = (states: Int32Array, from: number): void => {

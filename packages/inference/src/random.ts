@@ -6,7 +6,7 @@ export type Random = () => number;
 /** A seeded source of chance (mulberry32: a 32-bit counter, mixed; period 2^32). The same seed gives the same numbers everywhere.
  * @throws OptionError when the seed is no finite number */
 export function seededRandom(seed: number): Random {
-  checkNumbers({ '/seed': [seed ?? NaN, { least: -Number.MAX_VALUE, most: Number.MAX_VALUE }] });
+  checkNumbers(['/seed', seed ?? NaN, -Number.MAX_VALUE, Number.MAX_VALUE]);
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;

@@ -1,4 +1,4 @@
-import { checkNumbers } from './checkNumbers.ts';
+import { checkNumbers, type NumberRule } from './checkNumbers.ts';
 import { checkPosition } from './checkPosition.ts';
 import type { Propagation } from './propagation.ts';
 
@@ -9,7 +9,7 @@ export function setFinding({ compiled, states, soft }: Propagation, variable: nu
   const count = compiled.cardinalities[variable];
   if (count === undefined || !(state >= -1 && state < count && (state | 0) === state)) {
     checkPosition(compiled, variable);
-    checkNumbers({ '/state': [state ?? NaN, { least: -1, most: count! - 1, whole: true }] });
+    checkNumbers(['/state', state ?? NaN, -1, count! - 1, true]);
   }
   states[variable] = state;
   soft[variable] = 0;
@@ -27,15 +27,11 @@ export function setLikelihood(
   if (!areWeights(weights, compiled.cardinalities[variable]) || !(logScale < Infinity)) {
     checkPosition(compiled, variable);
     const count = compiled.cardinalities[variable]!;
-    const rules = Array.from({ length: count }, (_, k) => [
-      `/weights/${k}`,
-      [weights?.[k] ?? NaN, { least: 0, most: 1 }],
-    ]);
-    checkNumbers({
-      ...(Object.fromEntries(rules) as Parameters<typeof checkNumbers>[0]),
-      '/weights/length': [weights?.length ?? NaN, { least: count, most: count }],
-      '/logScale': [logScale ?? NaN, { most: Number.MAX_VALUE }],
-    });
+    checkNumbers(
+      ['/weights/length', weights?.length ?? NaN, count, count],
+      ...Array.from({ length: count }, (_, k): NumberRule => [`/weights/${k}`, weights?.[k] ?? NaN, 0, 1]),
+      ['/logScale', logScale ?? NaN, -Infinity, Number.MAX_VALUE],
+    );
   }
   const at = compiled.marginAt[variable]!;
   let changed = softLogs[variable] !== logScale;

@@ -1,6 +1,7 @@
-import { FaultoddsError, type Session, caseState, loadCase, recordEvent, saveCase, startCase } from '@faultodds/core';
+import { FaultoddsError, type Session, caseState, loadCase, recordEvent, saveCase } from '@faultodds/core';
 import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
+import { beginCase } from './beginCase.ts';
 import { type CaseStore, createCaseStore, troubleOf } from './caseStore.svelte.ts';
 import type { CaseSummary, Device, KeptCase, Recalled } from './device.ts';
 import { createKeeping, type Keeping } from './keeping.svelte.ts';
@@ -91,15 +92,8 @@ export function createWorkbench(
   }
 
   function emptyCase(): Session {
-    let session = startCase({ id: newId(), title: t.cases.untitled });
-    for (const event of preferences.firstEvents(compiled.model)) {
-      try {
-        session = recordEvent(compiled, session, event);
-      } catch {
-        // kept by another version of this page, or by hand: no choice of this one
-      }
-    }
-    return { ...session, past: [] }; // what was chosen once is no step of this case
+    const about = { id: newId(), title: t.cases.untitled };
+    return beginCase(compiled, about, preferences.firstEvents(compiled.model));
   }
 
   async function keep(session: Session): Promise<void> {

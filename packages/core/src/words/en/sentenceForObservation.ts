@@ -9,11 +9,7 @@ const WORTH_SAYING_DECIBANS = 1;
 
 /** What a result did and why, in two or three sentences with natural frequencies: "Of 1000 engines like this, 3 had “…” before this
  * result and 24 after it. …". The cause it is about is the one it moved most. */
-export function sentenceForObservation(
-  model: Model,
-  step: ObservationMove,
-  language: Language = english,
-): string {
+export function sentenceForObservation(model: Model, step: ObservationMove, language: Language = english): string {
   const { messages } = language;
   const [top] = step.movers;
   if (top === undefined) {
@@ -48,10 +44,6 @@ function reason({ weightDecibans }: Mover, { messages, formatTimes }: Language):
   return weightDecibans > 0 ? messages.speaksFor({ times }) : messages.speaksAgainst({ times });
 }
 
-function countsOf(
-  { of1000 }: ObservationMove,
-  { cause }: Mover,
-  { messages }: Language,
-): readonly [string, string] {
+function countsOf({ of1000 }: ObservationMove, { cause }: Mover, { messages }: Language): readonly [string, string] {
   return [messages.count(of1000.before[cause] ?? 0), messages.count(of1000.after[cause] ?? 0)];
 }
