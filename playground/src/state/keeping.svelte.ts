@@ -12,7 +12,8 @@ export interface Keeping {
   put(key: string, write: () => Promise<void>): void;
   /** Forgets what waits under a key. */
   drop(key: string): void;
-  /** A question to the device: when the browser fails it or does not answer in time, that is the trouble; an answer ends it. */
+  /** A question to the device: when the browser fails it or does not answer in time, that is the trouble; an answer ends it,
+   * unless something could not be written. */
   ask<T>(question: Promise<T>): Promise<T>;
   /** Resolves when nothing is left to write, or nothing can be written. */
   settled(): Promise<void>;
@@ -30,6 +31,8 @@ export function createKeeping(): Keeping {
   let left = $state(0);
   let trouble = $state<KeepingTrouble | null>(null);
   let working: string | null = null;
+  /** Why the last write failed: that a question is answered meanwhile does not mend it. */
+  let failed: KeepingTrouble | null = null;
   let retry: ReturnType<typeof setTimeout> | undefined;
   let listening: (() => void)[] = [];
 
@@ -47,7 +50,7 @@ export function createKeeping(): Keeping {
     }, PATIENCE);
     try {
       const answer = await question;
-      trouble = null;
+      trouble = failed;
       return answer;
     } catch (error) {
       if (error instanceof DOMException) trouble = error.name === 'QuotaExceededError' ? 'full' : 'refused';
@@ -67,10 +70,11 @@ export function createKeeping(): Keeping {
       waiting.delete(key);
       working = key;
       try {
-        await ask(write());
+        await ask(write().then(() => void (failed = null)));
         working = null;
       } catch (error) {
         working = null;
+        failed = trouble;
         if (!waiting.has(key)) waiting.set(key, write);
         tell();
         if (!(error instanceof DOMException)) throw error;
