@@ -37,9 +37,9 @@ export async function servePlayground(): Promise<Playground> {
       const context = await browser.newContext({ reducedMotion: 'reduce', viewport: DESK, ...options });
       // a page left open goes on working in the background and slows the tests after it
       onTestFinished(() => context.close());
+      context.setDefaultTimeout(120_000); // of every window; slow machines: what should be there is found as soon as it is
       const page = await context.newPage();
       if (before) await page.addInitScript(before);
-      page.setDefaultTimeout(120_000); // slow machines; what should be there is found as soon as it is
       const complaints: string[] = [];
       const strangers: string[] = [];
       page.on('pageerror', (error) => complaints.push(String(error)));
