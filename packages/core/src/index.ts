@@ -74,6 +74,12 @@ export { proofOfRepair, type ProofOfRepair } from './decision/advice/proofOfRepa
 export { nextActions } from './decision/advice/nextActions.ts';
 export { actionThresholds, type ActionThresholds, type ThresholdStakes } from './decision/advice/actionThresholds.ts';
 
+// long computations in turns
+export type { Cancel } from './turns/cancel.ts';
+export type { Turns } from './turns/turns.ts';
+export { runInTurns, type RunOptions } from './turns/runInTurns.ts';
+export { runToEnd } from './turns/runToEnd.ts';
+
 // decision problems and solvers
 export type { Action } from './decision/problem/action.ts';
 export type {
@@ -92,7 +98,7 @@ export { tableProblem } from './decision/problem/tableProblem.ts';
 export { allowedActions } from './decision/problem/allowedActions.ts';
 export { takeAction } from './decision/problem/takeAction.ts';
 export { costOfPolicy } from './decision/cost/costOfPolicy.ts';
-export type { Cancel, Policy, Solution, Solver, SolverOptions, SolverProgress } from './decision/solvers/solver.ts';
+export type { Policy, Solution, Solver, SolverOptions, SolverProgress } from './decision/solvers/solver.ts';
 export { repairOrder } from './decision/solvers/repairOrder.ts';
 export { informationPerCost } from './decision/solvers/informationPerCost.ts';
 export { oneStep } from './decision/solvers/oneStep.ts';
@@ -114,6 +120,7 @@ export { planAsSvg } from './decision/plan/planAsSvg.ts';
 export { repairOrTest, type CauseThresholds, type RepairOrTest } from './decision/advice/repairOrTest.ts';
 export {
   whatWouldItTake,
+  whatWouldItTakeInTurns,
   type BigStep,
   type TakesOptions,
   type WhatItTakes,
@@ -149,9 +156,14 @@ export { weightOfEvidence } from './explanation/weightOfEvidence.ts';
 
 // doubt about the numbers
 export type { DoubtOptions } from './doubt/doubtOptions.ts';
-export { credibleRanking, type CredibleCause, type CredibleRanking } from './doubt/credibleRanking.ts';
-export { adviceFlips, type AdviceFlip, type AdviceFlipOptions } from './doubt/adviceFlips.ts';
-export { firmAdvice, type FirmAdvice } from './doubt/firmAdvice.ts';
+export {
+  credibleRanking,
+  credibleRankingInTurns,
+  type CredibleCause,
+  type CredibleRanking,
+} from './doubt/credibleRanking.ts';
+export { adviceFlips, adviceFlipsInTurns, type AdviceFlip, type AdviceFlipOptions } from './doubt/adviceFlips.ts';
+export { firmAdvice, firmAdviceInTurns, type FirmAdvice } from './doubt/firmAdvice.ts';
 export { sensitivity, type Sensitivity, type SensitivityFunction } from './doubt/sensitivity.ts';
 export type { Line } from './doubt/jointLines.ts';
 export { evidenceConflict, type EvidenceConflict } from './doubt/evidenceConflict.ts';

@@ -9,6 +9,10 @@ import { nextActions } from '../decision/advice/nextActions.ts';
 import { rangeOfProbability } from '../distributions/rangeOfProbability.ts';
 import { changeNumber } from '../model/changeNumber.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
+import type { Cancel } from '../turns/cancel.ts';
+import { runToEnd } from '../turns/runToEnd.ts';
+import type { Turns } from '../turns/turns.ts';
+import { untilAborted } from '../turns/untilAborted.ts';
 import { sameStep } from './sameStep.ts';
 import { sensitivity } from './sensitivity.ts';
 
@@ -33,8 +37,8 @@ export interface AdviceFlip {
 export interface AdviceFlipOptions {
   /** How many of the most influential numbers of the ranking are tried, besides those of the step that is advised. Default 12. */
   readonly numbers?: number;
-  /** Ends early with what was found so far. */
-  readonly signal?: { readonly aborted: boolean };
+  /** Looked at after every advice: ends with the flips found so far, without one that is being narrowed. */
+  readonly signal?: Cancel;
 }
 
 const optionsSchema = z.strictObject({
@@ -52,7 +56,26 @@ export function adviceFlips(
   circumstances: Circumstances = {},
   options: AdviceFlipOptions = {},
 ): readonly AdviceFlip[] {
+  return runToEnd(adviceFlipsInTurns(compiled, facts, circumstances, options));
+}
+
+/** The same, giving way after every advice. @throws EvidenceError with the first turn @throws OptionError at once */
+export function adviceFlipsInTurns(
+  compiled: CompiledModel,
+  facts: Facts,
+  circumstances: Circumstances = {},
+  options: AdviceFlipOptions = {},
+): Turns<readonly AdviceFlip[]> {
   checkOptions(optionsSchema, options);
+  return flipTurns(compiled, facts, circumstances, options);
+}
+
+function* flipTurns(
+  compiled: CompiledModel,
+  facts: Facts,
+  circumstances: Circumstances,
+  options: AdviceFlipOptions,
+): Turns<readonly AdviceFlip[]> {
   const { numbers = 12, signal } = options;
   const advise = (model: CompiledModel): Advice['best'] =>
     nextActions(model, updateBelief(model, facts), circumstances).best;
@@ -61,12 +84,23 @@ export function adviceFlips(
   for (const candidate of [...sensitivity(compiled, facts).functions.slice(0, numbers), ...rowsOf(compiled, now)]) {
     if (signal?.aborted === true) break;
     const { path, value, low, high } = candidate;
-    const there = (x: number): Advice['best'] => advise(changeNumber(compiled, path, x));
+    const there = function* (x: number): Turns<Advice['best']> {
+      const best = advise(changeNumber(compiled, path, x));
+      yield;
+      return best;
+    };
+    const search = function* (last: number): Turns<AdviceFlip | undefined> {
+      if (sameStep(yield* there(last), now)) return undefined;
+      const at = yield* narrow(value, last, (high - low) / 100, function* (x) {
+        return !sameStep(yield* there(x), now);
+      });
+      return { path, value, low, high, at, best: yield* there(at) };
+    };
     for (const end of [low, high]) {
       const last = path.includes('/p/') ? Math.min(Math.max(end, NEVER_CERTAIN), 1 - NEVER_CERTAIN) : end;
-      if (!(last > 0) || last === value || sameStep(there(last), now)) continue;
-      const at = narrow(value, last, (high - low) / 100, (x) => !sameStep(there(x), now));
-      flips.push({ path, value, low, high, at, best: there(at) });
+      if (!(last > 0) || last === value) continue;
+      const flip = yield* untilAborted(search(last), signal);
+      if (flip !== undefined) flips.push(flip);
     }
   }
   const share = ({ at, value, low, high }: AdviceFlip): number => Math.abs(at - value) / (high - low);
@@ -93,11 +127,16 @@ function rowsOf({ model, tests }: CompiledModel, best: Advice['best']): Candidat
 }
 
 /** The point between `inside` and `outside` nearest to `inside` at which `isOutside` holds, to `step`: halving, one crossing assumed. */
-function narrow(inside: number, outside: number, step: number, isOutside: (x: number) => boolean): number {
+function* narrow(
+  inside: number,
+  outside: number,
+  step: number,
+  isOutside: (x: number) => Turns<boolean>,
+): Turns<number> {
   let [near, far] = [inside, outside];
   while (Math.abs(far - near) > step) {
     const middle = (near + far) / 2;
-    if (isOutside(middle)) far = middle;
+    if (yield* isOutside(middle)) far = middle;
     else near = middle;
   }
   return far;

@@ -6,6 +6,8 @@ import { sweepFacts } from '../belief/sweepFacts.ts';
 import { seededRandom } from '../distributions/random.ts';
 import { recompileModel } from '../model/compileModel.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
+import { runToEnd } from '../turns/runToEnd.ts';
+import type { Turns } from '../turns/turns.ts';
 import { doubtOptionsSchema, type DoubtOptions } from './doubtOptions.ts';
 import { drawModel } from './drawModel.ts';
 
@@ -34,7 +36,21 @@ export interface CredibleRanking {
  * all numbers that matter here (see `drawModel`).
  * @throws EvidenceError as `rankCauses` does @throws OptionError */
 export function credibleRanking(compiled: CompiledModel, facts: Facts, options: DoubtOptions = {}): CredibleRanking {
+  return runToEnd(credibleRankingInTurns(compiled, facts, options));
+}
+
+/** The same, giving way after every draw: aborted then, it answers from the draws it has.
+ * @throws EvidenceError with the first turn @throws OptionError at once */
+export function credibleRankingInTurns(
+  compiled: CompiledModel,
+  facts: Facts,
+  options: DoubtOptions = {},
+): Turns<CredibleRanking> {
   checkOptions(doubtOptionsSchema, options);
+  return rankingTurns(compiled, facts, options);
+}
+
+function* rankingTurns(compiled: CompiledModel, facts: Facts, options: DoubtOptions): Turns<CredibleRanking> {
   const { draws: wanted = 2000, seed = 1, signal } = options;
   const { ranking } = rankCauses(compiled, facts);
   const tests = new Set(facts.observations.map((observation) => testAsked(compiled, observation)));
@@ -44,6 +60,7 @@ export function credibleRanking(compiled: CompiledModel, facts: Facts, options: 
   while (posteriors.length < wanted && !(signal?.aborted === true && posteriors.length > 0)) {
     const drawn = recompileModel(compiled, drawModel(compiled.model, random, { tests, contextValues }));
     posteriors.push(sweepFacts(drawn, facts, { posteriorOnly: true }).posterior);
+    yield;
   }
   const leaders = posteriors.map((posterior) => posterior.indexOf(posterior.reduce((a, b) => Math.max(a, b))));
   const causes = ranking.map(({ cause, probability }): CredibleCause => {

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { optionSchemas } from '../errors/optionSchemas.ts';
+import type { Cancel } from '../turns/cancel.ts';
 
 /** Shape of `DoubtOptions`. */
 export const doubtOptionsSchema: z.ZodMiniType = z.strictObject({
@@ -14,6 +15,6 @@ export interface DoubtOptions {
   readonly draws?: number;
   /** Default 1. */
   readonly seed?: number;
-  /** Ends early with the draws made so far (at least one). */
-  readonly signal?: { readonly aborted: boolean };
+  /** Looked at after every draw: ends with the draws made so far (at least one). */
+  readonly signal?: Cancel;
 }

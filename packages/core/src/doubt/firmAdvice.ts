@@ -7,6 +7,8 @@ import { nextActions } from '../decision/advice/nextActions.ts';
 import { seededRandom } from '../distributions/random.ts';
 import { recompileModel } from '../model/compileModel.ts';
 import type { CompiledModel } from '../model/compiledModel.ts';
+import { runToEnd } from '../turns/runToEnd.ts';
+import type { Turns } from '../turns/turns.ts';
 import { doubtOptionsSchema, type DoubtOptions } from './doubtOptions.ts';
 import { drawModel } from './drawModel.ts';
 import { sameStep } from './sameStep.ts';
@@ -32,7 +34,27 @@ export function firmAdvice(
   circumstances: Circumstances = {},
   options: DoubtOptions = {},
 ): FirmAdvice {
+  return runToEnd(firmAdviceInTurns(compiled, facts, circumstances, options));
+}
+
+/** The same, giving way after every draw: aborted then, it answers from the draws it has.
+ * @throws EvidenceError with the first turn @throws OptionError at once */
+export function firmAdviceInTurns(
+  compiled: CompiledModel,
+  facts: Facts,
+  circumstances: Circumstances = {},
+  options: DoubtOptions = {},
+): Turns<FirmAdvice> {
   checkOptions(doubtOptionsSchema, options);
+  return adviceTurns(compiled, facts, circumstances, options);
+}
+
+function* adviceTurns(
+  compiled: CompiledModel,
+  facts: Facts,
+  circumstances: Circumstances,
+  options: DoubtOptions,
+): Turns<FirmAdvice> {
   const { draws: wanted = 200, seed = 1, signal } = options;
   const { best } = nextActions(compiled, updateBelief(compiled, facts), circumstances);
   const random = seededRandom(seed);
@@ -45,6 +67,7 @@ export function firmAdvice(
     const known = counts.get(key) ?? { best: advised, count: 0 };
     counts.set(key, { ...known, count: known.count + 1 });
     draws += 1;
+    yield;
   }
   const shares = [...counts.values()].map((entry) => ({ best: entry.best, share: entry.count / draws }));
   return {

@@ -1,6 +1,6 @@
 import { REFER } from '../decision/problem/action.ts';
 import { allowedActions, chanceOfCure } from '../decision/problem/allowedActions.ts';
-import { certifiedGap, type Policy, type Solver } from '../decision/solvers/solver.ts';
+import { certifiedGap, makeSolver, type Policy, type Solver } from '../decision/solvers/solver.ts';
 import { costOfPolicy } from '../decision/cost/costOfPolicy.ts';
 import { costOfKnowing, perfectInformation } from '../decision/bounds/perfectInformation.ts';
 
@@ -11,36 +11,34 @@ const LEAST_CHANCE = 0.1;
  * to cure, price aside; handed on when none has one chance in ten. No tests. `upperBound` is its exact cost.
  * `usual` holds repair ids; those the problem does not know are skipped. */
 export function partsSwapping(usual: readonly string[]): Solver {
-  return {
-    id: 'parts-swapping',
-    solve: (problem) => {
-      const order = usual.map((id) => problem.repairs.findIndex((repair) => repair.id === id)).filter((at) => at >= 0);
-      const policy: Policy = (state) => {
-        const repairs = allowedActions(problem, state).flatMap((action) =>
-          action.kind === 'repair' ? [action.repair] : [],
-        );
-        const next = order.find((repair) => repairs.includes(repair));
-        if (next !== undefined) return { kind: 'repair', repair: next };
-        const [likeliest] = repairs
-          .map((repair) => ({ repair, chance: chanceOfCure(problem, state, repair) }))
-          .sort((a, b) => b.chance - a.chance);
-        if (likeliest === undefined || likeliest.chance < LEAST_CHANCE) return REFER;
-        return { kind: 'repair', repair: likeliest.repair };
-      };
-      const { start } = problem;
-      const lowerBound = costOfKnowing(perfectInformation(problem)(start.open, start.tried), start);
-      const upperBound = costOfPolicy(problem, policy);
-      return {
-        solver: 'parts-swapping',
-        policy,
-        progress: {
-          best: policy(start),
-          lowerBound,
-          upperBound,
-          certifiedGap: certifiedGap(lowerBound, upperBound),
-          steps: 1,
-        },
-      };
-    },
-  };
+  return makeSolver('parts-swapping', function* (problem) {
+    yield;
+    const order = usual.map((id) => problem.repairs.findIndex((repair) => repair.id === id)).filter((at) => at >= 0);
+    const policy: Policy = (state) => {
+      const repairs = allowedActions(problem, state).flatMap((action) =>
+        action.kind === 'repair' ? [action.repair] : [],
+      );
+      const next = order.find((repair) => repairs.includes(repair));
+      if (next !== undefined) return { kind: 'repair', repair: next };
+      const [likeliest] = repairs
+        .map((repair) => ({ repair, chance: chanceOfCure(problem, state, repair) }))
+        .sort((a, b) => b.chance - a.chance);
+      if (likeliest === undefined || likeliest.chance < LEAST_CHANCE) return REFER;
+      return { kind: 'repair', repair: likeliest.repair };
+    };
+    const { start } = problem;
+    const lowerBound = costOfKnowing(perfectInformation(problem)(start.open, start.tried), start);
+    const upperBound = costOfPolicy(problem, policy);
+    return {
+      solver: 'parts-swapping',
+      policy,
+      progress: {
+        best: policy(start),
+        lowerBound,
+        upperBound,
+        certifiedGap: certifiedGap(lowerBound, upperBound),
+        steps: 1,
+      },
+    };
+  });
 }

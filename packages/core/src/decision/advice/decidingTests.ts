@@ -1,7 +1,10 @@
 import type { ProposedTest } from '../../steps/proposedTest.ts';
 import type { Money } from '../cost/money.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
-import type { Cancel } from '../solvers/solver.ts';
+import type { Cancel } from '../../turns/cancel.ts';
+import { runToEnd } from '../../turns/runToEnd.ts';
+import type { Turns } from '../../turns/turns.ts';
+import { untilAborted } from '../../turns/untilAborted.ts';
 import { judgeSequence } from './judgeSequence.ts';
 import { screenSequences } from './screenSequences.ts';
 import type { ThresholdQuestion } from './thresholdQuestion.ts';
@@ -61,6 +64,11 @@ interface Candidate {
  * about the group for their price first; what costs more than a likely answer is passed over. Every sequence gets a quick look on the
  * most probable configurations; the figures of the answer are exact. */
 export function decidingTests(question: DecidingQuestion): DecidingSearch {
+  return runToEnd(decidingTestsInTurns(question));
+}
+
+/** The same, giving way after every sequence looked at and after every test of one that is judged; aborted, it judges no more. */
+export function* decidingTestsInTurns(question: DecidingQuestion): Turns<DecidingSearch> {
   const { problem, belongs, group, evaluations = DEFAULT_EVALUATIONS, signal, onImprove } = question;
   const { start } = problem;
   const outside = problem.tests
@@ -86,11 +94,14 @@ export function decidingTests(question: DecidingQuestion): DecidingSearch {
       }
       looked += 1;
       candidates.push({ sequence, price, reached: reach(sequence) });
+      yield;
     }
     for (const { sequence, price } of shortList(candidates)) {
       if (best?.isLikely === true && price >= best.price.amount) continue;
       const amount = { amount: price, currency: problem.currency };
-      const { reachedIfTrue, reachedIfFalse } = judgeSequence(question, sequence);
+      const judged = yield* untilAborted(judgeSequence(question, sequence), signal);
+      if (judged === undefined) break;
+      const { reachedIfTrue, reachedIfFalse } = judged;
       const isLikely = reachedIfTrue >= LIKELY;
       const tests = proposed(problem, sequence);
       const found = { tests, price: amount, reachedIfTrue, reachedIfFalse, isLikely };

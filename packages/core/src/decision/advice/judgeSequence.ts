@@ -1,18 +1,20 @@
+import type { Turns } from '../../turns/turns.ts';
 import type { DecisionState } from '../problem/decisionProblem.ts';
 import { takeAction } from '../problem/takeAction.ts';
 import type { ThresholdQuestion } from './thresholdQuestion.ts';
 
 /** Exact chances that doing all tests of a sequence brings the group to the threshold, if the cause is in it and if it is not. Their
- * order does not matter; the one with the fewest outcomes goes first, which asks for the fewest tables. */
-export function judgeSequence(
+ * order does not matter; the one with the fewest outcomes goes first, which asks for the fewest tables. Gives way after every
+ * test taken. */
+export function* judgeSequence(
   { problem, group, threshold }: Omit<ThresholdQuestion, 'configurations'>,
   sequence: readonly number[],
-): { readonly reachedIfTrue: number; readonly reachedIfFalse: number } {
+): Turns<{ readonly reachedIfTrue: number; readonly reachedIfFalse: number }> {
   const inGroup = (posterior: Float64Array): number => posterior.reduce((sum, p, c) => sum + p * group[c]!, 0);
   const order = [...sequence].sort((a, b) => problem.tests[a]!.outcomes.length - problem.tests[b]!.outcomes.length);
   let reachedTrue = 0;
   let reachedFalse = 0;
-  const walk = (state: DecisionState, reached: number, at: number): void => {
+  const walk = function* (state: DecisionState, reached: number, at: number): Turns<void> {
     const test = order[at];
     if (test === undefined) {
       const p = inGroup(state.posterior);
@@ -21,11 +23,13 @@ export function judgeSequence(
       reachedFalse += reached * (1 - p);
       return;
     }
-    for (const { probability, state: then } of takeAction(problem, state, { kind: 'test', test }).branches) {
-      if (then !== undefined) walk(then, reached * probability, at + 1);
+    const { branches } = takeAction(problem, state, { kind: 'test', test });
+    yield;
+    for (const { probability, state: then } of branches) {
+      if (then !== undefined) yield* walk(then, reached * probability, at + 1);
     }
   };
-  walk(problem.start, 1, 0);
+  yield* walk(problem.start, 1, 0);
   const now = inGroup(problem.start.posterior);
   return {
     reachedIfTrue: Math.min(1, reachedTrue / now),

@@ -10,12 +10,14 @@ import type { StepFacts } from '../../steps/stepFacts.ts';
 import { accessBits } from '../cost/accessBits.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import { evidenceOf } from '../../belief/evidenceOf.ts';
-import { decidingTests, type DecidingQuestion, type DecidingTests } from './decidingTests.ts';
+import { decidingTestsInTurns, type DecidingQuestion, type DecidingTests } from './decidingTests.ts';
 import { configurationsOfCase } from '../problem/configurationsOfCase.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import { preferenceFor } from './preferenceFor.ts';
 import { problemOfCase } from '../problem/problemOfCase.ts';
-import type { Cancel } from '../solvers/solver.ts';
+import type { Cancel } from '../../turns/cancel.ts';
+import { runToEnd } from '../../turns/runToEnd.ts';
+import type { Turns } from '../../turns/turns.ts';
 
 /** Something one hesitates to do: opening an access, or a repair. */
 export type BigStep =
@@ -48,7 +50,7 @@ export interface WhatItTakes {
 export interface TakesOptions {
   /** Sequences of tests looked at, at most. Default 4000. */
   readonly evaluations?: number;
-  /** Ends the search with the best answer so far. */
+  /** Looked at after every sequence, and after every test of one that is judged: ends the search with the best answer so far. */
   readonly signal?: Cancel;
   /** Called as soon as the threshold is known, and with every better answer. */
   readonly onImprove?: (answer: WhatItTakes) => void;
@@ -78,8 +80,30 @@ export function whatWouldItTake(
   step: BigStep,
   options: TakesOptions = {},
 ): WhatItTakes {
+  return runToEnd(whatWouldItTakeInTurns(compiled, belief, circumstances, step, options));
+}
+
+/** The same, giving way after every look at all tests, after every sequence and after every test of one that is judged.
+ * @throws EvidenceError with the first turn @throws OptionError at once */
+export function whatWouldItTakeInTurns(
+  compiled: CompiledModel,
+  belief: Belief,
+  circumstances: Circumstances,
+  step: BigStep,
+  options: TakesOptions = {},
+): Turns<WhatItTakes> {
   checkOptions(stepSchema, step, '/step');
   checkOptions(optionsSchema, options);
+  return takesTurns(compiled, belief, circumstances, step, options);
+}
+
+function* takesTurns(
+  compiled: CompiledModel,
+  belief: Belief,
+  circumstances: Circumstances,
+  step: BigStep,
+  options: TakesOptions,
+): Turns<WhatItTakes> {
   const problem = problemOfCase(compiled, belief, circumstances);
   const { posterior, open } = problem.start;
   const { belongs, cures, bits } = scopeOf(compiled, problem, step);
@@ -93,12 +117,16 @@ export function whatWouldItTake(
   if (!(probability > 0)) return { status: 'impossible', ...answer };
 
   const preference = preferenceFor(problem, belongs);
-  const margin = (p: number): number => preference(reweigh(posterior, cures, probability, p));
-  if (probability >= CERTAIN) return { status: margin(probability) <= 0 ? 'already-best' : 'never', ...answer };
-  if (margin(probability) <= 0) {
-    return { status: 'already-best', ...answer, threshold: crossing(margin, probability, 0) ?? 0 };
+  const isBestAt = function* (p: number): Turns<boolean> {
+    const isBest = preference(reweigh(posterior, cures, probability, p)) <= 0;
+    yield;
+    return isBest;
+  };
+  if (probability >= CERTAIN) return { status: (yield* isBestAt(probability)) ? 'already-best' : 'never', ...answer };
+  if (yield* isBestAt(probability)) {
+    return { status: 'already-best', ...answer, threshold: (yield* crossing(isBestAt, probability, 0)) ?? 0 };
   }
-  const threshold = crossing(margin, probability, CERTAIN);
+  const threshold = yield* crossing(isBestAt, probability, CERTAIN);
   if (threshold === undefined) return { status: 'never', ...answer };
   const reachable = { status: 'reachable', ...answer, threshold } as const;
   options.onImprove?.(reachable);
@@ -115,7 +143,7 @@ export function whatWouldItTake(
     ...(options.signal === undefined ? {} : { signal: options.signal }),
     onImprove: (found) => options.onImprove?.({ ...reachable, tests: found }),
   };
-  const { tests: found, ...searched } = decidingTests(question);
+  const { tests: found, ...searched } = yield* decidingTestsInTurns(question);
   return { ...reachable, tests: found, search: searched };
 }
 
@@ -154,24 +182,24 @@ function reweigh(posterior: Float64Array, cures: Uint8Array, now: number, to: nu
   return posterior.map((p, c) => (cures[c] === 1 ? (p * to) / now : (p * (1 - to)) / (1 - now)));
 }
 
-/** Where the margin first changes sign on the way from one probability to another, walked in log odds; `undefined` if it never does. */
-function crossing(margin: (p: number) => number, from: number, to: number): number | undefined {
+/** Where the step first becomes, or ceases to be, the best on the way from one probability to another, walked in log odds; `undefined` if it never does. */
+function* crossing(isBestAt: (p: number) => Turns<boolean>, from: number, to: number): Turns<number | undefined> {
   const least = 1 - CERTAIN;
   const logit = (p: number): number => Math.log(p / (1 - p));
   const start = logit(Math.min(CERTAIN, Math.max(least, from)));
   const end = logit(Math.min(CERTAIN, Math.max(least, to)));
   const probabilityAt = (x: number): number => 1 / (1 + Math.exp(-x));
-  const isBest = margin(from) <= 0;
+  const isBest = yield* isBestAt(from);
   let low = start;
   for (let at = 1; at <= GRID; at += 1) {
     let high = start + ((end - start) * at) / GRID;
-    if (margin(probabilityAt(high)) <= 0 === isBest) {
+    if ((yield* isBestAt(probabilityAt(high))) === isBest) {
       low = high;
       continue;
     }
     for (let turn = 0; turn < BISECTIONS; turn += 1) {
       const middle = (low + high) / 2;
-      if (margin(probabilityAt(middle)) <= 0 === isBest) low = middle;
+      if ((yield* isBestAt(probabilityAt(middle))) === isBest) low = middle;
       else high = middle;
     }
     return probabilityAt(isBest ? low : high);

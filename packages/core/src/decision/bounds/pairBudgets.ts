@@ -1,6 +1,8 @@
+import { runToEnd } from '../../turns/runToEnd.ts';
+import type { Turns } from '../../turns/turns.ts';
 import { certifyPair, oweFaint } from './certifyPair.ts';
 import { GRID, valueAt } from './oddsGrid.ts';
-import { CLAIM, type PairGame } from './pairGame.ts';
+import { CLAIM, PAIRS_PER_TURN, type PairGame } from './pairGame.ts';
 import { pairWork, PLACES, REMEMBERED, rememberMostUsed } from './pairPlaces.ts';
 import { solvePair, type Precision } from './solvePair.ts';
 import { usesOfPair } from './usesOfPair.ts';
@@ -49,6 +51,11 @@ const BARELY_LESS = 1 - 1e-12;
  * Source: Lagrangian decomposition, Guignard & Kim 1987, Mathematical Programming 39:215-228; exponentiated gradient: Kivinen & Warmuth
  * 1997, Information and Computation 132:1-63. */
 export function pairBudgets(game: PairGame, rounds?: number): PairBudgets {
+  return runToEnd(pairBudgetsInTurns(game, rounds));
+}
+
+/** The same, giving way after every `PAIRS_PER_TURN` pairs that were solved, followed or certified. */
+export function* pairBudgetsInTurns(game: PairGame, rounds?: number): Turns<PairBudgets> {
   const { weight, first, second, pools, tests, access, budget, budgetAfter } = game;
   const count = weight.length;
   const worthOf = new Float64Array(first.length);
@@ -120,20 +127,28 @@ export function pairBudgets(game: PairGame, rounds?: number): PairBudgets {
     });
   };
 
+  let done = 0;
+  const isTurnOver = (): boolean => (done += 1) % PAIRS_PER_TURN === 0;
   const copy = (rows: readonly Float64Array<ArrayBuffer>[]): Float64Array<ArrayBuffer>[] =>
     rows.map((row) => row.slice());
   let best = { worth: -Infinity, shares, surcharge, parts };
   let solved = 0;
   for (let round = 0; ; round += 1) {
     fillPools();
-    for (const p of alive) solvePair(game, p, money, work, values, ROUGH);
+    for (const p of alive) {
+      solvePair(game, p, money, work, values, ROUGH);
+      if (isTurnOver()) yield;
+    }
     solved += alive.length;
     const worth = worthNow();
     if (worth > best.worth)
       best = { worth, shares: shares.slice(), surcharge: copy(surcharge), parts: parts.map(copy) };
     if (round + 1 >= (rounds ?? (solved < ROUNDS.pairs ? ROUNDS.most : ROUNDS.least))) break;
     use.fill(0);
-    for (const p of alive) usesOfPair(game, p, share, work, use);
+    for (const p of alive) {
+      usesOfPair(game, p, share, work, use);
+      if (isTurnOver()) yield;
+    }
     if (round === REMEMBERS_AFTER) {
       const { tests: most } = REMEMBERED_BY.find(({ pairs }) => alive.length <= pairs)!;
       for (const p of alive) rememberMostUsed(game, p, most, use, work);
@@ -146,9 +161,13 @@ export function pairBudgets(game: PairGame, rounds?: number): PairBudgets {
   for (const p of alive) {
     solvePair(game, p, money, work, values, FINE);
     certifyPair(game, p, money, work, values);
+    if (isTurnOver()) yield;
   }
   const owed = new Float64Array(budget.length);
-  for (const p of alive) oweFaint(game, p, work, values, owed);
+  for (const p of alive) {
+    oweFaint(game, p, work, values, owed);
+    if (isTurnOver()) yield;
+  }
   surcharge.forEach((row, at) => row.forEach((_, h) => (row[h]! += owed[at * count + h]!)));
   const remembered = new Int32Array(first.length * REMEMBERED).fill(-1);
   for (const p of alive) {

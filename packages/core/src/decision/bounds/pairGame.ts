@@ -1,3 +1,5 @@
+import { runToEnd } from '../../turns/runToEnd.ts';
+import type { Turns } from '../../turns/turns.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import { MARGIN, SPACING, upperWeight } from './oddsGrid.ts';
 import { perfectInformation } from './perfectInformation.ts';
@@ -42,6 +44,9 @@ export interface PairGame {
   readonly budgetAfter: Float64Array;
 }
 
+/** Pairs between two occasions to stop, at most. */
+export const PAIRS_PER_TURN = 100;
+
 const PARTNERS = 8;
 // Weights are relative: what is ruled out must not divide by zero.
 const LEAST_WEIGHT = 1e-12;
@@ -57,6 +62,11 @@ interface Asked {
 
 /** The pairs whose confusion is dearest at the start of a problem: for every configuration up to eight partners. */
 export function pairGameOf(problem: DecisionProblem): PairGame {
+  return runToEnd(pairGameInTurns(problem));
+}
+
+/** The same, giving way after every few hundred pairs at most. */
+export function* pairGameInTurns(problem: DecisionProblem): Turns<PairGame> {
   const { start, repairFacts } = problem;
   const { cause, weight: believed, outcomeGiven } = problem.configurations();
   const weight = believed.map((w) => Math.max(w, LEAST_WEIGHT));
@@ -66,6 +76,7 @@ export function pairGameOf(problem: DecisionProblem): PairGame {
     return [{ test, cost: problem.testCost(test, -1).money, outcomes: outcomes.length, rows: outcomeGiven(test) }];
   });
   const slack = repairSlack(problem);
+  yield;
   const repairs = problem.repairs.flatMap((_, repair) => {
     const success = new Float64Array(problem.causes.length);
     for (const cure of repairFacts.cures[repair]!) success[cure.cause] = cure.success;
@@ -88,7 +99,7 @@ export function pairGameOf(problem: DecisionProblem): PairGame {
     put(actions - 1, Math.max(0, repairFacts.referralCost[c]! - knowing[c]!), 0);
   }
 
-  const chosen = choosePairs(weight, cause, tests);
+  const chosen = yield* choosePairs(weight, cause, tests);
   const claimsOf = [0];
   const kind: number[] = [];
   const phases: number[] = [];
@@ -136,6 +147,7 @@ export function pairGameOf(problem: DecisionProblem): PairGame {
     });
     claim(actions - 1, CLAIM.ends, 0b111);
     claimsOf.push(tapsOf.length - 1);
+    if (claimsOf.length % PAIRS_PER_TURN === 0) yield;
   }
   return {
     weight,
@@ -174,15 +186,15 @@ function lost(rows: Float64Array, outcomes: number, a: number, b: number): numbe
 }
 
 /** Those that cost most to tell apart by their best test, weighed by how probable both are. */
-function choosePairs(
+function* choosePairs(
   weight: Float64Array,
   cause: Int32Array,
   tests: readonly Asked[],
-): readonly (readonly [number, number])[] {
+): Turns<readonly (readonly [number, number])[]> {
   const count = weight.length;
   const roots = tests.map(({ rows }) => rows.map(Math.sqrt));
   const score = new Float64Array(count * count);
-  for (let a = 0; a < count; a += 1) {
+  const scoreAll = (a: number): void => {
     for (let b = a + 1; b < count; b += 1) {
       if (cause[a] === cause[b]) continue;
       let dearness = 1e4;
@@ -194,6 +206,10 @@ function choosePairs(
       });
       score[a * count + b] = score[b * count + a] = dearness;
     }
+  };
+  for (let a = 0; a < count; a += 1) {
+    scoreAll(a);
+    yield;
   }
   const chosen = new Set<number>();
   for (let a = 0; a < count; a += 1) {

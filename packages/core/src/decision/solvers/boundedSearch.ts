@@ -1,16 +1,17 @@
-import { checkOptions } from '../../errors/checkOptions.ts';
+import type { Turns } from '../../turns/turns.ts';
+import { untilAborted } from '../../turns/untilAborted.ts';
 import type { Action } from '../problem/action.ts';
 import { allowedActions } from '../problem/allowedActions.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 import { feasiblePlan, firstOf } from '../bounds/feasiblePlan.ts';
 import type { LowerBound } from '../bounds/lowerBound.ts';
-import { lowerBoundOf } from '../bounds/lowerBoundOf.ts';
+import { lowerBoundInTurns } from '../bounds/lowerBoundOf.ts';
 import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
 import { takeAction } from '../problem/takeAction.ts';
 import { isOption, type SearchNode, type SearchOption } from './searchNode.ts';
 import {
   certifiedGap,
-  solverOptionsSchema,
+  makeSolver,
   type Policy,
   type Solution,
   type Solver,
@@ -36,34 +37,33 @@ type Turn = (typeof TURNS)[number];
  * the least lower bounds. Places reached on different ways are shared. Default: 300 steps.
  * Source: AO*, Martelli & Montanari 1973, IJCAI 3:1-11; trials down the most promising action towards the largest weighted excess:
  * Smith & Simmons 2004, UAI 20:520-527 (heuristic search value iteration). Turns that refine plans are ours. */
-export const boundedSearch: Solver = {
-  id: 'bounded-search',
-  solve: (problem, options = {}) => {
-    checkOptions(solverOptionsSchema, options);
-    return search(problem, options, () => lowerBoundOf(problem));
-  },
-};
+export const boundedSearch: Solver = makeSolver('bounded-search', (problem, options) =>
+  searchInTurns(problem, options, () => lowerBoundInTurns(problem)),
+);
 
-/** The same search as it goes: a solution after 1, 2, 4, 8 ... steps and at the end. For a worker that shows plans while it thinks:
- * each solution replaces the one before, whose policy has grown with it. */
+/** The same search as it goes: a solution after 1, 2, 4, 8 ... steps and at the end. For whoever shows plans while it thinks: each solution
+ * replaces the one before, whose policy has grown with it. It does not give way between solutions, see `boundedSearch.inTurns`.
+ * @throws OptionError at once */
 export function growingPlan(problem: DecisionProblem, options: SolverOptions = {}): Generator<Solution> {
-  checkOptions(solverOptionsSchema, options);
-  return grow(problem, options, () => lowerBoundOf(problem));
+  return shown(boundedSearch.inTurns(problem, options));
+}
+
+function* shown(turns: Turns<Solution, Solution>): Generator<Solution> {
+  for (;;) {
+    const { done, value } = turns.next();
+    if (value !== undefined) yield value;
+    if (done === true) return;
+  }
 }
 
 /** The same search with another lower bound (admissible, or the gap certifies nothing): perfect information serves for the first few
- * steps, so that a plan is there at once; then `strongerBound` is made, when given. */
-export function search(problem: DecisionProblem, options: SolverOptions, strongerBound?: () => LowerBound): Solution {
-  let latest: Solution | undefined;
-  for (const solution of grow(problem, options, strongerBound)) latest = solution;
-  return latest!;
-}
-
-function* grow(
+ * steps, so that a plan is there at once; then `strongerBound` is made, when given. Gives way after every step and as often as the bound
+ * does while it is made, with a solution after 1, 2, 4, 8 ... steps. */
+export function* searchInTurns(
   problem: DecisionProblem,
   options: SolverOptions,
-  strongerBound?: () => LowerBound,
-): Generator<Solution> {
+  strongerBound?: () => Turns<LowerBound>,
+): Turns<Solution, Solution> {
   const { steps = DEFAULT_STEPS, signal, onImprove } = options;
   const knowing = perfectInformation(problem);
   let lowerBound: LowerBound | undefined;
@@ -102,7 +102,8 @@ function* grow(
   let shown = 1;
   while (walked < steps && signal?.aborted !== true && root.upper - root.lower > SAME * root.upper) {
     if (walked === QUICK_STEPS && strongerBound !== undefined && lowerBound === undefined) {
-      lowerBound = strongerBound();
+      lowerBound = yield* untilAborted(strongerBound(), signal);
+      if (lowerBound === undefined) break;
       for (const { branches } of root.options!) for (const { node } of branches) strengthen(node);
       strengthen(root);
     }
@@ -127,12 +128,11 @@ function* grow(
       told = certifiedGap(root.lower, root.upper);
       onImprove(progress());
     }
-    if (walked >= shown && walked < steps) {
-      yield solution();
-      shown = 2 * walked;
-    }
+    const isShown = walked >= shown && walked < steps;
+    if (isShown) shown = 2 * walked;
+    yield isShown ? solution() : undefined;
   }
-  yield solution();
+  return solution();
 }
 
 function actionOf({ plan }: Pick<SearchNode, 'plan'>): Action {

@@ -1,5 +1,7 @@
 import * as z from 'zod/mini';
 import { optionSchemas } from '../../errors/optionSchemas.ts';
+import { runToEnd } from '../../turns/runToEnd.ts';
+import type { Turns } from '../../turns/turns.ts';
 import { checkOptions } from '../../errors/checkOptions.ts';
 import { allowedActions, chanceOfCure } from '../problem/allowedActions.ts';
 import type { Action } from '../problem/action.ts';
@@ -7,7 +9,12 @@ import type { DecisionState } from '../problem/decisionProblem.ts';
 import { feasiblePlan, firstOf } from '../bounds/feasiblePlan.ts';
 import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
 import { takeAction, type Transition } from '../problem/takeAction.ts';
-import { certifiedGap, solverOptionsSchema, type Solver } from './solver.ts';
+import { certifiedGap, makeSolver, type Solver } from './solver.ts';
+
+interface Found {
+  readonly cost: number;
+  readonly action: Action;
+}
 
 /** How far and how broadly to look ahead. */
 export interface ExpectimaxOptions {
@@ -32,55 +39,61 @@ export function expectimax(look: ExpectimaxOptions): Solver {
   checkOptions(optionsSchema, look);
   const { depth, width = 6 } = look;
   const id = `expectimax-${depth}`;
-  return {
-    id,
-    solve: (problem, options = {}) => {
-      checkOptions(solverOptionsSchema, options);
-      const { steps = Infinity, signal, onImprove } = options;
-      const plan = feasiblePlan(problem);
-      const known = new Map<string, { readonly cost: number; readonly action: Action }>();
-      let walked = 0;
+  return makeSolver(id, function* (problem, { steps = Infinity, signal, onImprove }) {
+    const plan = feasiblePlan(problem);
+    const known = new Map<string, Found>();
+    let walked = 0;
 
-      const look = (state: DecisionState, deep: number): { readonly cost: number; readonly action: Action } => {
-        const sequence = plan(state);
-        let best = { cost: sequence.expectedCost, action: firstOf(sequence) };
-        if (deep === 0) return best;
-        const key = `${deep}:${state.key}`;
-        const already = known.get(key);
-        if (already !== undefined) return already;
-        if (walked >= steps || signal?.aborted === true) return best;
-        walked += 1;
-        const first = chosen(problem, state).map((transition) => ({ transition, cost: fold(transition, 0) }));
-        first.sort((a, b) => a.cost - b.cost);
-        for (const { transition, cost } of deep === 1 ? first.slice(0, 1) : first.slice(0, width)) {
-          const total = deep === 1 ? cost : fold(transition, deep - 1);
-          if (total < best.cost) best = { cost: total, action: transition.action };
-        }
-        known.set(key, best);
-        return best;
-      };
-      const fold = ({ cost, branches }: Transition, deep: number): number => {
-        let total = cost.money;
-        for (const { probability, state } of branches) {
-          if (state !== undefined) total += probability * look(state, deep).cost;
-        }
-        return total;
-      };
+    const repairsOnly = (state: DecisionState): Found => {
+      const sequence = plan(state);
+      return { cost: sequence.expectedCost, action: firstOf(sequence) };
+    };
+    const look = function* (state: DecisionState, deep: number): Turns<Found> {
+      let best = repairsOnly(state);
+      if (deep === 0) return best;
+      const key = `${deep}:${state.key}`;
+      const already = known.get(key);
+      if (already !== undefined) return already;
+      if (walked >= steps || signal?.aborted === true) return best;
+      walked += 1;
+      yield;
+      const first = chosen(problem, state).map((transition) => ({ transition, cost: foldNow(transition) }));
+      first.sort((a, b) => a.cost - b.cost);
+      for (const { transition, cost } of deep === 1 ? first.slice(0, 1) : first.slice(0, width)) {
+        const total = deep === 1 ? cost : yield* fold(transition, deep - 1);
+        if (total < best.cost) best = { cost: total, action: transition.action };
+      }
+      known.set(key, best);
+      return best;
+    };
+    const foldNow = ({ cost, branches }: Transition): number => {
+      let total = cost.money;
+      for (const { probability, state } of branches) {
+        if (state !== undefined) total += probability * repairsOnly(state).cost;
+      }
+      return total;
+    };
+    const fold = function* ({ cost, branches }: Transition, deep: number): Turns<number> {
+      let total = cost.money;
+      for (const { probability, state } of branches) {
+        if (state !== undefined) total += probability * (yield* look(state, deep)).cost;
+      }
+      return total;
+    };
 
-      const { start } = problem;
-      const lowerBound = costOfKnowing(perfectInformation(problem)(start.open, start.tried), start);
-      const { cost, action } = look(start, depth);
-      const progress = {
-        best: action,
-        lowerBound,
-        upperBound: cost,
-        certifiedGap: certifiedGap(lowerBound, cost),
-        steps: walked,
-      };
-      onImprove?.(progress);
-      return { solver: id, policy: (state) => look(state, depth).action, progress };
-    },
-  };
+    const { start } = problem;
+    const lowerBound = costOfKnowing(perfectInformation(problem)(start.open, start.tried), start);
+    const { cost, action } = yield* look(start, depth);
+    const progress = {
+      best: action,
+      lowerBound,
+      upperBound: cost,
+      certifiedGap: certifiedGap(lowerBound, cost),
+      steps: walked,
+    };
+    onImprove?.(progress);
+    return { solver: id, policy: (state) => runToEnd(look(state, depth)).action, progress };
+  });
 }
 
 /** Every test, and every repair with more than a hair of a chance. */

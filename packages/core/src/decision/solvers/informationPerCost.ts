@@ -1,10 +1,9 @@
-import { checkOptions } from '../../errors/checkOptions.ts';
 import { allowedActions, chanceOfCure } from '../problem/allowedActions.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 import { feasiblePlan, firstOf } from '../bounds/feasiblePlan.ts';
 import { informationGain } from '../advice/informationGain.ts';
 import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
-import { certifiedGap, solverOptionsSchema, type Policy, type Solver } from './solver.ts';
+import { certifiedGap, makeSolver, type Policy, type Solver } from './solver.ts';
 
 // When a repair is this likely to cure, asking on is a habit, not a decision. Judgement, 0.7-0.9.
 const SURE_ENOUGH = 0.8;
@@ -14,28 +13,25 @@ const LEAST_BITS = 0.01;
 /** The test that tells most bits per money, until one repair is likely enough to cure (0.8) or no test tells a hundredth of a bit; then
  * repairs by probability over cost. `upperBound` is the cost of repairing without a test; the policy may cost more or less than that.
  * Source: entropy as a measure of tests, de Kleer & Williams 1987, Artificial Intelligence 32:97-130; where to stop is ours. */
-export const informationPerCost: Solver = {
-  id: 'information-per-cost',
-  solve: (problem, options = {}) => {
-    checkOptions(solverOptionsSchema, options);
-    const plan = feasiblePlan(problem);
-    const { start } = problem;
-    const policy: Policy = (state) => mostTelling(problem, state) ?? firstOf(plan(state));
-    const upperBound = plan(start).expectedCost;
-    const lowerBound = costOfKnowing(perfectInformation(problem)(start.open, start.tried), start);
-    return {
-      solver: 'information-per-cost',
-      policy,
-      progress: {
-        best: policy(start),
-        lowerBound,
-        upperBound,
-        certifiedGap: certifiedGap(lowerBound, upperBound),
-        steps: 1,
-      },
-    };
-  },
-};
+export const informationPerCost: Solver = makeSolver('information-per-cost', function* (problem) {
+  yield;
+  const plan = feasiblePlan(problem);
+  const { start } = problem;
+  const policy: Policy = (state) => mostTelling(problem, state) ?? firstOf(plan(state));
+  const upperBound = plan(start).expectedCost;
+  const lowerBound = costOfKnowing(perfectInformation(problem)(start.open, start.tried), start);
+  return {
+    solver: 'information-per-cost',
+    policy,
+    progress: {
+      best: policy(start),
+      lowerBound,
+      upperBound,
+      certifiedGap: certifiedGap(lowerBound, upperBound),
+      steps: 1,
+    },
+  };
+});
 
 function mostTelling(problem: DecisionProblem, state: DecisionState): { kind: 'test'; test: number } | undefined {
   const actions = allowedActions(problem, state);

@@ -1,11 +1,10 @@
 import { expectimax } from './expectimax.ts';
-import type { Solver } from './solver.ts';
+import { makeSolver, type Solver } from './solver.ts';
 
 const LOOK = expectimax({ depth: 1, width: Infinity });
 
 /** The test that saves most after its price if only repairs came after it, while one does; else the repair sequence.
  * Source: Heckerman, Breese & Rommelse 1995, CACM 38(3):49-57. */
-export const oneStep: Solver = {
-  id: 'one-step',
-  solve: (problem, options) => ({ ...LOOK.solve(problem, options), solver: 'one-step' }),
-};
+export const oneStep: Solver = makeSolver('one-step', function* (problem, options) {
+  return { ...(yield* LOOK.inTurns(problem, options)), solver: 'one-step' };
+});

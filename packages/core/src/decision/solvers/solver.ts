@@ -1,20 +1,20 @@
 import * as z from 'zod/mini';
+import { checkOptions } from '../../errors/checkOptions.ts';
 import { optionSchemas } from '../../errors/optionSchemas.ts';
+import type { Cancel } from '../../turns/cancel.ts';
+import { runToEnd } from '../../turns/runToEnd.ts';
+import type { Turns } from '../../turns/turns.ts';
 import type { Action } from '../problem/action.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 
 /** What to do at any place a plan can reach. */
 export type Policy = (state: DecisionState) => Action;
 
-/** Stops a computation early; an `AbortSignal` is one. */
-export interface Cancel {
-  readonly aborted: boolean;
-}
-
 /** How long a solver may work, and whom it tells. */
 export interface SolverOptions {
   /** Places examined at most. Each solver states its default. */
   readonly steps?: number;
+  /** Looked at after every step; ends with the best answer so far. */
   readonly signal?: Cancel;
   /** Called with every better answer. */
   readonly onImprove?: (progress: SolverProgress) => void;
@@ -51,6 +51,20 @@ export interface Solution {
 export interface Solver {
   readonly id: string;
   readonly solve: (problem: DecisionProblem, options?: SolverOptions) => Solution;
+  /** The same, giving way after every step; now and then with the solution as it stands. */
+  readonly inTurns: (problem: DecisionProblem, options?: SolverOptions) => Turns<Solution, Solution>;
+}
+
+/** A solver of its turns; both ways of asking it look at the options at once. */
+export function makeSolver(
+  id: string,
+  turnsOf: (problem: DecisionProblem, options: SolverOptions) => Turns<Solution, Solution>,
+): Solver {
+  const inTurns = (problem: DecisionProblem, options: SolverOptions = {}): Turns<Solution, Solution> => {
+    checkOptions(solverOptionsSchema, options);
+    return turnsOf(problem, options);
+  };
+  return { id, inTurns, solve: (problem, options) => runToEnd(inTurns(problem, options)) };
 }
 
 /** Share of `upper` by which it may exceed the optimum. */

@@ -1,0 +1,36 @@
+import * as z from 'zod/mini';
+import { checkOptions } from '../errors/checkOptions.ts';
+import { optionSchemas } from '../errors/optionSchemas.ts';
+import type { Turns } from './turns.ts';
+
+/** How a computation in turns gives way. */
+export interface RunOptions<Meanwhile> {
+  /** Called after every turn: a promise to wait for, or `undefined` when it is not time for a pause yet. What it rejects with or throws
+   * gives the computation up. */
+  readonly pause: () => PromiseLike<unknown> | undefined;
+  /** Called with every better answer before the last. */
+  readonly onMeanwhile?: (answer: Meanwhile) => void;
+}
+
+const optionsSchema = z.strictObject({
+  pause: optionSchemas.callback,
+  onMeanwhile: z.optional(optionSchemas.callback),
+});
+
+/** Runs a computation turn by turn and lets others have their turn between, so that whoever asked can stop it: a question whose `signal` is
+ * aborted during a pause answers from what it has then; one that is no longer wanted at all is given up by a pause that rejects.
+ * @throws OptionError at once; what the computation or the pause throws
+ * @example await runInTurns(credibleRankingInTurns(compiled, facts, { signal }), { pause: () => new Promise((go) => setTimeout(go)) }) */
+export async function runInTurns<Answer, Meanwhile = never>(
+  turns: Turns<Answer, Meanwhile>,
+  options: RunOptions<Meanwhile>,
+): Promise<Answer> {
+  checkOptions(optionsSchema, options);
+  const { pause, onMeanwhile } = options;
+  for (;;) {
+    const turn = turns.next();
+    if (turn.done === true) return turn.value;
+    if (turn.value !== undefined) onMeanwhile?.(turn.value);
+    await pause();
+  }
+}
