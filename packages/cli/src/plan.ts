@@ -1,3 +1,4 @@
+import { setImmediate } from 'node:timers/promises';
 import {
   boundedSearch,
   caseState,
@@ -6,12 +7,14 @@ import {
   makePlan,
   nextActions,
   problemOfCase,
+  runInTurns,
   updateBelief,
   whatWouldItTake,
   whileItIsOpen,
   type Belief,
   type Circumstances,
   type CompiledModel,
+  type Solution,
 } from '@faultodds/core';
 import { circumstancesWith, type PriceOptions } from './circumstancesWith.ts';
 import { closestName } from './closestName.ts';
@@ -25,6 +28,7 @@ import { printOpening, type Opening } from './printOpening.ts';
 import { readCase } from './readCase.ts';
 import { replaceFile } from './replaceFile.ts';
 import type { Terminal } from './terminal.ts';
+import { untilInterrupted } from './untilInterrupted.ts';
 import { visibleText } from './visibleText.ts';
 import { wordsOf, type LanguageCode } from './wordsOf.ts';
 
@@ -65,9 +69,13 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
   const belief = updateBelief(compiled, factsOf(state));
   const circumstances = circumstancesWith(compiled, state, options);
   const { search = SEARCHED, steps } = options;
-  if (terminal.interactive) terminal.warn('Looking for the plan that costs least …\n');
+  if (terminal.interactive) terminal.warn('Looking for the plan that costs least … (Ctrl-C: what is found so far)\n');
   const problem = problemOfCase(compiled, belief, circumstances);
-  const solution = boundedSearch.solve(problem, { steps: search });
+  const find = (signal?: AbortSignal): Promise<Solution> =>
+    runInTurns(boundedSearch.inTurns(problem, { steps: search, ...(signal === undefined ? {} : { signal }) }), {
+      pause: () => setImmediate(),
+    });
+  const solution = terminal.interactive ? await untilInterrupted(process, find) : await find();
   const found = makePlan(problem, solution, steps === undefined ? {} : { depth: steps });
   const words = wordsOf(options.language);
   const labels = words.planLabels(model);

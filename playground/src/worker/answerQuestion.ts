@@ -1,21 +1,24 @@
 import {
   type CompiledModel,
   compileModel,
-  credibleRanking,
+  boundedSearch,
+  credibleRankingInTurns,
   evidenceConflict,
-  firmAdvice,
-  growingPlan,
+  firmAdviceInTurns,
   makePlan,
   nextActions,
   problemOfCase,
   questionsToAsk,
   rankAfterEach,
   rankCauses,
+  runInTurns,
+  type RunOptions,
   sensitivity,
+  type Solution,
   type SolverProgress,
   updateBelief,
   type WhatItTakes,
-  whatWouldItTake,
+  whatWouldItTakeInTurns,
 } from '@faultodds/core';
 import type { Answer, Question } from './question.ts';
 
@@ -24,9 +27,14 @@ const PLAN_STEPS = 1000;
 /** A plan this close to the best possible one is not searched further. */
 const CLOSE_ENOUGH = 0.02;
 
-/** Answers a question, roughly at first where that helps. Each answer replaces the one before.
- * @throws FaultoddsError as core does. */
-export function answerQuestion(compiled: CompiledModel, question: Question, tell: (answer: Answer) => void): void {
+/** Answers a question, roughly at first where that helps. Each answer replaces the one before. The kinds of `inTurns` pause between turns.
+ * @throws FaultoddsError as core does, and what the pause rejects with. */
+export async function answerQuestion(
+  compiled: CompiledModel,
+  question: Question,
+  tell: (answer: Answer) => void,
+  pause: Pause,
+): Promise<void> {
   const { facts } = question;
   switch (question.kind) {
     case 'conflict':
@@ -36,10 +44,14 @@ export function answerQuestion(compiled: CompiledModel, question: Question, tell
     case 'sensitivity':
       return tell({ kind: 'sensitivity', answer: sensitivity(compiled, facts) });
     case 'ranking':
-      return tell({ kind: 'ranking', answer: credibleRanking(compiled, facts, { draws: question.draws }) });
+      return tell({
+        kind: 'ranking',
+        answer: await runInTurns(credibleRankingInTurns(compiled, facts, { draws: question.draws }), { pause }),
+      });
     case 'advice': {
       const { circumstances, draws } = question;
-      return tell({ kind: 'advice', answer: firmAdvice(compiled, facts, circumstances, { draws }) });
+      const advice = firmAdviceInTurns(compiled, facts, circumstances, { draws });
+      return tell({ kind: 'advice', answer: await runInTurns(advice, { pause }) });
     }
     case 'trial': {
       const belief = updateBelief(compiled, facts);
@@ -65,24 +77,32 @@ export function answerQuestion(compiled: CompiledModel, question: Question, tell
       const { circumstances, step } = question;
       const onImprove = (answer: WhatItTakes): void => tell({ kind: 'takes', answer });
       const belief = updateBelief(compiled, facts);
-      return onImprove(whatWouldItTake(compiled, belief, circumstances, step, { onImprove }));
+      const takes = whatWouldItTakeInTurns(compiled, belief, circumstances, step, { onImprove });
+      return onImprove(await runInTurns(takes, { pause }));
     }
     case 'plan':
-      return searchPlan(compiled, question, tell);
+      return searchPlan(compiled, question, tell, pause);
   }
 }
 
 /** One search from beginning to end: its bounds at every step forward, the plan each time it has examined twice as much. */
-function searchPlan(
+type Pause = RunOptions<never>['pause'];
+
+async function searchPlan(
   compiled: CompiledModel,
   { facts, circumstances }: Question & { readonly kind: 'plan' },
   tell: (answer: Answer) => void,
-): void {
+  pause: Pause,
+): Promise<void> {
   const problem = problemOfCase(compiled, updateBelief(compiled, facts), circumstances);
   const onImprove = (progress: SolverProgress): void => tell({ kind: 'plan', answer: { progress } });
-  for (const solution of growingPlan(problem, { steps: PLAN_STEPS, onImprove })) {
+  const enough = new AbortController();
+  const onMeanwhile = (solution: Solution): void => {
     const plan = makePlan(problem, solution, { depth: 4 });
     tell({ kind: 'plan', answer: { progress: solution.progress, plan } });
-    if (plan.certifiedGap <= CLOSE_ENOUGH) return;
-  }
+    if (plan.certifiedGap <= CLOSE_ENOUGH) enough.abort();
+  };
+  const search = boundedSearch.inTurns(problem, { steps: PLAN_STEPS, onImprove, signal: enough.signal });
+  const last = await runInTurns(search, { pause, onMeanwhile });
+  if (!enough.signal.aborted) onMeanwhile(last);
 }

@@ -52,6 +52,39 @@ test('a busy worker is ended when something else is asked, and its late answer g
   expect(second).not.toHaveBeenCalled();
 });
 
+test('a worker that answers in turns is told to stop and asked anew, and its late answer goes nowhere', () => {
+  const { made, make } = silent();
+  const asker = createAsker(model, make);
+  const first = vi.fn();
+  asker.ask([{ kind: 'ranking', facts, draws: 4 }], [], first);
+  asker.ask([{ kind: 'advice', facts, circumstances: {}, draws: 2 }], [], vi.fn());
+  expect(made).toHaveLength(1);
+  expect(made[0]!.ended).toBe(false);
+  expect(made[0]!.asked.map(({ kind }) => kind)).toEqual(['model', 'questions', 'stop', 'questions']);
+  made[0]!.onmessage!({ data: { kind: 'answer', id: 1, answer: { kind: 'ranking', answer: {} } } });
+  expect(first).not.toHaveBeenCalled();
+  asker.end();
+  expect(made[0]!.ended).toBe(true);
+});
+
+test('a real worker gives up a hundred thousand draws for the next question, and answers that', async () => {
+  const asker = createAsker(model);
+  const endless = vi.fn();
+  asker.ask([{ kind: 'ranking', facts, draws: 100_000 }], [], endless);
+  const answers = await new Promise<Answer[]>((resolve) => {
+    const told: Answer[] = [];
+    asker.ask(
+      [{ kind: 'ranking', facts, draws: 3 }],
+      [],
+      (one) => told.push(one),
+      () => resolve(told),
+    );
+  });
+  expect(answers.map((one) => one.kind === 'ranking' && one.answer.draws)).toEqual([3]);
+  expect(endless).not.toHaveBeenCalled();
+  asker.end();
+});
+
 test('a worker that has finished is asked again, not replaced', () => {
   const { made, make } = silent();
   const asker = createAsker(model, make);

@@ -1,6 +1,6 @@
 import type { Model } from '@faultodds/core';
 import { problemInWords } from '../state/problemInWords.ts';
-import type { Answer, ChangedNumber, Question, Reply, Request } from './question.ts';
+import { inTurns, type Answer, type ChangedNumber, type Question, type Reply, type Request } from './question.ts';
 
 /** Asks a worker; a new list of questions takes the place of the one before, finished or not. */
 export interface Asker {
@@ -18,26 +18,32 @@ export interface Asker {
   end(): void;
 }
 
-/** Starts no worker before the first question. A worker that is busy when it is asked anew is ended, not waited for. */
+/** Starts no worker before the first question. A worker that is busy when it is asked anew is told so when all it was asked is answered in
+ * turns, and goes on to the new questions as warm as it is; otherwise it is ended, not waited for. */
 export function createAsker(model: Model, makeWorker: () => Worker = newWorker): Asker {
   let worker: Worker | undefined;
   let asked = 0;
-  let busy = false;
+  /** What the worker is at; nothing when it is idle. */
+  let asking: readonly Question[] = [];
 
   const send = (request: Request): void => worker?.postMessage(request);
   function cancel(): void {
     asked += 1;
-    if (!busy) return;
+    if (asking.every(({ kind }) => inTurns.has(kind))) {
+      if (asking.length > 0) send({ kind: 'stop' });
+    } else end();
+    asking = [];
+  }
+  function end(): void {
     worker?.terminate();
     worker = undefined;
-    busy = false;
   }
 
   return {
     cancel,
     end() {
-      busy = true;
       cancel();
+      end();
     },
     ask(questions, changes, onanswer, onend) {
       cancel();
@@ -46,11 +52,11 @@ export function createAsker(model: Model, makeWorker: () => Worker = newWorker):
         send({ kind: 'model', model });
       }
       const id = asked;
-      busy = true;
+      asking = questions;
       worker.onmessage = ({ data }: MessageEvent<Reply>) => {
         if (data.id !== asked) return;
         if (data.kind === 'answer') return onanswer(data.answer);
-        busy = false;
+        asking = [];
         onend?.(data.kind === 'failed' ? data.problems.map(problemInWords).join(' ') || data.message : '');
       };
       send({ kind: 'questions', id, changes, questions });
