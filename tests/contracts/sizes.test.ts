@@ -47,8 +47,8 @@ describe('bytes a consumer ships', () => {
     ['@faultodds/inference/analysis', `export * from '@faultodds/inference/analysis'`, [], 9],
     ['@faultodds/inference/sampling', `export * from '@faultodds/inference/sampling'`, [], 6],
     ['@faultodds/inference/reading', `export * from '@faultodds/inference/reading'`, [], 5],
-    ['@faultodds/core without dependencies', `export * from '@faultodds/core'`, dependencies, 75],
-    ['@faultodds/core with dependencies', `export * from '@faultodds/core'`, [], 109],
+    ['@faultodds/core without dependencies', `export * from '@faultodds/core'`, dependencies, 76],
+    ['@faultodds/core with dependencies', `export * from '@faultodds/core'`, [], 110],
     ['@faultodds/misfire', `export * from '@faultodds/misfire'`, [], 60],
   ])('%s', async (name, code, external, ceilingKb) => {
     const kb = await sizeKb(code, external);

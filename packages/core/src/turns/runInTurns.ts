@@ -20,7 +20,7 @@ const optionsSchema = z.strictObject({
 /** Runs a computation turn by turn and lets others have their turn between, so that whoever asked can stop it: a question whose `signal` is
  * aborted during a pause answers from what it has then; one that is no longer wanted at all is given up by a pause that rejects.
  * @throws OptionError at once; what the computation or the pause throws
- * @example await runInTurns(credibleRankingInTurns(compiled, facts, { signal }), { pause: () => new Promise((go) => setTimeout(go)) }) */
+ * @example runInTurns(credibleRankingInTurns(compiled, { context: {}, observations: [] }, { draws: 3 }), { pause: () => Promise.resolve() }) */
 export async function runInTurns<Answer, Meanwhile = never>(
   turns: Turns<Answer, Meanwhile>,
   options: RunOptions<Meanwhile>,
