@@ -68,7 +68,7 @@ test('numbers that cannot be, codes that are none, an engine that does not fit: 
 });
 
 test('the whole plan as text is German, names of the knowledge aside', async () => {
-  const { page } = await playground.open({ locale: 'de', viewport: PHONE }, undefined, HEADING);
+  const { page } = await playground.open({ worksBeside: true, locale: 'de', viewport: PHONE }, undefined, HEADING);
   await page.getByRole('button', { name: 'Weiter vorausschauen' }).click();
   await page.getByRole('button', { name: 'Den ganzen Plan ausrechnen' }).click();
   await page.getByText('Der Plan als Text').click();

@@ -77,7 +77,7 @@ test.each(['en', 'de'] as const)(
       page.getByRole('button', { name: words.save }).click(),
     ]);
     expect(JSON.parse((await readDownload(download)).toString())).toMatchObject({
-      version: 2,
+      version: 3,
       events: [{ kind: 'engine-set', cylinders: 6, suspect: 3 }],
     });
     await page.getByRole('button', { name: words.report }).click();

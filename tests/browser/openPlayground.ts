@@ -14,10 +14,11 @@ export interface OpenPage {
 /** The built page as it is served, and the browser that all files share. */
 export interface Playground {
   readonly address: string;
-  /** @param options of the browser; `address` opens the page where something else serves it.
+  /** @param options of the browser; `address` opens the page where something else serves it; with `worksBeside` the page's worker answers: without,
+   * what is worked out beside the page never comes, which spares a whole core to tests that do not look at it.
    * @param before runs in the page before anything of it. @param heading shown once the page can be used. */
   open(
-    options?: BrowserContextOptions & { readonly address?: string },
+    options?: BrowserContextOptions & { readonly address?: string; readonly worksBeside?: boolean },
     before?: () => void,
     heading?: string,
   ): Promise<OpenPage>;
@@ -33,12 +34,17 @@ export async function servePlayground(): Promise<Playground> {
   const browser = await chromium.connect(served.browser);
   return {
     address: served.address,
-    async open({ address = served.address, ...options } = {}, before = undefined, heading = 'Most likely now') {
+    async open(
+      { address = served.address, worksBeside = false, ...options } = {},
+      before = undefined,
+      heading = 'Most likely now',
+    ) {
       const context = await browser.newContext({ reducedMotion: 'reduce', viewport: DESK, ...options });
       // a page left open goes on working in the background and slows the tests after it
       onTestFinished(() => context.close());
       context.setDefaultTimeout(120_000); // of every window; slow machines: what should be there is found as soon as it is
       const page = await context.newPage();
+      if (!worksBeside) await page.addInitScript(silenceWorkers);
       if (before) await page.addInitScript(before);
       const complaints: string[] = [];
       const strangers: string[] = [];
@@ -66,6 +72,16 @@ export async function servePlayground(): Promise<Playground> {
 /** The page is drawn, and the case that was open last stands on it. */
 export async function opened(page: Page): Promise<void> {
   await page.locator('main:not([aria-busy=true])').waitFor();
+}
+
+/** In the page: a worker that takes every question and never answers. */
+function silenceWorkers(): void {
+  class SilentWorker extends EventTarget {
+    onmessage = null;
+    postMessage(): void {}
+    terminate(): void {}
+  }
+  Object.defineProperty(globalThis, 'Worker', { value: SilentWorker });
 }
 
 /** The most likely causes at the head of the page, as "name chance". */

@@ -29,7 +29,7 @@ for (const [size, viewport] of [
   ['a desk', DESK],
 ] as const) {
   test(`numbers are entered in place, judged, recorded, shown and taken back at ${size}`, async () => {
-    const { page, complaints, strangers } = await playground.open({ viewport });
+    const { page, complaints, strangers } = await playground.open({ worksBeside: true, viewport });
     const before = await leaders(page);
     await openTest(page, 'cranking compression');
     const form = page.locator('#next details[open]');
@@ -58,7 +58,7 @@ for (const [size, viewport] of [
 }
 
 test('pasted codes become results, and the undo key stays with the text while it is typed', async () => {
-  const { page, complaints } = await playground.open({ viewport: PHONE });
+  const { page, complaints } = await playground.open({ worksBeside: true, viewport: PHONE });
   await page.locator('#next summary', { hasText: 'Paste trouble codes' }).click();
   const form = page.locator('#next details[open]');
   await form.getByLabel('Misfires on').selectOption({ label: 'Cylinder 2' });
@@ -72,7 +72,7 @@ test('pasted codes become results, and the undo key stays with the text while it
 });
 
 test('how sure it is appears beside the page, which goes on answering meanwhile', async () => {
-  const { page, complaints, strangers } = await playground.open();
+  const { page, complaints, strangers } = await playground.open({ worksBeside: true });
   await replay(page, 7, 5);
   await page.getByLabel('Name of this case').fill('Typed while it works');
   expect(await page.getByLabel('Name of this case').inputValue()).toBe('Typed while it works');
@@ -85,7 +85,7 @@ test('how sure it is appears beside the page, which goes on answering meanwhile'
 });
 
 test('numbers are questioned with the keyboard; the case stays as it is', async () => {
-  const { page, complaints } = await playground.open();
+  const { page, complaints } = await playground.open({ worksBeside: true });
   await replay(page, 7, 5);
   const before = await leaders(page);
   await page.getByRole('button', { name: 'Question the numbers' }).click();

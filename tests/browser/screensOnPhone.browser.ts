@@ -9,22 +9,25 @@ beforeAll(async () => {
 afterAll(() => playground?.close());
 
 test('every screen at 360 px: nothing for axe in light and dark, nothing over the edge, too small or too fine', async () => {
-  const { page, complaints } = await playground.open({ viewport: PHONE, colorScheme: 'light' });
+  const { page, complaints } = await playground.open({ worksBeside: true, viewport: PHONE, colorScheme: 'light' });
   await replay(page, 7, 8);
   expect(await walkScreens(page)).toEqual([]);
   expect(complaints).toEqual([]);
 });
 
 test('a result entered by thumb moves nothing under the eyes of the reader', async () => {
-  const { page, complaints } = await playground.open({ viewport: PHONE, hasTouch: true, isMobile: true }, () => {
-    const seen = { shift: 0 };
-    Object.assign(globalThis, { seen });
-    // by the definition of the measure what moves within half a second of a tap was asked for
-    new PerformanceObserver((list) => {
-      for (const entry of list.getEntries() as (PerformanceEntry & { value: number; hadRecentInput: boolean })[])
-        if (!entry.hadRecentInput) seen.shift += entry.value;
-    }).observe({ type: 'layout-shift', buffered: true });
-  });
+  const { page, complaints } = await playground.open(
+    { worksBeside: true, viewport: PHONE, hasTouch: true, isMobile: true },
+    () => {
+      const seen = { shift: 0 };
+      Object.assign(globalThis, { seen });
+      // by the definition of the measure what moves within half a second of a tap was asked for
+      new PerformanceObserver((list) => {
+        for (const entry of list.getEntries() as (PerformanceEntry & { value: number; hadRecentInput: boolean })[])
+          if (!entry.hadRecentInput) seen.shift += entry.value;
+      }).observe({ type: 'layout-shift', buffered: true });
+    },
+  );
   const shift = (): Promise<number> =>
     page.evaluate(() => (Reflect.get(globalThis, 'seen') as { shift: number }).shift);
   await page.getByText(/^From 400 plausible models/).waitFor();

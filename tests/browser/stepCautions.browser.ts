@@ -49,7 +49,7 @@ async function drawn(page: Page, within: string): Promise<{ readonly steps: numb
 }
 
 test('on the first screen, in the list of steps, and looking ahead; when to stop stands beside them', async () => {
-  const { page } = await playground.open();
+  const { page } = await playground.open({ worksBeside: true });
   await replay(page, 7, 3);
   for (const place of ['#now', '#next']) {
     await page.locator(place).getByText(stopAndTow).waitFor();
@@ -66,7 +66,7 @@ test('on the first screen, in the list of steps, and looking ahead; when to stop
 }, 120_000);
 
 test('in German the cautions and when to stop are German', async () => {
-  const { page } = await playground.open({ locale: 'de-DE' }, undefined, 'Am wahrscheinlichsten');
+  const { page } = await playground.open({ worksBeside: true, locale: 'de-DE' }, undefined, 'Am wahrscheinlichsten');
   await page.locator('#now').getByText(stopAndTowGerman).waitFor();
   const shown = await page.locator('#next .cautions').allTextContents();
   expect(shown.length).toBeGreaterThan(0);

@@ -63,7 +63,7 @@ test('describe the car, record results, read the advice with its price, take bac
     page.getByRole('button', { name: 'Save this case as a file' }).click(),
   ]);
   const text = (await readDownload(download)).toString();
-  expect(JSON.parse(text)).toMatchObject({ format: 'faultodds-case', version: 2 });
+  expect(JSON.parse(text)).toMatchObject({ format: 'faultodds-case', version: 3 });
 
   // a new case, and the old one back from the file
   await page.getByRole('button', { name: 'New case' }).click();
@@ -129,8 +129,8 @@ test('a broken file says what is wrong with it and changes nothing', async () =>
     ['{ "format": "faultodds-case", ', /not a JSON file/],
     ['{"format":"something-else","version":1}', /format/],
     [
-      '{"format":"faultodds-case","version":1,"id":"x","title":"X","events":[{"kind":"result-recorded","id":"r1","test":"no-such-test","outcome":"a"}]}',
-      /no-such-test/,
+      '{"format":"faultodds-case","version":1,"id":"x","title":"X","events":[{"kind":"engine-set","cylinders":4,"suspect":6}]}',
+      /no cylinder 6/,
     ],
   ] as const) {
     await page.getByRole('button', { name: 'Cases' }).click();
@@ -148,6 +148,35 @@ test('a broken file says what is wrong with it and changes nothing', async () =>
     expect(await leaders(page)).toEqual(before);
     await alert.getByRole('button', { name: 'Close this message' }).click();
   }
+  expect(complaints).toEqual([]);
+});
+
+test('what a file says that this version has no place for is told and kept, and the rest counts', async () => {
+  const { page, complaints } = await playground.open();
+  const opened = JSON.stringify({
+    format: 'faultodds-case',
+    version: 2,
+    id: 'from-elsewhere',
+    title: 'From elsewhere',
+    events: [
+      { kind: 'context-set', feature: 'pattern', value: 'load-only' },
+      { kind: 'result-recorded', id: 'r1', test: 'test-of-tomorrow', outcome: 'seen' },
+    ],
+  });
+  const before = await leaders(page);
+  await page.getByRole('button', { name: 'Cases' }).click();
+  await page
+    .getByRole('dialog')
+    .locator('input[type=file]')
+    .setInputFiles({ name: 'case.json', mimeType: 'application/json', buffer: Buffer.from(opened) });
+  await page.getByText('test-of-tomorrow').first().waitFor();
+  await expect.poll(() => leaders(page)).not.toEqual(before);
+  await page.getByRole('button', { name: 'Cases' }).click();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save this case as a file' }).click(),
+  ]);
+  expect((await readDownload(download)).toString()).toContain('test-of-tomorrow');
   expect(complaints).toEqual([]);
 });
 

@@ -46,7 +46,7 @@ test.skipIf(folder === undefined)(
     let address = '';
     try {
       address = await addressOf(command);
-      const { page, complaints, strangers } = await playground.open({ address });
+      const { page, complaints, strangers } = await playground.open({ address, worksBeside: true });
       expect(await leaders(page)).toHaveLength(3);
       expect([...complaints, ...strangers]).toEqual([]);
     } finally {
