@@ -19,8 +19,14 @@ describe('what was missing stands at its step', () => {
     [
       'catalyst-heat',
       [
-        ...['misfire-counters', 'coil-swap', 'plug-swap', 'injector-swap', 'plug-replaced', 'coil-replaced'],
-        ...['injector-replaced', 'cylinder-retard'],
+        'misfire-counters',
+        'coil-swap',
+        'plug-swap',
+        'injector-swap',
+        'plug-replaced',
+        'coil-replaced',
+        'injector-replaced',
+        'cylinder-retard',
       ],
     ],
     ['timing-loss', ['bearing-cap-bolts']],
