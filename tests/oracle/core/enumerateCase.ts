@@ -128,7 +128,9 @@ function chanceOfRuns(
   const chance = (outcome: string, sleeps: boolean) =>
     sleeps ? activeFraction * awake[outcome]! + (1 - activeFraction) * asleep[outcome]! : awake[outcome]!;
   const says = (run: (typeof runs)[number], outcome: string) =>
-    run.likelihood === undefined ? Number(run.outcome === outcome) : (run.likelihood[outcome] ?? 0);
+    run.likelihood === undefined
+      ? Number(run.outcome === outcome)
+      : (run.likelihood[outcome] ?? 0) / Math.max(...Object.values(run.likelihood));
   const outcomes = test.outcomes.map(({ id }) => id);
   const own = runs.map((run) => outcomes.reduce((sum, o) => sum + says(run, o) * chance(o, maySleep(run)), 0));
   const independent = own.reduce((a, b) => a * b, 1);

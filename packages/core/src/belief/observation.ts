@@ -10,7 +10,8 @@ export interface TestResult {
   readonly id: string;
   readonly test: string;
   readonly outcome?: string;
-  /** outcome -> relative likelihood, instead of `outcome`: "about 3 to 1 that it dipped" is `{ dipped: 3, even: 1 }`. */
+  /** outcome -> relative likelihood, instead of `outcome`: "about 3 to 1 that it dipped" is `{ dipped: 3, even: 1 }`. Only the
+   * ratios speak: at any scale P(evidence) is that of weights of which the largest is one. */
   readonly likelihood?: Readonly<Record<string, number>>;
   /** Numbers, instead of an outcome. An outcome may stand beside them where they leave open which it is: 40 % leak-down, heard at the
    * tailpipe. Number and outcome are one result, counted once. */
