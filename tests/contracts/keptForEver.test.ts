@@ -16,7 +16,7 @@ import { describe, expect, test } from 'vitest';
 import { partNames } from '../../.tools/partNames.mjs';
 import { findPartProblems } from '../../packages/core/src/model/findPartProblems.ts';
 import { newestCaseVersion } from '../../packages/core/src/session/newestCaseVersion.ts';
-import { documentOfLink } from '../../playground/src/state/shareLink.ts';
+import { documentOfLink } from '../../playground/src/device/shareLink.ts';
 import { filesUnder, root } from '../fixtures/filesUnder.ts';
 
 // What was saved once loads for ever. Where the files come from: tests/fixtures/cases/source.md.

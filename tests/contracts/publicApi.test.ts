@@ -6,8 +6,8 @@ import { root } from '../fixtures/filesUnder.ts';
 const entries = [
   'packages/inference/src/index.ts',
   'packages/core/src/index.ts',
-  'packages/core/src/schema.ts',
-  'packages/core/src/words/en.ts',
+  'packages/core/src/entries/schema.ts',
+  'packages/core/src/entries/words/en.ts',
 ];
 const program = ts.createProgram(
   entries.map((entry) => join(root, entry)),

@@ -10,8 +10,8 @@ import {
   updateBelief,
 } from '@faultodds/core';
 import { describe, expect, test } from 'vitest';
-import { accessBits } from '../../packages/core/src/decision/cost/accessBits.ts';
-import { makeTariff } from '../../packages/core/src/decision/cost/tariff.ts';
+import { accessBits } from '../../packages/core/src/cost/accessBits.ts';
+import { makeTariff } from '../../packages/core/src/cost/tariff.ts';
 import { compiled, demos, model } from './misfireCases.ts';
 import { readDossier } from './readDossier.ts';
 

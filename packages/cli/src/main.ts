@@ -1,8 +1,8 @@
-import { errnoOf } from './errnoOf.ts';
-import { oneLine } from './oneLine.ts';
-import { reasonOf } from './reasonOf.ts';
-import { run } from './run.ts';
-import { terminalOf } from './terminalOf.ts';
+import { errnoOf } from './files/errnoOf.ts';
+import { oneLine } from './commands/oneLine.ts';
+import { reasonOf } from './files/reasonOf.ts';
+import { run } from './commands/run.ts';
+import { terminalOf } from './terminal/terminalOf.ts';
 
 const terminal = terminalOf(process);
 const complain = (text: string): void => terminal.warn(`faultodds: ${oneLine(text)}\n`);

@@ -21,7 +21,7 @@ export type {
 export type { LocalText, TextLanguage } from './model/localText.ts';
 export { textIn } from './model/textIn.ts';
 export type { ConditionalRow, Row } from './model/row.ts';
-export type { Dimension } from './model/dimension.ts';
+export type { Dimension } from './units/dimension.ts';
 export type {
   Comparison,
   CountsReading,
@@ -35,18 +35,18 @@ export type {
   RuleOfThumb,
 } from './model/readingModel.ts';
 export { parseModel } from './model/parseModel.ts';
-export { compileModel, type CompileOptions } from './model/compileModel.ts';
-export type { CompiledModel } from './model/compiledModel.ts';
+export { compileModel, type CompileOptions } from './compiled/compileModel.ts';
+export type { CompiledModel } from './compiled/compiledModel.ts';
 export { modelIdentity, type ModelIdentity } from './model/modelIdentity.ts';
 export type { OutcomeNames, PartName, Renaming } from './model/renaming.ts';
 export { namesToday, type NamesToday } from './model/namesToday.ts';
-export { changeNumber } from './model/changeNumber.ts';
-export { lintModel, type LintFinding } from './model/lintModel.ts';
+export { changeNumber } from './compiled/changeNumber.ts';
+export { lintModel, type LintFinding } from './compiled/lintModel.ts';
 export { rangeOfProbability } from './distributions/rangeOfProbability.ts';
 
 // belief
-export type { Context, Facts } from './belief/facts.ts';
-export type { FaultActive, Observation, RepairTried, TestResult } from './belief/observation.ts';
+export type { Context, Facts } from './evidence/facts.ts';
+export type { FaultActive, Observation, RepairTried, TestResult } from './evidence/observation.ts';
 export type { Belief, BeliefWarning, CauseRanking, RankedCause } from './belief/belief.ts';
 export { rankCauses } from './belief/rankCauses.ts';
 export { updateBelief } from './belief/updateBelief.ts';
@@ -64,15 +64,15 @@ export { stepFactsOf } from './steps/stepFactsOf.ts';
 export { mayBeDriven, type MayBeDriven } from './steps/mayBeDriven.ts';
 
 // decision
-export type { Money } from './decision/cost/money.ts';
-export type { Circumstances, Prices } from './decision/cost/circumstances.ts';
-export type { Price } from './decision/cost/price.ts';
-export type { Advice, OutcomeForecast, RepairPlan, RepairStep, TestAdvice } from './decision/advice/advice.ts';
-export type { TestNotNow } from './decision/advice/testNotNow.ts';
-export { defaultPrices } from './decision/cost/defaultPrices.ts';
-export { proofOfRepair, type ProofOfRepair } from './decision/advice/proofOfRepair.ts';
-export { nextActions } from './decision/advice/nextActions.ts';
-export { actionThresholds, type ActionThresholds, type ThresholdStakes } from './decision/advice/actionThresholds.ts';
+export type { Money } from './cost/money.ts';
+export type { Circumstances, Prices } from './cost/circumstances.ts';
+export type { Price } from './cost/price.ts';
+export type { Advice, OutcomeForecast, RepairPlan, RepairStep, TestAdvice } from './advice/advice.ts';
+export type { TestNotNow } from './steps/testNotNow.ts';
+export { defaultPrices } from './cost/defaultPrices.ts';
+export { proofOfRepair, type ProofOfRepair } from './verification/proofOfRepair.ts';
+export { nextActions } from './advice/nextActions.ts';
+export { actionThresholds, type ActionThresholds, type ThresholdStakes } from './advice/actionThresholds.ts';
 
 // long computations in turns
 export type { Cancel } from './turns/cancel.ts';
@@ -81,7 +81,7 @@ export { runInTurns, type RunOptions } from './turns/runInTurns.ts';
 export { runToEnd } from './turns/runToEnd.ts';
 
 // decision problems and solvers
-export type { Action } from './decision/problem/action.ts';
+export type { Action } from './problem/action.ts';
 export type {
   DecisionProblem,
   DecisionState,
@@ -90,43 +90,43 @@ export type {
   RepairAction,
   StepCost,
   TestAction,
-} from './decision/problem/decisionProblem.ts';
-export type { Branch, Transition } from './decision/problem/takeAction.ts';
-export { problemOfCase } from './decision/problem/problemOfCase.ts';
-export type { ProblemTables } from './decision/problem/problemTables.ts';
-export { tableProblem } from './decision/problem/tableProblem.ts';
-export { allowedActions } from './decision/problem/allowedActions.ts';
-export { takeAction } from './decision/problem/takeAction.ts';
-export { costOfPolicy } from './decision/cost/costOfPolicy.ts';
-export type { Policy, Solution, Solver, SolverOptions, SolverProgress } from './decision/solvers/solver.ts';
-export { repairOrder } from './decision/solvers/repairOrder.ts';
-export { informationPerCost } from './decision/solvers/informationPerCost.ts';
-export { oneStep } from './decision/solvers/oneStep.ts';
-export { expectimax, type ExpectimaxOptions } from './decision/solvers/expectimax.ts';
-export type { LowerBound } from './decision/bounds/lowerBound.ts';
-export { lowerBoundOf } from './decision/bounds/lowerBoundOf.ts';
-export { boundedSearch, growingPlan } from './decision/solvers/boundedSearch.ts';
-export { replanning } from './decision/solvers/replanning.ts';
-export { exactDynamicProgramming } from './decision/solvers/exactDynamicProgramming.ts';
+} from './problem/decisionProblem.ts';
+export type { Branch, Transition } from './problem/takeAction.ts';
+export { problemOfCase } from './problem/problemOfCase.ts';
+export type { ProblemTables } from './problem/problemTables.ts';
+export { tableProblem } from './problem/tableProblem.ts';
+export { allowedActions } from './problem/allowedActions.ts';
+export { takeAction } from './problem/takeAction.ts';
+export { costOfPolicy } from './solvers/costOfPolicy.ts';
+export type { Policy, Solution, Solver, SolverOptions, SolverProgress } from './solvers/solver.ts';
+export { repairOrder } from './solvers/repairOrder.ts';
+export { informationPerCost } from './solvers/informationPerCost.ts';
+export { oneStep } from './solvers/oneStep.ts';
+export { expectimax, type ExpectimaxOptions } from './solvers/expectimax.ts';
+export type { LowerBound } from './bounds/lowerBound.ts';
+export { lowerBoundOf } from './bounds/lowerBoundOf.ts';
+export { boundedSearch, growingPlan } from './solvers/boundedSearch.ts';
+export { replanning } from './solvers/replanning.ts';
+export { exactDynamicProgramming } from './solvers/exactDynamicProgramming.ts';
 
 // plans and the questions around them
-export type { CostSpread, Plan, PlanBranch, PlanStep } from './decision/plan/plan.ts';
-export { makePlan, type MakePlanOptions } from './decision/plan/makePlan.ts';
-export { cautionsOfPlan } from './decision/plan/cautionsOfPlan.ts';
-export { planLabels, type PlanLabels } from './decision/plan/planLabels.ts';
-export { planAsText } from './decision/plan/planAsText.ts';
-export { planAsMermaid } from './decision/plan/planAsMermaid.ts';
-export { planAsSvg } from './decision/plan/planAsSvg.ts';
-export { repairOrTest, type CauseThresholds, type RepairOrTest } from './decision/advice/repairOrTest.ts';
+export type { CostSpread, Plan, PlanBranch, PlanStep } from './plan/plan.ts';
+export { makePlan, type MakePlanOptions } from './plan/makePlan.ts';
+export { cautionsOfPlan } from './plan/cautionsOfPlan.ts';
+export { planLabels, type PlanLabels } from './plan/planLabels.ts';
+export { planAsText } from './plan/planAsText.ts';
+export { planAsMermaid } from './plan/planAsMermaid.ts';
+export { planAsSvg } from './plan/planAsSvg.ts';
+export { repairOrTest, type CauseThresholds, type RepairOrTest } from './advice/repairOrTest.ts';
 export {
   whatWouldItTake,
   whatWouldItTakeInTurns,
   type BigStep,
   type TakesOptions,
   type WhatItTakes,
-} from './decision/advice/whatWouldItTake.ts';
-export type { DecidingTests } from './decision/advice/decidingTests.ts';
-export { whileItIsOpen, type OpenLook } from './decision/advice/whileItIsOpen.ts';
+} from './advice/whatWouldItTake.ts';
+export type { DecidingTests } from './advice/decidingTests.ts';
+export { whileItIsOpen, type OpenLook } from './advice/whileItIsOpen.ts';
 
 // simulation
 export type { CaseRun } from './simulation/caseRun.ts';
@@ -195,8 +195,8 @@ export { engineOf } from './session/engineOf.ts';
 export { factsOf } from './session/factsOf.ts';
 export { circumstancesOf } from './session/circumstancesOf.ts';
 export { costsSoFar, type CaseCosts } from './session/costsSoFar.ts';
-export { saveCase } from './session/saveCase.ts';
-export { loadCase } from './session/loadCase.ts';
+export { saveCase } from './caseFile/saveCase.ts';
+export { loadCase } from './caseFile/loadCase.ts';
 
 // readings
 export type {
@@ -218,7 +218,7 @@ export { kindsOf } from './reading/kindsOf.ts';
 export { dimensionOfEntry } from './reading/dimensionOfEntry.ts';
 export { readingLikelihood, type ReadingLikelihood, type ReadingRemark } from './reading/readingLikelihood.ts';
 export type { RuleResult } from './reading/applyRuleOfThumb.ts';
-export { unitsOf, type Unit } from './reading/unitsOf.ts';
+export { unitsOf, type Unit } from './units/unitsOf.ts';
 export { convertUnit } from './reading/convertUnit.ts';
 export { resistanceAt20 } from './reading/resistanceAt20.ts';
 export { misfireShare, type MisfireShare } from './reading/misfireShare.ts';
@@ -240,6 +240,6 @@ export { ModelError } from './errors/modelError.ts';
 export { EvidenceError } from './errors/evidenceError.ts';
 export { OptionError } from './errors/optionError.ts';
 export { ReadingError } from './errors/readingError.ts';
-export { editDistance } from './errors/editDistance.ts';
-export { nearestId } from './errors/nearestId.ts';
+export { editDistance } from './validation/editDistance.ts';
+export { nearestId } from './validation/nearestId.ts';
 export { CaseError } from './errors/caseError.ts';

@@ -1,22 +1,22 @@
 // the network
-export type { Network, NetworkDefinition, NetworkVariable, VariableDefinition } from './network.ts';
-export { defineNetwork, type DefineNetworkOptions } from './defineNetwork.ts';
-export { compileNetwork, type CompiledNetwork, type CompileOptions } from './compileNetwork.ts';
+export type { Network, NetworkDefinition, NetworkVariable, VariableDefinition } from './network/network.ts';
+export { defineNetwork, type DefineNetworkOptions } from './network/defineNetwork.ts';
+export { compileNetwork, type CompiledNetwork, type CompileOptions } from './propagation/compileNetwork.ts';
 
 // evidence and answers
-export type { Evidence } from './evidence.ts';
-export { posterior, type Posterior } from './posterior.ts';
+export type { Evidence } from './network/evidence.ts';
+export { posterior, type Posterior } from './queries/posterior.ts';
 
 // the workspace: no allocation between questions
-export { createPropagation, type Propagation } from './propagation.ts';
-export type { TriangulationSearch } from './triangulate.ts';
-export { setFinding, setLikelihood } from './setFinding.ts';
-export { propagate, propagateTo } from './propagate.ts';
+export { createPropagation, type Propagation } from './propagation/propagation.ts';
+export type { TriangulationSearch } from './tree/triangulate.ts';
+export { setFinding, setLikelihood } from './propagation/setFinding.ts';
+export { propagate, propagateTo } from './propagation/propagate.ts';
 
 // errors
-export { InferenceError, type Problem } from './inferenceError.ts';
-export { NetworkError } from './networkError.ts';
-export { EvidenceInputError } from './evidenceInputError.ts';
-export { ImpossibleEvidenceError } from './impossibleEvidenceError.ts';
-export { OptionError } from './optionError.ts';
-export { TreeWidthError } from './treeWidthError.ts';
+export { InferenceError, type Problem } from './errors/inferenceError.ts';
+export { NetworkError } from './errors/networkError.ts';
+export { EvidenceInputError } from './errors/evidenceInputError.ts';
+export { ImpossibleEvidenceError } from './errors/impossibleEvidenceError.ts';
+export { OptionError } from './errors/optionError.ts';
+export { TreeWidthError } from './errors/treeWidthError.ts';

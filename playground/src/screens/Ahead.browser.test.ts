@@ -4,7 +4,7 @@ import { misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
 import { render } from 'vitest-browser-svelte';
 import { createCaseStore } from '../state/caseStore.svelte.ts';
-import { loadKnowledge } from '../state/knowledge.ts';
+import { loadKnowledge } from '../knowledge/knowledge.ts';
 import { shortChance } from '../words/shortChance.ts';
 import Ahead from './Ahead.svelte';
 import PlanTree from './PlanTree.svelte';

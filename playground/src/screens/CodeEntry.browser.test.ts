@@ -1,7 +1,7 @@
 import { misfire } from '@faultodds/misfire';
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
-import { loadKnowledge } from '../state/knowledge.ts';
+import { loadKnowledge } from '../knowledge/knowledge.ts';
 import CodeEntry from './CodeEntry.svelte';
 import DegreeEntry from './DegreeEntry.svelte';
 import MonitorEntry from './MonitorEntry.svelte';

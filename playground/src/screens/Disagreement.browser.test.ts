@@ -2,8 +2,8 @@ import { evidenceConflict, updateBelief, type Observation } from '@faultodds/cor
 import { misfire } from '@faultodds/misfire';
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
-import { conflictView } from '../state/conflictView.ts';
-import { loadKnowledge } from '../state/knowledge.ts';
+import { conflictView } from '../views/conflictView.ts';
+import { loadKnowledge } from '../knowledge/knowledge.ts';
 import Disagreement from './Disagreement.svelte';
 
 const knowledge = loadKnowledge(misfire, []);

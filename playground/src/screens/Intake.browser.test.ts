@@ -2,8 +2,8 @@ import { questionsToAsk } from '@faultodds/core';
 import { misfire } from '@faultodds/misfire';
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
-import { askNextView } from '../state/intakeView.ts';
-import { loadKnowledge } from '../state/knowledge.ts';
+import { askNextView } from '../views/intakeView.ts';
+import { loadKnowledge } from '../knowledge/knowledge.ts';
 import Intake from './Intake.svelte';
 
 const knowledge = loadKnowledge(misfire, []);

@@ -1,8 +1,8 @@
 import { misfire } from '@faultodds/misfire';
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
-import type { CaseSummary, Device } from '../state/device.ts';
-import { loadKnowledge } from '../state/knowledge.ts';
+import type { CaseSummary, Device } from '../device/device.ts';
+import { loadKnowledge } from '../knowledge/knowledge.ts';
 import { createShelf } from '../state/shelf.svelte.ts';
 import KeptCases from './KeptCases.svelte';
 

@@ -1,6 +1,6 @@
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
-import type { NextStepsView, TestView } from '../state/nextStepsView.ts';
+import type { NextStepsView, TestView } from '../views/nextStepsView.ts';
 import NextSteps from './NextSteps.svelte';
 
 // an invented machine: nothing of it is real

@@ -2,7 +2,7 @@ import { misfire } from '@faultodds/misfire';
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
 import type { Engine } from '../state/engine.svelte.ts';
-import { loadKnowledge } from '../state/knowledge.ts';
+import { loadKnowledge } from '../knowledge/knowledge.ts';
 import NumberEntry from './NumberEntry.svelte';
 
 const knowledge = loadKnowledge(misfire, []);

@@ -3,8 +3,8 @@ import { misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
 import { render } from 'vitest-browser-svelte';
 import { createCaseStore } from '../state/caseStore.svelte.ts';
-import { loadKnowledge } from '../state/knowledge.ts';
-import { modelNumbers } from '../state/modelNumbers.ts';
+import { loadKnowledge } from '../knowledge/knowledge.ts';
+import { modelNumbers } from '../knowledge/modelNumbers.ts';
 import { createTrial } from '../state/trial.svelte.ts';
 import Numbers from './Numbers.svelte';
 

@@ -2,8 +2,8 @@ import { credibleRanking, firmAdvice, updateBelief } from '@faultodds/core';
 import { misfire } from '@faultodds/misfire';
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
-import { loadKnowledge } from '../state/knowledge.ts';
-import { surenessView } from '../state/surenessView.ts';
+import { loadKnowledge } from '../knowledge/knowledge.ts';
+import { surenessView } from '../views/surenessView.ts';
 import Sureness from './Sureness.svelte';
 
 const knowledge = loadKnowledge(misfire, []);

@@ -2,7 +2,7 @@ import { loadCase, type CaseEvent } from '@faultodds/core';
 import { misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
 import { createCaseStore } from './caseStore.svelte.ts';
-import { loadKnowledge } from './knowledge.ts';
+import { loadKnowledge } from '../knowledge/knowledge.ts';
 
 test('one more result asks the kernel once on the page itself, after two results and after two hundred', () => {
   const shipped = loadKnowledge(misfire, []);

@@ -20,7 +20,7 @@ import {
 } from '@faultodds/core';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
-import type { Knowledge } from './knowledge.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import { type Trail, trailTo } from './trail.ts';
 
 /** A case and everything core says about it, all of one moment. */

@@ -3,7 +3,7 @@ import { untrack } from 'svelte';
 import { createAsker } from '../worker/asker.ts';
 import type { Answer, Answers, Question } from '../worker/question.ts';
 import type { CaseStore } from './caseStore.svelte.ts';
-import type { Knowledge } from './knowledge.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 
 /** What is worked out beside the page about the open case. Absent until known; improving until `settled`. */
 export interface Doubt {

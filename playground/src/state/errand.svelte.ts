@@ -1,7 +1,7 @@
 import { createAsker } from '../worker/asker.ts';
 import type { Answer, Answers, Question } from '../worker/question.ts';
 import type { CaseStore } from './caseStore.svelte.ts';
-import type { Knowledge } from './knowledge.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 
 /** Something about the open case that is worked out beside the page on request: answers as they come, until all are there or it is stopped. */
 export interface Errand<Kind extends keyof Answers> {

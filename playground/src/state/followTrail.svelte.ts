@@ -1,6 +1,6 @@
 import { createAsker } from '../worker/asker.ts';
 import type { CaseStore } from './caseStore.svelte.ts';
-import type { Knowledge } from './knowledge.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { Trail } from './trail.ts';
 
 /** Has the trail of a long case worked out beside the page whenever the open case has none. Called while a component is being made. */

@@ -1,6 +1,6 @@
 import { say, saySo } from '../words/say.ts';
 import { speak, t } from '../words/t.ts';
-import { within } from './within.ts';
+import { within } from '../device/within.ts';
 
 /** The languages of the page, each named in itself. */
 export const languages = { en: 'English', de: 'Deutsch' } as const;

@@ -1,5 +1,5 @@
 import { type CaseDocument, type DemoFacts, type Session, loadCase } from '@faultodds/core';
-import type { Demo, Knowledge } from './knowledge.ts';
+import type { Demo, Knowledge } from '../knowledge/knowledge.ts';
 
 /** An invented case shown one result at a time: a prefix of its events is the open case. */
 export interface Replay {

@@ -1,7 +1,7 @@
 import { type Session, caseState, loadCase, recordEvent, saveCase } from '@faultodds/core';
 import { t } from '../words/t.ts';
-import { type CaseSummary, type CaseToKeep, type Device, type KeptCase, summaryOf } from './device.ts';
-import type { Knowledge } from './knowledge.ts';
+import { type CaseSummary, type CaseToKeep, type Device, type KeptCase, summaryOf } from '../device/device.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 
 /** Who leads and how many results there are: what the list shows of a case. */
 export type Standing = NonNullable<CaseSummary['standing']>;

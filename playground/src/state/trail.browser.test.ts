@@ -1,7 +1,7 @@
 import { explainMove, rankAfterEach, updateBelief, type Facts, type Observation } from '@faultodds/core';
 import { misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
-import { loadKnowledge } from './knowledge.ts';
+import { loadKnowledge } from '../knowledge/knowledge.ts';
 import { moveAt, sharedMoments, trailTo, type Trail } from './trail.ts';
 
 let sweeps = 0;

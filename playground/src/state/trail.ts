@@ -6,7 +6,7 @@ import {
   explainMove,
   rankAfterEach,
 } from '@faultodds/core';
-import type { Knowledge } from './knowledge.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 
 /** How the ranking came about: where it stood after the intake facts and after each observation. */
 export interface Trail {

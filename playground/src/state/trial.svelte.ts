@@ -10,7 +10,7 @@ import {
 import { createAsker } from '../worker/asker.ts';
 import type { Answers, ChangedNumber } from '../worker/question.ts';
 import type { CaseStore } from './caseStore.svelte.ts';
-import type { Knowledge } from './knowledge.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
 
 /** What the open case would look like if some numbers were others. The case itself stays as it is. */
 export interface Trial {

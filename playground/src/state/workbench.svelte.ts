@@ -3,13 +3,13 @@ import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
 import { beginCase } from './beginCase.ts';
 import { type CaseStore, createCaseStore, troubleOf } from './caseStore.svelte.ts';
-import type { CaseSummary, Device, KeptCase, Recalled } from './device.ts';
+import type { CaseSummary, Device, KeptCase, Recalled } from '../device/device.ts';
 import { createKeeping, type Keeping } from './keeping.svelte.ts';
-import type { Demo, Knowledge } from './knowledge.ts';
+import type { Demo, Knowledge } from '../knowledge/knowledge.ts';
 import type { PreferenceStore } from './preferences.svelte.ts';
 import { type Replay, replayAt } from './replay.ts';
 import { type Shelf, type Standing, createShelf } from './shelf.svelte.ts';
-import { within } from './within.ts';
+import { within } from '../device/within.ts';
 
 /** The open case, the replay it may be, and the cases kept on the device. */
 export interface Workbench {
@@ -274,7 +274,7 @@ export function createWorkbench(
     },
     async openLink(fragment) {
       try {
-        const { documentOfLink } = await import('./shareLink.ts');
+        const { documentOfLink } = await import('../device/shareLink.ts');
         await takeIn(documentOfLink(fragment));
         notice = [t.link.opened, notice].filter((part) => part !== '').join(' ');
         return true;
@@ -284,7 +284,7 @@ export function createWorkbench(
       }
     },
     async makeLink(address) {
-      const { shareLink } = await import('./shareLink.ts');
+      const { shareLink } = await import('../device/shareLink.ts');
       return shareLink(saveCase(compiled, store.now.session), address);
     },
   };

@@ -1,6 +1,6 @@
 import { misfire } from '@faultodds/misfire';
 import { expect, test, vi } from 'vitest';
-import { loadKnowledge } from '../state/knowledge.ts';
+import { loadKnowledge } from '../knowledge/knowledge.ts';
 import { createAsker } from './asker.ts';
 import type { Answer, Question, Request } from './question.ts';
 

@@ -1,5 +1,5 @@
 import type { Model } from '@faultodds/core';
-import { problemInWords } from '../state/problemInWords.ts';
+import { problemInWords } from '../words/problemInWords.ts';
 import { inTurns, type Answer, type ChangedNumber, type Question, type Reply, type Request } from './question.ts';
 
 /** Asks a worker; a new list of questions takes the place of the one before, finished or not. */

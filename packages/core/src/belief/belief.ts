@@ -1,4 +1,4 @@
-import type { Facts } from './facts.ts';
+import type { Facts } from '../evidence/facts.ts';
 
 /** A cause with its probability now and at intake. */
 export interface RankedCause {

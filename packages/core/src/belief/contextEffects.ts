@@ -1,8 +1,8 @@
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { Quantity } from '../model/model.ts';
-import { appliesHere } from './appliesHere.ts';
+import { appliesHere } from '../evidence/appliesHere.ts';
 import { contextPrior } from './contextPrior.ts';
-import type { Context } from './facts.ts';
+import type { Context } from '../evidence/facts.ts';
 
 /** What one intake answer changed, everything else as stated. */
 export interface ContextEffect {

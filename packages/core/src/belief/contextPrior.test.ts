@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
-import { compileModel } from '../model/compileModel.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import type { Model } from '../model/model.ts';
 import { contextEffects } from './contextEffects.ts';
 import { contextPrior } from './contextPrior.ts';

@@ -1,7 +1,7 @@
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { Model } from '../model/model.ts';
-import type { Context } from './facts.ts';
-import { fulfils } from './fulfils.ts';
+import type { Context } from '../evidence/facts.ts';
+import { fulfils } from '../evidence/fulfils.ts';
 
 /** P(hypothesis | intake facts), in the compiled order. A single cause: its weight times the capped product of context multipliers,
  * normalised; 0 when its required intake fact is not stated or a definitional multiplier excludes it. Pairs, when compiled for them,

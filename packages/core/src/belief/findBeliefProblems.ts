@@ -1,9 +1,9 @@
 import * as z from 'zod/mini';
-import { makeProblem } from '../errors/makeProblem.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
-import { problemsOfSchema } from '../errors/problemsOfSchema.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
-import { appliesHere } from './appliesHere.ts';
+import { problemsOfSchema } from '../validation/problemsOfSchema.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
+import { appliesHere } from '../evidence/appliesHere.ts';
 import type { Belief } from './belief.ts';
 
 const probability = z.number().check(z.gte(0), z.lte(1));

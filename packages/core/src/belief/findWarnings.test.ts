@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import { results } from '../../../../tests/fixtures/results.ts';
-import { compileModel } from '../model/compileModel.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
-import type { Facts } from './facts.ts';
+import type { Facts } from '../evidence/facts.ts';
 import { findWarnings } from './findWarnings.ts';
 
 const pump = pumpModel();

@@ -1,7 +1,7 @@
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { BeliefWarning } from './belief.ts';
-import type { Facts } from './facts.ts';
-import { testAsked } from './testAsked.ts';
+import type { Facts } from '../evidence/facts.ts';
+import { testAsked } from '../evidence/testAsked.ts';
 
 /** What a reader should know about the evidence itself: one fact told twice, tests repeated, tests run while the fault slept. */
 export function findWarnings(compiled: CompiledModel, facts: Facts): readonly BeliefWarning[] {

@@ -1,7 +1,7 @@
 import { EvidenceError } from '../errors/evidenceError.ts';
-import { unknownId } from '../errors/findUnknownId.ts';
-import { makeProblem } from '../errors/makeProblem.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import { unknownId } from '../validation/findUnknownId.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { Belief } from './belief.ts';
 import { sweptFactsOf } from './updateBelief.ts';
 

@@ -1,5 +1,5 @@
 import { EvidenceError } from '../errors/evidenceError.ts';
-import { makeProblem } from '../errors/makeProblem.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
 
 /** Bayes' rule over the causes, shifted by the largest term so that long evidence cannot underflow.
  * @param prior cause -> probability. @param logLikelihood log P(evidence | cause), natural, by the same positions.

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { demoCases, misfire } from '@faultodds/misfire';
-import { compileModel } from '../model/compileModel.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import { caseState } from '../session/session.ts';
 import { factsOf } from '../session/factsOf.ts';
-import { loadCase } from '../session/loadCase.ts';
+import { loadCase } from '../caseFile/loadCase.ts';
 import { contextEffects } from './contextEffects.ts';
 import { questionsToAsk } from './questionsToAsk.ts';
 import { rankCauses } from './rankCauses.ts';

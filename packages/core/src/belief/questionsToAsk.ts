@@ -1,6 +1,6 @@
-import type { CompiledModel } from '../model/compiledModel.ts';
-import { appliesHere } from './appliesHere.ts';
-import type { Facts } from './facts.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
+import { appliesHere } from '../evidence/appliesHere.ts';
+import type { Facts } from '../evidence/facts.ts';
 import { sweepFacts } from './sweepFacts.ts';
 
 /** An intake question that is still open, and what answering it could do. */

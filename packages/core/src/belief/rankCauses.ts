@@ -1,6 +1,6 @@
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { CauseRanking, RankedCause } from './belief.ts';
-import type { Facts } from './facts.ts';
+import type { Facts } from '../evidence/facts.ts';
 import { sweepFacts, type SweptFacts } from './sweepFacts.ts';
 
 /** Exact ranking of causes given intake facts and observations, whose order does not matter. Cheaper than `updateBelief`, which also

@@ -1,13 +1,13 @@
-import { sweepModel } from '../model/sweepModel.ts';
+import { sweepModel } from '../compiled/sweepModel.ts';
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
-import { makeProblem } from '../errors/makeProblem.ts';
-import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';
-import { appliesHere } from './appliesHere.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
+import type { CompiledModel, CompiledTest } from '../compiled/compiledModel.ts';
+import { appliesHere } from '../evidence/appliesHere.ts';
 import { contextPrior } from './contextPrior.ts';
-import { evidenceOf } from './evidenceOf.ts';
-import type { Facts } from './facts.ts';
-import { findFactsProblems } from './findFactsProblems.ts';
+import { evidenceOf } from '../evidence/evidenceOf.ts';
+import type { Facts } from '../evidence/facts.ts';
+import { findFactsProblems } from '../evidence/findFactsProblems.ts';
 import { posteriorOf } from './posteriorOf.ts';
 
 /** Belief as arrays, for arithmetic. Causes in the model's order; borrowed, do not write. */

@@ -1,8 +1,8 @@
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { Belief } from './belief.ts';
-import type { Facts } from './facts.ts';
+import type { Facts } from '../evidence/facts.ts';
 import { findBeliefProblems } from './findBeliefProblems.ts';
 import { findWarnings } from './findWarnings.ts';
 import { rankingOf } from './rankCauses.ts';

@@ -1,4 +1,4 @@
-import type { TestResult } from '../belief/observation.ts';
+import type { TestResult } from '../evidence/observation.ts';
 import type { CodeMeaning } from './describeTroubleCode.ts';
 import type { TroubleCode } from './troubleCode.ts';
 

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { checkOptions } from '../errors/checkOptions.ts';
+import { checkOptions } from '../validation/checkOptions.ts';
 import type { MonitorCount } from './decodeMonitorResponse.ts';
 
 const argumentsSchema = z.strictObject({ covers: z.enum(['last-cycle', 'average']) });

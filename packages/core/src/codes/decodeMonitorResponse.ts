@@ -1,4 +1,4 @@
-import { makeProblem } from '../errors/makeProblem.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import { joinFrames } from './joinFrames.ts';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { misfire } from '@faultodds/misfire';
 import { updateBelief } from '../belief/updateBelief.ts';
-import { compileModel } from '../model/compileModel.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import type { CodeCircumstances, CodeObservations } from './codeObservations.ts';
 import { observationsFromCodes } from './observationsFromCodes.ts';

@@ -1,9 +1,9 @@
 import { engineLimits } from '../reading/engineLimits.ts';
 import * as z from 'zod/mini';
-import { optionSchemas } from '../errors/optionSchemas.ts';
-import { checkOptions } from '../errors/checkOptions.ts';
-import type { TestResult } from '../belief/observation.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import { optionSchemas } from '../validation/optionSchemas.ts';
+import { checkOptions } from '../validation/checkOptions.ts';
+import type { TestResult } from '../evidence/observation.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { CodeCircumstances, CodeObservations, CodeRemark, KeptCode, ReadCode } from './codeObservations.ts';
 import { describeTroubleCode, type CodeMeaning } from './describeTroubleCode.ts';
 import type { TroubleCode } from './troubleCode.ts';

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { optionSchemas } from '../errors/optionSchemas.ts';
-import { LARGEST_NUMBER } from '../model/largestNumber.ts';
+import { optionSchemas } from '../validation/optionSchemas.ts';
+import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
 import { checkReading } from '../reading/checkReading.ts';
 
 // Share of the current driving cycle in the stored average: SAE J1979 / ISO 15031-5, service $06, test id $0B.

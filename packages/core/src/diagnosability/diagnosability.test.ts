@@ -1,7 +1,7 @@
 import { misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
 import { smallModel } from '../../../../tests/fixtures/smallModel.ts';
-import { compileModel } from '../model/compileModel.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import { diagnosability } from './diagnosability.ts';
 

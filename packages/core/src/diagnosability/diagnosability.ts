@@ -1,14 +1,14 @@
-import { pricesSchema } from '../decision/cost/pricesSchema.ts';
-import { LARGEST_NUMBER } from '../model/largestNumber.ts';
+import { pricesSchema } from '../cost/pricesSchema.ts';
+import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
 import * as z from 'zod/mini';
-import { optionSchemas } from '../errors/optionSchemas.ts';
-import { checkOptions } from '../errors/checkOptions.ts';
-import type { Prices } from '../decision/cost/circumstances.ts';
-import { defaultPrices } from '../decision/cost/defaultPrices.ts';
-import { makeTariff } from '../decision/cost/tariff.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
-import { SEPARATES } from '../model/lintModel.ts';
-import { separationOf } from '../model/separation.ts';
+import { optionSchemas } from '../validation/optionSchemas.ts';
+import { checkOptions } from '../validation/checkOptions.ts';
+import type { Prices } from '../cost/circumstances.ts';
+import { defaultPrices } from '../cost/defaultPrices.ts';
+import { makeTariff } from '../cost/tariff.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
+import { SEPARATES } from '../compiled/lintModel.ts';
+import { separationOf } from '../compiled/separation.ts';
 import { provenanceOf, type BareJudgement, type ProvenanceClass } from './provenance.ts';
 
 /** Two causes that no affordable test tells apart well. */

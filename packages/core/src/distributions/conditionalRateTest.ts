@@ -1,7 +1,7 @@
-import { LARGEST_NUMBER } from '../model/largestNumber.ts';
+import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
 import * as z from 'zod/mini';
-import { optionSchemas } from '../errors/optionSchemas.ts';
-import { checkOptions } from '../errors/checkOptions.ts';
+import { optionSchemas } from '../validation/optionSchemas.ts';
+import { checkOptions } from '../validation/checkOptions.ts';
 import type { EventCount } from './eventRate.ts';
 import { regularizedBeta } from './regularizedBeta.ts';
 

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { optionSchemas } from '../errors/optionSchemas.ts';
-import { checkOptions } from '../errors/checkOptions.ts';
+import { optionSchemas } from '../validation/optionSchemas.ts';
+import { checkOptions } from '../validation/checkOptions.ts';
 import { randomLcg } from 'd3-random';
 
 /** A source of chance: uniform on [0, 1). Injected wherever something is drawn. */

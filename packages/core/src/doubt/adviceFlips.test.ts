@@ -1,13 +1,13 @@
 import { demoCases, misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
 import { updateBelief } from '../belief/updateBelief.ts';
-import type { Facts } from '../belief/facts.ts';
-import { nextActions } from '../decision/advice/nextActions.ts';
-import { changeNumber } from '../model/changeNumber.ts';
-import { compileModel } from '../model/compileModel.ts';
+import type { Facts } from '../evidence/facts.ts';
+import { nextActions } from '../advice/nextActions.ts';
+import { changeNumber } from '../compiled/changeNumber.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import { factsOf } from '../session/factsOf.ts';
-import { loadCase } from '../session/loadCase.ts';
+import { loadCase } from '../caseFile/loadCase.ts';
 import { caseState } from '../session/session.ts';
 import { adviceFlips } from './adviceFlips.ts';
 import { sameStep } from './sameStep.ts';

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { exactly, smallModel } from '../../../../tests/fixtures/smallModel.ts';
-import type { Facts } from '../belief/facts.ts';
+import type { Facts } from '../evidence/facts.ts';
 import { betaQuantile } from '../distributions/betaQuantile.ts';
-import { compileModel } from '../model/compileModel.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import type { Model } from '../model/model.ts';
 import { credibleRanking } from './credibleRanking.ts';
 import { firmAdvice } from './firmAdvice.ts';

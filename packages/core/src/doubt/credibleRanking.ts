@@ -1,11 +1,11 @@
-import { checkOptions } from '../errors/checkOptions.ts';
+import { checkOptions } from '../validation/checkOptions.ts';
 import { rankCauses } from '../belief/rankCauses.ts';
-import { testAsked } from '../belief/testAsked.ts';
-import type { Facts } from '../belief/facts.ts';
+import { testAsked } from '../evidence/testAsked.ts';
+import type { Facts } from '../evidence/facts.ts';
 import { sweepFacts } from '../belief/sweepFacts.ts';
 import { seededRandom } from '../distributions/random.ts';
-import { recompileModel } from '../model/compileModel.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import { recompileModel } from '../compiled/compileModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { runToEnd } from '../turns/runToEnd.ts';
 import type { Turns } from '../turns/turns.ts';
 import { doubtOptionsSchema, type DoubtOptions } from './doubtOptions.ts';

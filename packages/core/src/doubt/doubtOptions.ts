@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { optionSchemas } from '../errors/optionSchemas.ts';
+import { optionSchemas } from '../validation/optionSchemas.ts';
 import type { Cancel } from '../turns/cancel.ts';
 
 /** Shape of `DoubtOptions`. */

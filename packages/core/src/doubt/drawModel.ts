@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { optionSchemas } from '../errors/optionSchemas.ts';
-import { checkOptions } from '../errors/checkOptions.ts';
+import { optionSchemas } from '../validation/optionSchemas.ts';
+import { checkOptions } from '../validation/checkOptions.ts';
 import { drawBeta } from '../distributions/drawBeta.ts';
 import { drawDirichlet } from '../distributions/drawDirichlet.ts';
 import { drawLogNormal } from '../distributions/drawLogNormal.ts';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { smallModel } from '../../../../tests/fixtures/smallModel.ts';
-import type { Observation } from '../belief/observation.ts';
-import { compileModel } from '../model/compileModel.ts';
+import type { Observation } from '../evidence/observation.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import { evidenceConflict } from './evidenceConflict.ts';
 
 // conf(e) = log2( prod P(e_i) / P(e) ): Jensen, Chamberlain, Nordahl & Jensen 1990; Jensen & Nielsen 2007. Values worked by hand.

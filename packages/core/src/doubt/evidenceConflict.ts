@@ -1,7 +1,7 @@
-import type { Facts } from '../belief/facts.ts';
-import type { Observation } from '../belief/observation.ts';
+import type { Facts } from '../evidence/facts.ts';
+import type { Observation } from '../evidence/observation.ts';
 import { sweepFacts } from '../belief/sweepFacts.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 
 /** How badly results fit together. Logarithms to base 2; positive means that they disagree under this model. */
 export interface EvidenceConflict {

@@ -1,12 +1,12 @@
 import type { TargetTable } from '@faultodds/inference/sweeps';
-import { sweepModel } from '../model/sweepModel.ts';
+import { sweepModel } from '../compiled/sweepModel.ts';
 import { contextPrior } from '../belief/contextPrior.ts';
-import { evidenceOf } from '../belief/evidenceOf.ts';
-import type { Facts } from '../belief/facts.ts';
-import type { Observation } from '../belief/observation.ts';
-import { testAsked } from '../belief/testAsked.ts';
+import { evidenceOf } from '../evidence/evidenceOf.ts';
+import type { Facts } from '../evidence/facts.ts';
+import type { Observation } from '../evidence/observation.ts';
+import { testAsked } from '../evidence/testAsked.ts';
 import { rangeOfProbability } from '../distributions/rangeOfProbability.ts';
-import type { CompiledModel, CompiledTest } from '../model/compiledModel.ts';
+import type { CompiledModel, CompiledTest } from '../compiled/compiledModel.ts';
 import type { Quantity } from '../model/model.ts';
 import type { Row } from '../model/row.ts';
 

@@ -2,12 +2,12 @@ import { demoCases, misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
 import { smallModel } from '../../../../tests/fixtures/smallModel.ts';
 import { rankCauses } from '../belief/rankCauses.ts';
-import type { Facts } from '../belief/facts.ts';
-import { compileModel, recompileModel } from '../model/compileModel.ts';
+import type { Facts } from '../evidence/facts.ts';
+import { compileModel, recompileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import { caseState } from '../session/session.ts';
 import { factsOf } from '../session/factsOf.ts';
-import { loadCase } from '../session/loadCase.ts';
+import { loadCase } from '../caseFile/loadCase.ts';
 import { sensitivity, type SensitivityFunction } from './sensitivity.ts';
 
 const compiled = compileModel(parseModel(misfire));

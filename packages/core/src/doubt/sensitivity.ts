@@ -1,6 +1,6 @@
-import type { Facts } from '../belief/facts.ts';
+import type { Facts } from '../evidence/facts.ts';
 import { sweepFacts } from '../belief/sweepFacts.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { jointLines, type Line } from './jointLines.ts';
 
 /** The posterior of the leading cause as an exact function of one number of the model, all others kept (the rest of its row shrinking

@@ -1,4 +1,4 @@
-import type { Observation } from '../belief/observation.ts';
+import type { Observation } from '../evidence/observation.ts';
 
 /** What an observation says as text, without its name and remark: equal for observations that say the same. */
 export function contentOf(observation: Observation): string {

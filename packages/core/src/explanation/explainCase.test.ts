@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { deepFreeze } from '../../../../tests/fixtures/deepFreeze.ts';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
-import type { Facts } from '../belief/facts.ts';
+import type { Facts } from '../evidence/facts.ts';
 import { updateBelief } from '../belief/updateBelief.ts';
-import { compileModel } from '../model/compileModel.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import { explainCase } from './explainCase.ts';
 

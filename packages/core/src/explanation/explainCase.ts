@@ -1,8 +1,8 @@
 import type { CauseRanking } from '../belief/belief.ts';
 import { contextPrior } from '../belief/contextPrior.ts';
-import type { Facts } from '../belief/facts.ts';
+import type { Facts } from '../evidence/facts.ts';
 import { rankCauses, rankedOf } from '../belief/rankCauses.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { contentOf } from './contentOf.ts';
 import { explainMove } from './explainMove.ts';
 import type { Explanation, ObservationExplanation } from './explanation.ts';

@@ -1,5 +1,5 @@
 import type { CauseRanking } from '../belief/belief.ts';
-import type { Observation } from '../belief/observation.ts';
+import type { Observation } from '../evidence/observation.ts';
 import type { ByCause, Mover, ObservationMove } from './explanation.ts';
 import { naturalFrequencies } from './naturalFrequencies.ts';
 import { possibleOf } from './possibleOf.ts';

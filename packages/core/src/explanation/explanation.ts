@@ -1,6 +1,6 @@
 import type { CauseRanking, RankedCause } from '../belief/belief.ts';
-import type { Facts } from '../belief/facts.ts';
-import type { Observation } from '../belief/observation.ts';
+import type { Facts } from '../evidence/facts.ts';
+import type { Observation } from '../evidence/observation.ts';
 
 /** Why the ranking stands as it does: what every observation did. Data only; words are made of it elsewhere. */
 export interface Explanation {

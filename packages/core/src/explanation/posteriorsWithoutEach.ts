@@ -1,10 +1,10 @@
 import type { LikelihoodFactor } from '@faultodds/inference/sweeps';
-import { sweepModel } from '../model/sweepModel.ts';
-import { type EvidencePart, evidencePartOf, groupParts } from '../belief/evidencePart.ts';
-import { factorsOfGroup } from '../belief/factorsOfGroup.ts';
-import type { Facts } from '../belief/facts.ts';
+import { sweepModel } from '../compiled/sweepModel.ts';
+import { type EvidencePart, evidencePartOf, groupParts } from '../evidence/evidencePart.ts';
+import { factorsOfGroup } from '../evidence/factorsOfGroup.ts';
+import type { Facts } from '../evidence/facts.ts';
 import { posteriorOf } from '../belief/posteriorOf.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { contentOf } from './contentOf.ts';
 
 /** The posterior with each observation left out and all others kept, in the order of the observations.

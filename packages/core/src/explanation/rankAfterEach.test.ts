@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
-import type { Facts } from '../belief/facts.ts';
+import type { Facts } from '../evidence/facts.ts';
 import { rankCauses } from '../belief/rankCauses.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
-import { compileModel } from '../model/compileModel.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import { rankAfterEach } from './rankAfterEach.ts';
 

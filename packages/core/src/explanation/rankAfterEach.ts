@@ -1,13 +1,13 @@
 import type { LikelihoodFactor } from '@faultodds/inference/sweeps';
-import { sweepModel } from '../model/sweepModel.ts';
+import { sweepModel } from '../compiled/sweepModel.ts';
 import type { CauseRanking } from '../belief/belief.ts';
-import { type EvidencePart, evidencePartOf } from '../belief/evidencePart.ts';
-import { factorsOfGroup } from '../belief/factorsOfGroup.ts';
-import type { Facts } from '../belief/facts.ts';
+import { type EvidencePart, evidencePartOf } from '../evidence/evidencePart.ts';
+import { factorsOfGroup } from '../evidence/factorsOfGroup.ts';
+import type { Facts } from '../evidence/facts.ts';
 import { posteriorOf } from '../belief/posteriorOf.ts';
 import { rankingOf } from '../belief/rankCauses.ts';
 import { sweepFacts } from '../belief/sweepFacts.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 
 /** What a trail begins with. */
 export interface RankAfterEachOptions {

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { optionSchemas } from '../errors/optionSchemas.ts';
-import { checkOptions } from '../errors/checkOptions.ts';
+import { optionSchemas } from '../validation/optionSchemas.ts';
+import { checkOptions } from '../validation/checkOptions.ts';
 import type { ByCause } from './explanation.ts';
 
 const byCause = z.record(z.string(), optionSchemas.number(0, 1));

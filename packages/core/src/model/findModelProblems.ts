@@ -1,4 +1,4 @@
-import { makeProblem } from '../errors/makeProblem.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import { findCycle } from './findCycle.ts';
 import { findReadingModelProblems } from './findReadingModelProblems.ts';

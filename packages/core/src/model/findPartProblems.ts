@@ -1,4 +1,4 @@
-import { findUnknownId } from '../errors/findUnknownId.ts';
+import { findUnknownId } from '../validation/findUnknownId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model } from './model.ts';
 import type { PartName } from './renaming.ts';

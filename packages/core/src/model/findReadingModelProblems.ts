@@ -1,5 +1,5 @@
-import { findUnknownId } from '../errors/findUnknownId.ts';
-import { makeProblem } from '../errors/makeProblem.ts';
+import { findUnknownId } from '../validation/findUnknownId.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model, Test } from './model.ts';
 import type { CountsReading, MeasuredReading, PartCountsReading, ReadingModel } from './readingModel.ts';

@@ -1,6 +1,6 @@
-import { unknownId } from '../errors/findUnknownId.ts';
-import { makeProblem } from '../errors/makeProblem.ts';
-import { nearestOf } from '../errors/nearestId.ts';
+import { unknownId } from '../validation/findUnknownId.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
+import { nearestOf } from '../validation/nearestId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model, Requirement } from './model.ts';
 import type { ConditionalRow } from './row.ts';

@@ -1,5 +1,5 @@
 import type { Problem } from '../errors/faultoddsError.ts';
-import { makeProblem } from '../errors/makeProblem.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
 import { jsonPointer } from '../errors/jsonPointer.ts';
 import type { Model } from './model.ts';
 

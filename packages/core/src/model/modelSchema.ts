@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { idSchema as id } from './idSchema.ts';
-import { LARGEST_NUMBER } from './largestNumber.ts';
+import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
 import { drivings, hazards } from './model.ts';
 import { readingModelSchema } from './readingModelSchema.ts';
 import { renamingSchema } from './renamingSchema.ts';

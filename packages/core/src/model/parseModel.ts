@@ -1,6 +1,6 @@
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { ModelError } from '../errors/modelError.ts';
-import { problemsOfSchema } from '../errors/problemsOfSchema.ts';
+import { problemsOfSchema } from '../validation/problemsOfSchema.ts';
 import { findModelProblems } from './findModelProblems.ts';
 import type { Model } from './model.ts';
 import { modelSchema } from './modelSchema.ts';

@@ -1,4 +1,4 @@
-import type { Dimension } from './dimension.ts';
+import type { Dimension } from '../units/dimension.ts';
 import type { ConditionalRow } from './row.ts';
 
 /** A numeric reading a test can be entered as. */

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { LARGEST_NUMBER } from './largestNumber.ts';
+import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
 
 const id = z.string().check(z.regex(/^[a-z0-9][a-z0-9_-]*$/));
 const text = z.string().check(z.minLength(1));

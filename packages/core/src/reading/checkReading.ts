@@ -1,6 +1,6 @@
 import type * as z from 'zod/mini';
 import { atLeastOne } from '../errors/atLeastOne.ts';
-import { problemsOfSchema } from '../errors/problemsOfSchema.ts';
+import { problemsOfSchema } from '../validation/problemsOfSchema.ts';
 import { ReadingError } from '../errors/readingError.ts';
 
 /** Looks at plain numbers that were read. @throws ReadingError with everything that is wrong */

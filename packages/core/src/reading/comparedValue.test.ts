@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { Dimension } from '../model/dimension.ts';
+import type { Dimension } from '../units/dimension.ts';
 import type { Comparison, MeasuredReading } from '../model/readingModel.ts';
 import { applyRuleOfThumb } from './applyRuleOfThumb.ts';
 import { comparedValue } from './comparedValue.ts';

@@ -1,9 +1,9 @@
-import type { Dimension } from '../model/dimension.ts';
+import type { Dimension } from '../units/dimension.ts';
 import type { MeasuredReading } from '../model/readingModel.ts';
 import { dimensionOfEntry } from './dimensionOfEntry.ts';
 import type { MeasuredValues, PerCylinderReading } from './reading.ts';
 import { resistanceAt20 } from './resistanceAt20.ts';
-import { findUnit, toCanonical } from './toCanonical.ts';
+import { findUnit, toCanonical } from '../units/toCanonical.ts';
 
 /** The one number a measured reading is judged by, and how it came about. */
 export interface ComparedValue {

@@ -1,8 +1,8 @@
 import { checkReading } from './checkReading.ts';
 import * as z from 'zod/mini';
 import { ReadingError } from '../errors/readingError.ts';
-import type { Dimension } from '../model/dimension.ts';
-import { findUnit, toCanonical } from './toCanonical.ts';
+import type { Dimension } from '../units/dimension.ts';
+import { findUnit, toCanonical } from '../units/toCanonical.ts';
 import { unitProblem } from './unitProblem.ts';
 
 const valueSchema = z.strictObject({ value: z.number() });

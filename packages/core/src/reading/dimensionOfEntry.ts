@@ -1,4 +1,4 @@
-import type { Dimension } from '../model/dimension.ts';
+import type { Dimension } from '../units/dimension.ts';
 import type { MeasuredReading } from '../model/readingModel.ts';
 import type { MeasuredValues } from './reading.ts';
 

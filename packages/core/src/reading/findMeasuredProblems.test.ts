@@ -1,13 +1,13 @@
 import { misfire } from '@faultodds/misfire';
 import { describe, expect, test } from 'vitest';
-import { compileModel } from '../model/compileModel.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import type { MeasuredReading } from '../model/readingModel.ts';
 import { comparedValue } from './comparedValue.ts';
 import { findReadingProblems } from './findReadingProblems.ts';
 import type { PerCylinderReading } from './reading.ts';
 import { readingLikelihood } from './readingLikelihood.ts';
-import { unitsOf } from './unitsOf.ts';
+import { unitsOf } from '../units/unitsOf.ts';
 
 const compiled = compileModel(parseModel(misfire));
 const compared = compiled.model.tests.flatMap((of) =>

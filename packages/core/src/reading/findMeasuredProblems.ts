@@ -1,12 +1,12 @@
-import { makeProblem } from '../errors/makeProblem.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
-import type { Dimension } from '../model/dimension.ts';
+import type { Dimension } from '../units/dimension.ts';
 import type { MeasuredReading } from '../model/readingModel.ts';
 import { dimensionOfEntry } from './dimensionOfEntry.ts';
 import type { MeasuredValues, PerCylinderReading } from './reading.ts';
-import { findUnit, toCanonical } from './toCanonical.ts';
+import { findUnit, toCanonical } from '../units/toCanonical.ts';
 import { unitProblem } from './unitProblem.ts';
-import { unitsOf, type Unit } from './unitsOf.ts';
+import { unitsOf, type Unit } from '../units/unitsOf.ts';
 
 type Limits = MeasuredReading['limits'];
 

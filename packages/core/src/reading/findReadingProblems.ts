@@ -1,7 +1,7 @@
-import { findUnknownId } from '../errors/findUnknownId.ts';
+import { findUnknownId } from '../validation/findUnknownId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
-import { makeProblem } from '../errors/makeProblem.ts';
-import { problemsOfSchema } from '../errors/problemsOfSchema.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
+import { problemsOfSchema } from '../validation/problemsOfSchema.ts';
 import type { Test } from '../model/model.ts';
 import type { MeasuredReading, PartCountsReading } from '../model/readingModel.ts';
 import { findCountProblems, findPartCountProblems } from './findCountProblems.ts';

@@ -1,7 +1,7 @@
 import { checkReading } from './checkReading.ts';
-import { LARGEST_NUMBER } from '../model/largestNumber.ts';
+import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
 import * as z from 'zod/mini';
-import { optionSchemas } from '../errors/optionSchemas.ts';
+import { optionSchemas } from '../validation/optionSchemas.ts';
 
 /** Misfires over revolutions, as regulations judge them. */
 export interface MisfireShare {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { misfire } from '@faultodds/misfire';
 import { ReadingError } from '../errors/readingError.ts';
-import { compileModel } from '../model/compileModel.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import { parseReading } from './parseReading.ts';
 

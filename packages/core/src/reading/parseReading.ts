@@ -1,7 +1,7 @@
 import { atLeastOne } from '../errors/atLeastOne.ts';
-import { findUnknownId } from '../errors/findUnknownId.ts';
+import { findUnknownId } from '../validation/findUnknownId.ts';
 import { ReadingError } from '../errors/readingError.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { Engine } from './engine.ts';
 import { findEngineProblems } from './findEngineProblems.ts';
 import { findReadingProblems } from './findReadingProblems.ts';

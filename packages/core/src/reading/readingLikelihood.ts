@@ -1,8 +1,8 @@
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
-import { findUnknownId } from '../errors/findUnknownId.ts';
+import { findUnknownId } from '../validation/findUnknownId.ts';
 import { ReadingError } from '../errors/readingError.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { Test } from '../model/model.ts';
 import type { MeasuredReading, ReadingModel } from '../model/readingModel.ts';
 import { applyRuleOfThumb, type RuleResult } from './applyRuleOfThumb.ts';

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { LARGEST_NUMBER } from '../model/largestNumber.ts';
+import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
 import type { Reading } from './reading.ts';
 
 const id = z.string().check(z.regex(/^[A-Za-z0-9][A-Za-z0-9_-]*$/), z.maxLength(100));

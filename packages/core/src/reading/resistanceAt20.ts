@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { optionSchemas } from '../errors/optionSchemas.ts';
-import { LARGEST_NUMBER } from '../model/largestNumber.ts';
+import { optionSchemas } from '../validation/optionSchemas.ts';
+import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
 import { checkReading } from './checkReading.ts';
 
 // Temperature coefficient of annealed copper at 20 degrees C, per kelvin: the international standard of resistance for copper

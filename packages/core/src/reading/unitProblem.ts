@@ -1,7 +1,7 @@
-import { makeProblem } from '../errors/makeProblem.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
-import type { Dimension } from '../model/dimension.ts';
-import { unitsOf } from './unitsOf.ts';
+import type { Dimension } from '../units/dimension.ts';
+import { unitsOf } from '../units/unitsOf.ts';
 
 /** That a unit is not one of its dimension. */
 export function unitProblem(dimension: Dimension, found: string, path: string): Problem {

@@ -1,9 +1,9 @@
 // NIST Special Publication 811 (2008), appendix B; published check F1. Tolerance 1e-12 relative: exact by definition, rounded once.
 import { describe, expect, test } from 'vitest';
-import type { Dimension } from '../model/dimension.ts';
+import type { Dimension } from '../units/dimension.ts';
 import { convertUnit } from './convertUnit.ts';
 import { resistanceAt20 } from './resistanceAt20.ts';
-import { unitsOf } from './unitsOf.ts';
+import { unitsOf } from '../units/unitsOf.ts';
 
 describe('conversions', () => {
   test.each([

@@ -1,4 +1,4 @@
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { CaseEvent } from './caseEvent.ts';
 import type { Session } from './session.ts';
 import { stepOver } from './stepOver.ts';

@@ -1,4 +1,4 @@
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { CaseEvent, ObservationRetracted } from './caseEvent.ts';
 import type { CaseState } from './caseState.ts';
 import { closeWithDependents } from './closeWithDependents.ts';

@@ -1,5 +1,5 @@
-import type { FaultActive } from '../belief/observation.ts';
-import type { Prices } from '../decision/cost/circumstances.ts';
+import type { FaultActive } from '../evidence/observation.ts';
+import type { Prices } from '../cost/circumstances.ts';
 import type { Engine } from '../reading/engine.ts';
 import type { Reading } from '../reading/reading.ts';
 

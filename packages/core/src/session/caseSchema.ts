@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { pricesSchema } from '../decision/cost/pricesSchema.ts';
-import { LARGEST_NUMBER } from '../model/largestNumber.ts';
+import { pricesSchema } from '../cost/pricesSchema.ts';
+import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
 import { engineLimits } from '../reading/engineLimits.ts';
 import { readingSchema } from '../reading/readingSchema.ts';
 import type { CaseDocument } from './caseDocument.ts';

@@ -1,6 +1,6 @@
-import type { Context } from '../belief/facts.ts';
-import type { Observation } from '../belief/observation.ts';
-import type { Prices } from '../decision/cost/circumstances.ts';
+import type { Context } from '../evidence/facts.ts';
+import type { Observation } from '../evidence/observation.ts';
+import type { Prices } from '../cost/circumstances.ts';
 import type { Engine } from '../reading/engine.ts';
 
 /** Where a case stands: the fold of its events. Plain data, safe to keep and compare. */

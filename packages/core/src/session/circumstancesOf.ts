@@ -1,6 +1,6 @@
-import type { Circumstances } from '../decision/cost/circumstances.ts';
-import { defaultPrices } from '../decision/cost/defaultPrices.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { Circumstances } from '../cost/circumstances.ts';
+import { defaultPrices } from '../cost/defaultPrices.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { CaseState } from './caseState.ts';
 
 /** What a case says besides the evidence, for `nextActions`, with the model's defaults written out:

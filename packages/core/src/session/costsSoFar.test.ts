@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { smallModel } from '../../../../tests/fixtures/smallModel.ts';
-import { compileModel } from '../model/compileModel.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import type { CaseEvent } from './caseEvent.ts';
 import { costsSoFar } from './costsSoFar.ts';
 import { recordEvent } from './recordEvent.ts';

@@ -1,8 +1,8 @@
-import { accessBits } from '../decision/cost/accessBits.ts';
+import { accessBits } from '../cost/accessBits.ts';
 import { circumstancesOf } from './circumstancesOf.ts';
-import { type Cost, makeTariff, priceOf } from '../decision/cost/tariff.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
-import type { Price } from '../decision/cost/price.ts';
+import { type Cost, makeTariff, priceOf } from '../cost/tariff.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
+import type { Price } from '../cost/price.ts';
 import { applyEvent } from './applyEvent.ts';
 import type { CaseEvent, ObservationRetracted } from './caseEvent.ts';
 import { caseState, type Session } from './session.ts';

@@ -1,4 +1,4 @@
-import type { Facts } from '../belief/facts.ts';
+import type { Facts } from '../evidence/facts.ts';
 import type { CaseState } from './caseState.ts';
 
 /** The evidence of a case, for `updateBelief`. */

@@ -1,9 +1,9 @@
-import { appliesHere } from '../belief/appliesHere.ts';
-import type { Context } from '../belief/facts.ts';
-import { findResultProblems } from '../belief/findResultProblems.ts';
-import { findUnknownId } from '../errors/findUnknownId.ts';
-import { makeProblem } from '../errors/makeProblem.ts';
-import { nearestOf } from '../errors/nearestId.ts';
+import { appliesHere } from '../evidence/appliesHere.ts';
+import type { Context } from '../evidence/facts.ts';
+import { findResultProblems } from '../evidence/findResultProblems.ts';
+import { findUnknownId } from '../validation/findUnknownId.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
+import { nearestOf } from '../validation/nearestId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model } from '../model/model.ts';
 import type { Engine } from '../reading/engine.ts';

@@ -1,4 +1,4 @@
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { applyEvent } from './applyEvent.ts';
 import type { CaseEvent } from './caseEvent.ts';
 import type { CaseState } from './caseState.ts';

@@ -1,9 +1,9 @@
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { CaseError } from '../errors/caseError.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
-import { makeProblem } from '../errors/makeProblem.ts';
-import { problemsOfSchema } from '../errors/problemsOfSchema.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
+import { problemsOfSchema } from '../validation/problemsOfSchema.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { appendEvent } from './appendEvent.ts';
 import type { CaseEvent } from './caseEvent.ts';
 import { caseEventSchema } from './caseSchema.ts';

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { deepFreeze } from '../../../../tests/fixtures/deepFreeze.ts';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
-import { compileModel } from '../model/compileModel.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import type { CaseEvent } from './caseEvent.ts';
 import { recordEvent } from './recordEvent.ts';

@@ -1,14 +1,14 @@
-import type { Facts } from '../belief/facts.ts';
-import type { Observation } from '../belief/observation.ts';
+import type { Facts } from '../evidence/facts.ts';
+import type { Observation } from '../evidence/observation.ts';
 import { updateBelief } from '../belief/updateBelief.ts';
-import { nextActions } from '../decision/advice/nextActions.ts';
-import { accessIds } from '../decision/cost/accessBits.ts';
-import type { Circumstances } from '../decision/cost/circumstances.ts';
-import { REFER } from '../decision/problem/action.ts';
-import type { DecisionProblem } from '../decision/problem/decisionProblem.ts';
-import type { Policy } from '../decision/solvers/solver.ts';
+import { nextActions } from '../advice/nextActions.ts';
+import { accessIds } from '../cost/accessBits.ts';
+import type { Circumstances } from '../cost/circumstances.ts';
+import { REFER } from '../problem/action.ts';
+import type { DecisionProblem } from '../problem/decisionProblem.ts';
+import type { Policy } from '../solvers/solver.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 
 /** The advice a person gets who records every result and asks again: at each place `updateBelief` and `nextActions` are called with
  * everything recorded on the way, and the best step is followed. Where they refuse (what happened cannot happen in this model) the case

@@ -1,9 +1,9 @@
-import type { Facts } from '../belief/facts.ts';
-import type { Circumstances } from '../decision/cost/circumstances.ts';
+import type { Facts } from '../evidence/facts.ts';
+import type { Circumstances } from '../cost/circumstances.ts';
 import type { Random } from '../distributions/random.ts';
 import { drawModel } from '../doubt/drawModel.ts';
-import { recompileModel } from '../model/compileModel.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import { recompileModel } from '../compiled/compileModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { Truth } from './truth.ts';
 import { truthOfModel } from './truthOfModel.ts';
 

@@ -1,8 +1,8 @@
-import { REFER } from '../decision/problem/action.ts';
-import { allowedActions, chanceOfCure } from '../decision/problem/allowedActions.ts';
-import { certifiedGap, makeSolver, type Policy, type Solver } from '../decision/solvers/solver.ts';
-import { costOfPolicy } from '../decision/cost/costOfPolicy.ts';
-import { costOfKnowing, perfectInformation } from '../decision/bounds/perfectInformation.ts';
+import { REFER } from '../problem/action.ts';
+import { allowedActions, chanceOfCure } from '../problem/allowedActions.ts';
+import { certifiedGap, makeSolver, type Policy, type Solver } from '../solvers/solver.ts';
+import { costOfPolicy } from '../solvers/costOfPolicy.ts';
+import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
 
 // With less than this nobody buys the part. Judgement, 0.05-0.2.
 const LEAST_CHANCE = 0.1;

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { costOfPolicy } from '../decision/cost/costOfPolicy.ts';
-import { exactDynamicProgramming } from '../decision/solvers/exactDynamicProgramming.ts';
-import type { Solver } from '../decision/solvers/solver.ts';
-import { tableProblem } from '../decision/problem/tableProblem.ts';
+import { costOfPolicy } from '../solvers/costOfPolicy.ts';
+import { exactDynamicProgramming } from '../solvers/exactDynamicProgramming.ts';
+import type { Solver } from '../solvers/solver.ts';
+import { tableProblem } from '../problem/tableProblem.ts';
 import { partsSwapping } from './partsSwapping.ts';
 import { runsAsCsv } from './runsAsCsv.ts';
 import { simulate, type SimulationPlan } from './simulate.ts';

@@ -1,11 +1,11 @@
-import { LARGEST_NUMBER } from '../model/largestNumber.ts';
+import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
 import * as z from 'zod/mini';
-import { optionSchemas } from '../errors/optionSchemas.ts';
-import { checkOptions } from '../errors/checkOptions.ts';
-import type { Action } from '../decision/problem/action.ts';
-import type { DecisionProblem, DecisionState } from '../decision/problem/decisionProblem.ts';
-import { takeAction, type Transition } from '../decision/problem/takeAction.ts';
-import type { Policy } from '../decision/solvers/solver.ts';
+import { optionSchemas } from '../validation/optionSchemas.ts';
+import { checkOptions } from '../validation/checkOptions.ts';
+import type { Action } from '../problem/action.ts';
+import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
+import { takeAction, type Transition } from '../problem/takeAction.ts';
+import type { Policy } from '../solvers/solver.ts';
 import { seededRandom } from '../distributions/random.ts';
 import type { CaseRun } from './caseRun.ts';
 import { hashNumber } from './hashNumber.ts';

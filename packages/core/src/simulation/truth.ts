@@ -1,4 +1,4 @@
-import type { EvidenceSet } from '../decision/problem/decisionProblem.ts';
+import type { EvidenceSet } from '../problem/decisionProblem.ts';
 import type { Random } from '../distributions/random.ts';
 
 /** One engine with its fault: what its tests show and which repairs cure it. */

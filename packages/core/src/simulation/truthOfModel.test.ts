@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
-import type { Facts } from '../belief/facts.ts';
+import type { Facts } from '../evidence/facts.ts';
 import { updateBelief } from '../belief/updateBelief.ts';
-import { nextActions } from '../decision/advice/nextActions.ts';
-import { problemOfCase } from '../decision/problem/problemOfCase.ts';
-import { takeAction } from '../decision/problem/takeAction.ts';
+import { nextActions } from '../advice/nextActions.ts';
+import { problemOfCase } from '../problem/problemOfCase.ts';
+import { takeAction } from '../problem/takeAction.ts';
 import { seededRandom } from '../distributions/random.ts';
-import { compileModel } from '../model/compileModel.ts';
+import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import { adviceAsPolicy } from './adviceAsPolicy.ts';
 import { drawTruth } from './drawTruth.ts';

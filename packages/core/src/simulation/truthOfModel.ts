@@ -1,10 +1,10 @@
-import { evidenceOf } from '../belief/evidenceOf.ts';
-import type { Facts } from '../belief/facts.ts';
+import { evidenceOf } from '../evidence/evidenceOf.ts';
+import type { Facts } from '../evidence/facts.ts';
 import { updateBelief } from '../belief/updateBelief.ts';
-import type { Circumstances } from '../decision/cost/circumstances.ts';
-import { problemOfCase } from '../decision/problem/problemOfCase.ts';
+import type { Circumstances } from '../cost/circumstances.ts';
+import { problemOfCase } from '../problem/problemOfCase.ts';
 import type { Random } from '../distributions/random.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { drawIndex } from './drawIndex.ts';
 import type { Truth } from './truth.ts';
 import { truthOfProblem } from './truthOfProblem.ts';

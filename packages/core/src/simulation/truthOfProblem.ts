@@ -1,4 +1,4 @@
-import type { DecisionProblem } from '../decision/problem/decisionProblem.ts';
+import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import { drawIndex } from './drawIndex.ts';
 import type { Truth } from './truth.ts';
 

@@ -1,6 +1,6 @@
-import { accessBits, accessIds } from '../decision/cost/accessBits.ts';
-import { moneyOf, type Cost, type Tariff } from '../decision/cost/tariff.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import { accessBits, accessIds } from '../cost/accessBits.ts';
+import { moneyOf, type Cost, type Tariff } from '../cost/tariff.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { hazards } from '../model/model.ts';
 import type { Step } from './step.ts';
 import type { StepFacts } from './stepFacts.ts';

@@ -1,4 +1,4 @@
-import type { Money } from '../decision/cost/money.ts';
+import type { Money } from '../cost/money.ts';
 
 /** What goes with every step that is proposed, wherever it is: no answer names a step without it. */
 export interface StepFacts {

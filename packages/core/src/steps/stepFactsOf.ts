@@ -1,11 +1,11 @@
-import type { Context } from '../belief/facts.ts';
-import { accessBits } from '../decision/cost/accessBits.ts';
-import type { Circumstances } from '../decision/cost/circumstances.ts';
-import { defaultPrices } from '../decision/cost/defaultPrices.ts';
-import { makeTariff } from '../decision/cost/tariff.ts';
+import type { Context } from '../evidence/facts.ts';
+import { accessBits } from '../cost/accessBits.ts';
+import type { Circumstances } from '../cost/circumstances.ts';
+import { defaultPrices } from '../cost/defaultPrices.ts';
+import { makeTariff } from '../cost/tariff.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
-import { unknownId } from '../errors/findUnknownId.ts';
-import type { CompiledModel } from '../model/compiledModel.ts';
+import { unknownId } from '../validation/findUnknownId.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { makeStepFacts } from './makeStepFacts.ts';
 import type { Step } from './step.ts';
 import type { StepFacts } from './stepFacts.ts';

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
-import { checkOptions } from '../errors/checkOptions.ts';
-import { optionSchemas } from '../errors/optionSchemas.ts';
+import { checkOptions } from '../validation/checkOptions.ts';
+import { optionSchemas } from '../validation/optionSchemas.ts';
 import type { Turns } from './turns.ts';
 
 /** How a computation in turns gives way. */

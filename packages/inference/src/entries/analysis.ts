@@ -1,7 +1,11 @@
 // joint posteriors of any set, the best joint states, derivatives, posteriors as functions of one number, the part a question needs
-export { jointPosterior, type JointPosterior } from '../jointPosterior.ts';
-export { mostProbableExplanation, mostProbableExplanations, type Explanation } from '../mostProbableExplanations.ts';
-export { derivatives, type Derivatives } from '../derivatives.ts';
-export { sensitivity, type Parameter, type SensitivityFunction } from '../sensitivity.ts';
-export { relevantNetwork } from '../relevantNetwork.ts';
-export { QueryError } from '../queryError.ts';
+export { jointPosterior, type JointPosterior } from '../queries/jointPosterior.ts';
+export {
+  mostProbableExplanation,
+  mostProbableExplanations,
+  type Explanation,
+} from '../queries/mostProbableExplanations.ts';
+export { derivatives, type Derivatives } from '../queries/derivatives.ts';
+export { sensitivity, type Parameter, type SensitivityFunction } from '../queries/sensitivity.ts';
+export { relevantNetwork } from '../network/relevantNetwork.ts';
+export { QueryError } from '../errors/queryError.ts';

@@ -5,5 +5,5 @@ export {
   propagateEach,
   type CompiledEach,
   type PosteriorGivenEach,
-} from '../posteriorGivenEach.ts';
-export { QueryError } from '../queryError.ts';
+} from '../queries/posteriorGivenEach.ts';
+export { QueryError } from '../errors/queryError.ts';

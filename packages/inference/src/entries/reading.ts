@@ -1,4 +1,4 @@
 // network files
-export { parseNetworkJson } from '../parseNetworkJson.ts';
-export { parseBif } from '../parseBif.ts';
-export { FormatError } from '../formatError.ts';
+export { parseNetworkJson } from '../formats/parseNetworkJson.ts';
+export { parseBif } from '../formats/parseBif.ts';
+export { FormatError } from '../errors/formatError.ts';

@@ -1,4 +1,4 @@
 // seeded draws, forward and from the posterior
-export { sampleNetwork } from '../sampleNetwork.ts';
-export { posteriorSampler } from '../posteriorSampler.ts';
-export { seededRandom, type Random } from '../random.ts';
+export { sampleNetwork } from '../queries/sampleNetwork.ts';
+export { posteriorSampler } from '../queries/posteriorSampler.ts';
+export { seededRandom, type Random } from '../random/random.ts';

@@ -1,5 +1,5 @@
 // sweeps over the states of a root
-export type { CompiledSweep, LikelihoodFactor, SweepQuestion, SweepResult, TargetTable } from '../sweep.ts';
-export { compileSweep, type CompileSweepOptions } from '../compileSweep.ts';
-export { sweepRoot } from '../sweepRoot.ts';
-export { QueryError } from '../queryError.ts';
+export type { CompiledSweep, LikelihoodFactor, SweepQuestion, SweepResult, TargetTable } from '../sweep/sweep.ts';
+export { compileSweep, type CompileSweepOptions } from '../sweep/compileSweep.ts';
+export { sweepRoot } from '../sweep/sweepRoot.ts';
+export { QueryError } from '../errors/queryError.ts';

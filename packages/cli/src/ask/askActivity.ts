@@ -1,0 +1,21 @@
+import type { CaseEvent, Model } from '@faultodds/core';
+import type { Prompter } from '../terminal/prompter.ts';
+import type { Shown } from './shown.ts';
+
+/** Asks whether the fault was there, where the test needs it. @returns the result to record; nothing when left. */
+export async function askActivity(
+  prompter: Prompter,
+  { id: test, faultMustBeActive }: Model['tests'][number],
+  result: Shown & { readonly id: string },
+): Promise<CaseEvent[] | undefined> {
+  const answer = faultMustBeActive
+    ? await prompter.choose('Was the misfire there while you tested?', [
+        { value: 'yes', label: 'Yes' },
+        { value: 'no', label: 'No', hint: 'the result then says nothing' },
+        { value: 'unknown', label: 'Not known' },
+      ])
+    : 'yes';
+  const faultActive = (['yes', 'no', 'unknown'] as const).find((one) => one === answer);
+  if (faultActive === undefined) return undefined;
+  return [{ kind: 'result-recorded', test, ...result, ...(faultActive === 'yes' ? {} : { faultActive }) }];
+}

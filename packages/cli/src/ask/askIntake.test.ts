@@ -1,0 +1,26 @@
+import { contextEffects, questionsToAsk } from '@faultodds/core';
+import { expect, test } from 'vitest';
+import { work } from '../../fixtures/scriptPrompter.ts';
+import { loadKnowledge } from '../read/loadKnowledge.ts';
+
+const { model, compiled } = await loadKnowledge();
+
+test('intake questions come in the order of what they could do, and every answer says what it changed', async () => {
+  const first = questionsToAsk(compiled, { context: {}, observations: [] });
+  const [waiting, next] = first.map(({ feature }) => model.context.find(({ id }) => id === feature)!);
+  const { out, questions } = await work(['', 'fitted', '#not-known', '#enough', 'leave', true]);
+  expect(questions[1]).toContain(waiting!.question);
+  expect(questions[1]).toMatch(/\(could move \d.*waits? for it\)$/);
+  expect(questions[2]).toContain(next!.question);
+  expect(questions[3]).not.toBe(questions[2]);
+  const [effect] = contextEffects(compiled, { [waiting!.id]: 'fitted' });
+  for (const cause of effect!.causesIn) {
+    expect(out).toContain(`Now possible: “${model.causes.find(({ id }) => id === cause)!.label}”`);
+  }
+  expect(out).toContain('Can now be tested: ');
+});
+
+test('an answer that moves chances says which and how far', async () => {
+  const { out } = await work(['', '#enough', 'intake', 'plug-age', 'overdue', 'leave', true]);
+  expect(out).toMatch(/Before any result: “[^”]+” [\d.]+% to [\d.]+%/);
+});

@@ -1,0 +1,63 @@
+import { canRedo, canUndo, caseState, type Model, type Session } from '@faultodds/core';
+import { labelOf } from '../print/labelOf.ts';
+import type { Standing } from '../print/printStanding.ts';
+import type { Choice, Prompter } from '../terminal/prompter.ts';
+
+/** What can be done with a case from the menu. */
+export type MenuEntry =
+  | 'best-test'
+  | 'best-repair'
+  | 'test'
+  | 'repair'
+  | 'codes'
+  | 'monitors'
+  | 'intake'
+  | 'access'
+  | 'steps'
+  | 'why'
+  | 'retract'
+  | 'undo'
+  | 'redo'
+  | 'save'
+  | 'leave';
+
+// the tests that `observationsFromCodes` answers
+const codeTests = ['read-misfire-codes', 'read-circuit-codes', 'read-mixture-codes', 'read-cam-codes'];
+
+function reads({ tests }: Model, how: (test: Model['tests'][number]) => boolean): boolean {
+  return tests.some(how);
+}
+
+/** Asks what to do with the case; only what is possible now is offered. No answer means leaving. */
+export async function askMenu(
+  prompter: Prompter,
+  model: Model,
+  session: Session,
+  { bestTest, bestRepair }: Standing,
+): Promise<MenuEntry> {
+  const some = caseState(session).observations.length > 0;
+  const entries: readonly (readonly [MenuEntry, string, boolean])[] = [
+    ['best-test', `I have done this: ${labelOf(model.tests, bestTest ?? '')}`, bestTest !== undefined],
+    ['best-repair', `I have done this: ${labelOf(model.repairs, bestRepair ?? '')}`, bestRepair !== undefined],
+    ['test', 'Another test was done', true],
+    ['repair', 'A repair was tried', true],
+    ['codes', 'Trouble codes were read', reads(model, ({ id }) => codeTests.includes(id))],
+    [
+      'monitors',
+      'Misfire monitors were read as raw bytes',
+      reads(model, ({ readings = [] }) => readings.some(({ kind }) => kind === 'counts')),
+    ],
+    ['steps', 'What else could be done, at what price', true],
+    ['why', 'Why this ranking', true],
+    ['intake', 'Intake facts', true],
+    ['access', 'Open or close something', true],
+    ['retract', 'Take a result back', some],
+    ['undo', 'Undo', canUndo(session)],
+    ['redo', 'Redo', canRedo(session)],
+    ['save', 'Save the case', session.content.events.length > 0],
+    ['leave', 'Leave', true],
+  ];
+  const choices: Choice[] = entries.flatMap(([value, label, isPossible]) => (isPossible ? [{ value, label }] : []));
+  const chosen = await prompter.choose('What now?', choices);
+  return entries.find(([value]) => value === chosen)?.[0] ?? 'leave';
+}

@@ -1,0 +1,50 @@
+import type { CompiledModel, Model } from '@faultodds/core';
+import { askBesideNumbers } from './askBesideNumbers.ts';
+import { askReading } from './askReading.ts';
+import type { Desk } from './desk.ts';
+import type { Choice, Prompter } from '../terminal/prompter.ts';
+import type { Shown } from './shown.ts';
+import type { Terminal } from '../terminal/terminal.ts';
+
+const BY_DEGREE = '';
+const BY_NUMBERS = '#numbers';
+
+/** Asks what a test showed: numbers where it reads any, an outcome, or how much more like one than another. @returns nothing when left. */
+export async function askShown(
+  terminal: Terminal,
+  prompter: Prompter,
+  {
+    compiled,
+    test,
+    desk,
+  }: { readonly compiled: CompiledModel; readonly test: Model['tests'][number]; readonly desk: Desk },
+): Promise<Shown | undefined> {
+  const { label, outcomes, readings = [] } = test;
+  const choices = outcomes.map((outcome) => ({ value: outcome.id, label: outcome.label }));
+  const numbers = { value: BY_NUMBERS, label: 'Numbers', hint: readings.map((reading) => reading.label).join('; or ') };
+  const chosen = await prompter.choose(label.endsWith('?') ? label : `${label}: what did it show?`, [
+    ...(readings.length === 0 ? [] : [numbers]),
+    ...choices,
+    { value: BY_DEGREE, label: 'Not clear: more like one than another' },
+  ]);
+  if (chosen === undefined) return undefined;
+  if (chosen === BY_NUMBERS) {
+    const reading = await askReading(terminal, prompter, { compiled, test, desk });
+    return reading === undefined ? undefined : askBesideNumbers(terminal, prompter, { compiled, test, reading });
+  }
+  return chosen === BY_DEGREE ? askDegree(prompter, choices) : { outcome: chosen };
+}
+
+async function askDegree(prompter: Prompter, choices: readonly Choice[]): Promise<Shown | undefined> {
+  const likelier = await prompter.choose('More like which?', choices);
+  if (likelier === undefined) return undefined;
+  const other = await prompter.choose(
+    'Than like which?',
+    choices.filter(({ value }) => value !== likelier),
+  );
+  if (other === undefined) return undefined;
+  const degree = await prompter.type('By how many to 1? (2: a little, 10: clearly)', '3', (text) =>
+    /^\d{1,4}(\.\d+)?$/.test(text) && Number(text) >= 1 ? undefined : 'A number from 1.',
+  );
+  return degree === undefined ? undefined : { likelihood: { [likelier]: Number(degree), [other]: 1 } };
+}

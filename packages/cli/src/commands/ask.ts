@@ -1,0 +1,213 @@
+import { existsSync } from 'node:fs';
+import {
+  caseState,
+  engineOf,
+  factsOf,
+  FaultoddsError,
+  recordEvent,
+  redo,
+  startCase,
+  undo,
+  type CaseEvent,
+  type Circumstances,
+  type Session,
+} from '@faultodds/core';
+import { stopAndTow } from '@faultodds/core/words/en';
+import { askAccess } from '../ask/askAccess.ts';
+import { askCodes } from '../ask/askCodes.ts';
+import { askEngine } from '../ask/askEngine.ts';
+import { askIntake } from '../ask/askIntake.ts';
+import { askIntakeChange } from '../ask/askIntakeChange.ts';
+import { askMenu } from '../ask/askMenu.ts';
+import { askMonitors } from '../ask/askMonitors.ts';
+import { askRepair } from '../ask/askRepair.ts';
+import { askResult } from '../ask/askResult.ts';
+import { askRetraction } from '../ask/askRetraction.ts';
+import { circumstancesWith, type PriceOptions } from '../read/circumstancesWith.ts';
+import { CommandError } from '../terminal/commandError.ts';
+import type { Desk } from '../ask/desk.ts';
+import { foldText } from '../terminal/foldText.ts';
+import { describeKeeping, isUnsaved, keepIn, keepOn, type Keeping } from '../keep/keeping.ts';
+import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { paint } from '../terminal/paint.ts';
+import { printAdvice } from '../print/printAdvice.ts';
+import { printNotices } from '../print/printNotices.ts';
+import { printReasons } from '../print/printReasons.ts';
+import { printStanding, standingOf, type Standing } from '../print/printStanding.ts';
+import type { Prompter } from '../terminal/prompter.ts';
+import { readCase } from '../read/readCase.ts';
+import { recoverCase, RECOVERED } from '../keep/recoverCase.ts';
+import { restoreTerminal } from '../terminal/restoreTerminal.ts';
+import { saveToFile } from '../keep/saveToFile.ts';
+import type { Terminal } from '../terminal/terminal.ts';
+import { whenEnded } from '../terminal/whenEnded.ts';
+
+/** Options of `faultodds ask`. */
+export interface AskOptions extends PriceOptions {
+  readonly model?: string;
+  /** Causes shown per ranking. Default 5. */
+  readonly top?: number;
+  /** Tests and repairs shown. Default 3. */
+  readonly steps?: number;
+  /** A file that is not there yet: the case is kept in it from the first answer on. Default: the case's own file, where it has one. */
+  readonly keep?: string;
+}
+
+/** Works on a case with questions and answers: intake facts, results, repairs; shows the ranking and the best next step after each. Every
+ * answer is kept in the case's file, where it has one; what is not kept is left in `RECOVERED` when the program is ended.
+ * @throws CommandError nobody can answer, or the case or an option cannot be used */
+export async function ask(
+  terminal: Terminal,
+  given: Prompter | undefined,
+  name: string | undefined,
+  options: AskOptions,
+): Promise<void> {
+  if (given === undefined && !terminal.interactive) {
+    throw new CommandError(
+      "'ask' needs a terminal to ask at; 'faultodds replay' reads a case from a file or standard input",
+    );
+  }
+  const prompter = given ?? (await import('../terminal/clackPrompter.ts')).clackPrompter;
+  const { top = 5, steps = 3 } = options;
+  const knowledge = await loadKnowledge(options.model);
+  const { model, compiled } = knowledge;
+  const read = name === undefined ? undefined : await readCase(knowledge, name);
+  let session = read?.session ?? startCase({ id: 'case-1', title: 'New case' });
+  const circumstances = (): Circumstances => circumstancesWith(compiled, caseState(session), options);
+  const standing = (): Standing => standingOf(compiled, session, circumstances());
+  let now = standing();
+  let keeping: Keeping =
+    options.keep === undefined ? { file: read?.file, saved: session.content } : keepIn(compiled, options.keep, session);
+  const desk: Desk = { stated: undefined, told: undefined, guess: engineOf(caseState(session)), typed: new Map() };
+
+  /** Takes over a session if it can be computed; a mistake is told and changes nothing. */
+  const move = (next: () => Session): void => {
+    const before = session;
+    try {
+      session = next();
+      now = standing();
+    } catch (error) {
+      session = before;
+      if (!(error instanceof FaultoddsError)) throw error;
+      for (const { message, hint } of error.problems)
+        terminal.write(`${foldText(`${message}; ${hint}`, terminal.width, '  ')}\n`);
+    }
+  };
+  const keep = (events: readonly CaseEvent[]): void => {
+    const told: readonly CaseEvent[] =
+      desk.told === undefined || desk.told === desk.stated ? [] : [{ kind: 'engine-set', ...desk.told }];
+    move(() => [...told, ...events].reduce((so_far, event) => recordEvent(compiled, so_far, event), session));
+    desk.told = undefined;
+    keeping = keepOn(terminal, compiled, keeping, session);
+  };
+  const record = (events: readonly CaseEvent[] | undefined): void => {
+    if (events === undefined || events.length === 0) return;
+    const before = now;
+    keep(events);
+    printStanding(terminal, model, now, { top, before });
+  };
+  /** Leaves what nobody saved in a file. @returns what to say of it */
+  const leaveBehind = (): string => {
+    if (!isUnsaved(keeping, session)) return '';
+    const path = recoverCase(compiled, session);
+    return path === undefined
+      ? 'faultodds: what was answered could not be kept\n'
+      : `faultodds: what was answered is kept in '${path}'; 'faultodds ask ${path}' goes on with it\n`;
+  };
+  const done =
+    given !== undefined
+      ? undefined
+      : whenEnded(process, () => {
+          // first of all: to touch a terminal that is gone can end the program on the spot
+          const left = leaveBehind();
+          restoreTerminal(process);
+          terminal.warn(left);
+        });
+
+  terminal.write(`${foldText(`${model.title}. Nothing is sent anywhere. Escape goes back.`, terminal.width)}\n`);
+  terminal.write(`${foldText(describeKeeping(keeping), terminal.width)}\n`);
+  printNotices(terminal, model, session);
+  terminal.write(`${paint(terminal, 'caution', foldText(stopAndTow, terminal.width))}\n`);
+  if (name === undefined) {
+    if (existsSync(RECOVERED)) {
+      const text = `What an earlier run left is in '${RECOVERED}': 'faultodds ask ${RECOVERED}' goes on with it.`;
+      terminal.write(`${foldText(text, terminal.width)}\n`);
+    }
+    const before = now;
+    const engine = await askEngine(prompter, { optional: true });
+    if (engine !== undefined) keep([{ kind: 'engine-set', ...engine }]);
+    await askIntake(terminal, prompter, compiled, factsOf(caseState(session)), (event) => keep([event]));
+    if (now !== before) printStanding(terminal, model, now, { top, before });
+  }
+  if (session.content.events.length === 0 || name !== undefined) printStanding(terminal, model, now, { top });
+  for (;;) {
+    desk.stated = caseState(session).engine;
+    const wanted = await askMenu(prompter, model, session, now);
+    switch (wanted) {
+      case 'best-test':
+        record(await askResult(terminal, prompter, { compiled, session, desk, standing: now, test: now.bestTest }));
+        break;
+      case 'best-repair':
+        record(
+          await askRepair(terminal, prompter, {
+            compiled,
+            session,
+            circumstances: circumstances(),
+            repair: now.bestRepair,
+          }),
+        );
+        break;
+      case 'test':
+        record(await askResult(terminal, prompter, { compiled, session, desk, standing: now }));
+        break;
+      case 'repair':
+        record(await askRepair(terminal, prompter, { compiled, session, circumstances: circumstances() }));
+        break;
+      case 'intake':
+        record(await askIntakeChange(terminal, prompter, { compiled, session, desk }));
+        break;
+      case 'codes':
+        record(await askCodes(terminal, prompter, { compiled, session, desk }));
+        break;
+      case 'monitors':
+        record(await askMonitors(terminal, prompter, { compiled, session, desk }));
+        break;
+      case 'access':
+        record(
+          await askAccess(terminal, prompter, { compiled, state: caseState(session), circumstances: circumstances() }),
+        );
+        break;
+      case 'retract':
+        record(await askRetraction(prompter, model, caseState(session)));
+        break;
+      case 'steps':
+        printAdvice(terminal, model, now.advice, steps);
+        break;
+      case 'why':
+        printReasons(terminal, compiled, session);
+        break;
+      case 'undo':
+      case 'redo': {
+        const before = now;
+        desk.told = undefined;
+        move(() => (wanted === 'undo' ? undo(session) : redo(session)));
+        keeping = keepOn(terminal, compiled, keeping, session);
+        printStanding(terminal, model, now, { top, before });
+        break;
+      }
+      case 'save': {
+        const file = await saveToFile(terminal, prompter, compiled, session, keeping.file);
+        if (file !== undefined) keeping = { file, saved: session.content };
+        break;
+      }
+      case 'leave': {
+        const sure = isUnsaved(keeping, session) ? await prompter.confirm('Leave without saving?') : true;
+        if (sure === false) break;
+        // pressing Ctrl-C again means it, but not that everything is to be thrown away
+        if (sure === undefined) terminal.warn(leaveBehind());
+        done?.();
+        return;
+      }
+    }
+  }
+}

@@ -1,0 +1,139 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, expect, test } from 'vitest';
+import {
+  boundedSearch,
+  cautionsOfPlan,
+  compileModel,
+  makePlan,
+  parseModel,
+  textIn,
+  problemOfCase,
+  updateBelief,
+  whatWouldItTake,
+  type Model,
+  type PlanStep,
+} from '@faultodds/core';
+import { formatMoney, formatProbability } from '@faultodds/core/words/en';
+import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
+import { recordTerminal } from '../../../../tests/fixtures/recordTerminal.ts';
+import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { run } from './run.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'faultodds-plan-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+const plain = (text: string): string => text.replace(/\s+/g, ' ');
+const textOf = ({ cautions }: Model, id: string): string => textIn(cautions.find((one) => one.id === id)!.text, 'en');
+
+function file(name: string, content: unknown): string {
+  const path = join(folder, name);
+  writeFileSync(path, JSON.stringify(content));
+  return path;
+}
+
+const ownModel = ['--model', file('pump.json', pumpModel())];
+const ownCase = file('case.json', {
+  format: 'faultodds-case',
+  version: 1,
+  id: 'c',
+  title: 'Invented pump',
+  events: [],
+});
+const pump = compileModel(parseModel(pumpModel()));
+const belief = updateBelief(pump, { context: {}, observations: [] });
+const problem = problemOfCase(pump, belief, {});
+const best = makePlan(problem, boundedSearch.solve(problem, { steps: 40 }));
+
+async function said(...argv: string[]): Promise<{ code: number; out: string; err: string }> {
+  const { terminal, out, err } = recordTerminal();
+  return { code: await run(['plan', ...argv], terminal), out: out(), err: err() };
+}
+
+test('the plan of core with its cost: mean, median, 90th percentile, worst, and the certified bound', async () => {
+  const { code, out, err } = await said(ownCase, ...ownModel);
+  expect({ code, err }).toEqual({ code: 0, err: '' });
+  const { expected, median, ninetiethPercentile, worst } = best.cost;
+  for (const money of [expected, median, ninetiethPercentile, worst, best.lowerBound])
+    expect(out).toContain(formatMoney(money));
+  expect(out).toContain(best.certifiedGap > 0 ? 'above the best possible plan' : 'this is the best there is');
+  for (const { probability } of best.root.branches) expect(out).toContain(formatProbability(probability));
+  expect(out).toContain("vehicle maker's procedure");
+  expect(out).not.toMatch(/NaN|undefined|Infinity|\[object/);
+});
+
+test('as data: the plan itself, the case, and how much was examined', async () => {
+  const { out } = await said(ownCase, ...ownModel, '--json');
+  expect(JSON.parse(out)).toMatchObject({ ...JSON.parse(JSON.stringify(best)), format: 'faultodds-plan', case: 'c' });
+});
+
+test('--steps folds what is deeper and says how much that is', async () => {
+  const depth = ({ branches }: PlanStep): number =>
+    1 + Math.max(0, ...branches.map(({ then }) => (then === undefined ? 0 : depth(then))));
+  expect(depth(best.root)).toBeGreaterThan(1);
+  const { root } = JSON.parse((await said(ownCase, ...ownModel, '--steps', '1', '--json')).out);
+  expect(depth(root)).toBe(1);
+  expect(root.folded).toBeGreaterThan(0);
+  expect((await said(ownCase, ...ownModel, '--steps', '1')).out).toContain(`… ${root.folded} more steps`);
+});
+
+test('as a flowchart, and as a drawing in a file', async () => {
+  expect((await said(ownCase, ...ownModel, '--mermaid')).out).toMatch(/^flowchart LR\n {2}s0\["/);
+  const path = join(folder, 'plan.svg');
+  const { out } = await said(ownCase, ...ownModel, '--svg', path);
+  expect(out).toContain(`Drawn to ${path}.`);
+  expect(readFileSync(path, 'utf8')).toMatch(/^<svg .*What to do next: Invented pump.*<\/svg>$/s);
+});
+
+test('prices of the place, in text and data', async () => {
+  const { out } = await said(ownCase, ...ownModel, '--labour', '85', '--currency', 'EUR', '--json');
+  expect(JSON.parse(out).cost.expected.currency).toBe('EUR');
+});
+
+test('--open: when it would be time, and what is worth a look while it is open', async () => {
+  const access = pump.model.access.at(-1)!;
+  const takes = whatWouldItTake(pump, belief, {}, { kind: 'access', access: access.id });
+  const { out } = await said(ownCase, ...ownModel, '--open', access.id);
+  expect(out).toContain(`When to open: ${access.label}`);
+  if (takes.probability > 0) expect(out).toContain(formatProbability(takes.probability));
+  expect(out).toMatch(/While it is open, (worth a look|no look is worth its price)/);
+  const document = JSON.parse((await said(ownCase, ...ownModel, '--open', access.id, '--json')).out);
+  expect(document.opening).toMatchObject({ access: access.id, takes: { status: takes.status } });
+});
+
+test('a demo case: every caution of every step that is written out', async () => {
+  const { model } = await loadKnowledge();
+  const { root } = JSON.parse((await said('demo-07', '--search', '3', '--json')).out);
+  const { out } = await said('demo-07', '--search', '3');
+  const cautions = cautionsOfPlan(root);
+  expect(cautions.length).toBeGreaterThan(0);
+  for (const id of cautions) expect(plain(out)).toContain(textOf(model, id));
+});
+
+test.each([
+  [['demo-99'], 'no demo case and no file'],
+  [['demo-01', '--open', 'valve-cover-of'], "did you mean 'valve-cover-off'?"],
+  [['demo-01', '--open', 'bonnet'], 'faultodds list access'],
+  [[ownCase, ...ownModel, '--svg', join(folder, 'no', 'plan.svg')], 'cannot write'],
+  [['demo-01', '--json', '--mermaid'], 'cannot be used with'],
+  [['demo-01', '--search', '0'], 'whole number from 1'],
+])('%j: one line, exit code 2', async (argv, message) => {
+  const { code, out, err } = await said(...argv);
+  expect({ code, out }).toEqual({ code: 2, out: '' });
+  expect(err).toContain(message);
+  expect(err.trim().split('\n')).toHaveLength(1);
+});
+
+test('--language de: the plan, its bound and the caution in German; data and exit codes the same', async () => {
+  const { code, out, err } = await said(ownCase, ...ownModel, '--language', 'de');
+  expect({ code, err }).toEqual({ code: 0, err: '' });
+  expect(out).toMatch(/Erwartete Kosten .* Einheiten/);
+  expect(out).toContain('Kein Plan kostet im Mittel weniger als');
+  expect(out).toContain('Verfahren des Fahrzeugherstellers');
+  expect(out).not.toMatch(/Expected cost|No plan|maker's procedure/);
+  expect((await said(ownCase, ...ownModel, '--language', 'de', '--json')).out).toBe(
+    (await said(ownCase, ...ownModel, '--json')).out,
+  );
+  expect(await said(ownCase, '--language', 'xx')).toMatchObject({ code: 2, err: expect.stringContaining('en, de') });
+});

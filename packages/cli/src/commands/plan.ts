@@ -1,0 +1,133 @@
+import { setImmediate } from 'node:timers/promises';
+import {
+  boundedSearch,
+  caseState,
+  factsOf,
+  FaultoddsError,
+  makePlan,
+  nextActions,
+  problemOfCase,
+  runInTurns,
+  updateBelief,
+  whatWouldItTake,
+  whileItIsOpen,
+  type Belief,
+  type Circumstances,
+  type CompiledModel,
+  type Solution,
+} from '@faultodds/core';
+import { circumstancesWith, type PriceOptions } from '../read/circumstancesWith.ts';
+import { closestName } from '../read/closestName.ts';
+import { CommandError } from '../terminal/commandError.ts';
+import { foldText } from '../terminal/foldText.ts';
+import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { paint } from '../terminal/paint.ts';
+import { printJson } from '../print/printJson.ts';
+import { printNotices } from '../print/printNotices.ts';
+import { printOpening, type Opening } from '../print/printOpening.ts';
+import { readCase } from '../read/readCase.ts';
+import { replaceFile } from '../files/replaceFile.ts';
+import type { Terminal } from '../terminal/terminal.ts';
+import { untilInterrupted } from './untilInterrupted.ts';
+import { visibleText } from '../terminal/visibleText.ts';
+import { wordsOf, type LanguageCode } from '../print/wordsOf.ts';
+
+/** Options of `faultodds plan`. */
+export interface PlanOptions extends PriceOptions {
+  readonly model?: string;
+  /** Steps written out below each other. Default 4. */
+  readonly steps?: number;
+  /** Places the search examines at most: the more, the smaller the certified gap. Default 40. */
+  readonly search?: number;
+  /** Id of an access: also what it would take to open it, and what to look at while it is open. */
+  readonly open?: string;
+  readonly json?: boolean;
+  readonly mermaid?: boolean;
+  /** A file to draw the plan to. */
+  readonly svg?: string;
+  /** Of the plan. Default English. */
+  readonly language?: LanguageCode;
+}
+
+const SEARCHED = 40;
+
+/** Prints what to do from here on, whatever comes: steps with their prices, outcomes with their probabilities, what it costs and how far
+ * from the best possible plan it can be at most.
+ * @throws CommandError the case, the access or an option cannot be used */
+export async function plan(terminal: Terminal, name: string, options: PlanOptions): Promise<void> {
+  const knowledge = await loadKnowledge(options.model);
+  const { model, compiled } = knowledge;
+  const { open } = options;
+  if (open !== undefined && !model.access.some(({ id }) => id === open)) {
+    const ids = model.access.map(({ id }) => id);
+    const closest = closestName(open, ids);
+    const hint = closest === undefined ? "'faultodds list access' shows them" : `did you mean '${closest}'?`;
+    throw new CommandError(`no access '${open}'; ${hint}`);
+  }
+  const { session } = await readCase(knowledge, name);
+  const state = caseState(session);
+  const belief = updateBelief(compiled, factsOf(state));
+  const circumstances = circumstancesWith(compiled, state, options);
+  const { search = SEARCHED, steps } = options;
+  if (terminal.interactive) terminal.warn('Looking for the plan that costs least … (Ctrl-C: what is found so far)\n');
+  const problem = problemOfCase(compiled, belief, circumstances);
+  const find = (signal?: AbortSignal): Promise<Solution> =>
+    runInTurns(boundedSearch.inTurns(problem, { steps: search, ...(signal === undefined ? {} : { signal }) }), {
+      pause: () => setImmediate(),
+    });
+  const solution = terminal.interactive ? await untilInterrupted(process, find) : await find();
+  const found = makePlan(problem, solution, steps === undefined ? {} : { depth: steps });
+  const words = wordsOf(options.language);
+  const labels = words.planLabels(model);
+  const opening = open === undefined ? undefined : openingOf(compiled, belief, circumstances, open);
+
+  if (options.svg !== undefined) {
+    // what XML forbids is left out already; what makes a line read other than it is is spelled out
+    replaceFile(options.svg, visibleText(words.planAsSvg(found, labels, words.titleForPlan(state.title))));
+  }
+  if (options.json === true) {
+    const document = {
+      ...found,
+      case: state.id,
+      notices: words.sentencesForNotices(model, session.notices),
+      examined: solution.progress.steps,
+      ...(opening === undefined ? {} : { opening }),
+    };
+    printJson(terminal, document);
+    return;
+  }
+  if (options.mermaid === true) {
+    terminal.write(words.planAsMermaid(found, labels));
+    return;
+  }
+  const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
+  terminal.write(`${paint(terminal, 'strong', foldText(state.title, terminal.width))}\n`);
+  if (session.demo !== undefined) paragraph('An invented case, for teaching.');
+  printNotices(terminal, model, session, options.language);
+  const advice = nextActions(compiled, belief, circumstances);
+  if (advice.proof !== undefined) paragraph(words.sentenceForAdvice(model, advice));
+  terminal.write('\n');
+  for (const line of words.planAsText(found, labels).trimEnd().split('\n')) {
+    const [indent = ''] = /^ */.exec(line) ?? [];
+    terminal.write(`${foldText(line.trimStart(), terminal.width, indent)}\n`);
+  }
+  terminal.write('\n');
+  paragraph(words.sentenceForBound(found, solution.progress.steps));
+  if (options.svg !== undefined) paragraph(`Drawn to ${options.svg}.`);
+  if (opening !== undefined) printOpening(terminal, model, opening);
+  else paragraph('With --open <access>: when to open something, and what to look at then.');
+}
+
+function openingOf(compiled: CompiledModel, belief: Belief, circumstances: Circumstances, access: string): Opening {
+  try {
+    return {
+      access,
+      takes: whatWouldItTake(compiled, belief, circumstances, { kind: 'access', access }),
+      looks: whileItIsOpen(compiled, belief, circumstances, access),
+    };
+  } catch (error) {
+    if (error instanceof FaultoddsError)
+      throw new CommandError(error.problems.map(({ message }) => message).join('; '));
+    throw error;
+  }
+}

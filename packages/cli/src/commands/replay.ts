@@ -1,0 +1,112 @@
+import { caseState, evidenceConflict, explainCase, factsOf, nextActions, updateBelief } from '@faultodds/core';
+import {
+  describeEngine,
+  describeObservation,
+  sentenceForObservation,
+  sentenceForWarning,
+  sentenceWithoutObservation,
+} from '@faultodds/core/words/en';
+import { circumstancesWith, type PriceOptions } from '../read/circumstancesWith.ts';
+import { conflictSentences } from '../print/printConflict.ts';
+import { doubtOf } from '../print/doubtOf.ts';
+import { foldText } from '../terminal/foldText.ts';
+import { labelOf } from '../print/labelOf.ts';
+import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { paint } from '../terminal/paint.ts';
+import { printAdvice } from '../print/printAdvice.ts';
+import { printContext } from '../print/printContext.ts';
+import { printDoubt } from '../print/printDoubt.ts';
+import { printJson } from '../print/printJson.ts';
+import { printNotices } from '../print/printNotices.ts';
+import { printRanking } from '../print/printRanking.ts';
+import { printReading } from '../print/printReading.ts';
+import { readCase } from '../read/readCase.ts';
+import { replayDocument } from '../print/replayDocument.ts';
+import type { Terminal } from '../terminal/terminal.ts';
+
+/** Options of `faultodds replay`. */
+export interface ReplayOptions extends PriceOptions {
+  readonly model?: string;
+  readonly json?: boolean;
+  /** Causes shown per ranking. Default 5; with `json` all. */
+  readonly top?: number;
+  /** Tests and repairs shown. Default 3; with `json` all. */
+  readonly steps?: number;
+  /** Plausible models to draw; `true`: 200. Default: none. */
+  readonly doubt?: number | true;
+  /** Allow two causes at once. Default false. */
+  readonly two?: boolean;
+}
+
+const DRAWS = 200;
+// pricing every test takes about a hundred times as long as ranking causes
+const ADVICE_DRAWS = 20;
+
+/** Prints how the ranking moved with every result of a case, then what to do next and why.
+ * @throws CommandError the case or an option cannot be used */
+export async function replay(terminal: Terminal, name: string, options: ReplayOptions): Promise<void> {
+  const knowledge = await loadKnowledge(options.model, { atMost: options.two === true ? 2 : 1 });
+  const { model, compiled } = knowledge;
+  const { session } = await readCase(knowledge, name);
+  const state = caseState(session);
+  const facts = factsOf(state);
+  const explanation = explainCase(compiled, facts);
+  const belief = updateBelief(compiled, facts);
+  const circumstances = circumstancesWith(compiled, state, options);
+  const advice = nextActions(compiled, belief, circumstances);
+  const conflict = conflictSentences(model, evidenceConflict(compiled, facts));
+  const draws = options.doubt === true ? DRAWS : options.doubt;
+  if (draws !== undefined && terminal.interactive) terminal.warn(`Drawing ${draws} plausible models …\n`);
+  const doubt =
+    draws === undefined
+      ? undefined
+      : doubtOf(compiled, facts, circumstances, { draws, adviceDraws: Math.min(draws, ADVICE_DRAWS) });
+  if (options.json === true) {
+    const document = replayDocument({ compiled, session, explanation, belief, advice, conflict, doubt }, options);
+    printJson(terminal, document);
+    return;
+  }
+
+  const { top = 5, steps = 3 } = options;
+  const heading = (text: string): void =>
+    terminal.write(`\n${paint(terminal, 'strong', foldText(text, terminal.width))}\n`);
+  const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
+  terminal.write(`${paint(terminal, 'strong', foldText(state.title, terminal.width))}\n`);
+  if (session.demo !== undefined) paragraph('An invented case, for teaching.');
+  printNotices(terminal, model, session);
+  if (options.two === true) paragraph('Two causes at once are allowed for.');
+  if (state.engine !== undefined) paragraph(`${describeEngine(state.engine)}.`);
+  printContext(terminal, model, state.context);
+
+  heading('At intake');
+  printRanking(terminal, model, explanation.beliefs[0], { top });
+  explanation.observations.forEach((step, at) => {
+    const [before, after] = [explanation.beliefs[at], explanation.beliefs[at + 1]];
+    heading(`${at + 1}. ${describeObservation(model, step.observation)}`);
+    if (after !== undefined) printRanking(terminal, model, after, before === undefined ? { top } : { top, before });
+    const { observation } = step;
+    if (observation.kind === 'result' && observation.reading !== undefined) {
+      printReading(terminal, compiled, { ...observation, reading: observation.reading });
+    }
+    paragraph(sentenceForObservation(model, step));
+    paragraph(sentenceWithoutObservation(model, explanation, at));
+    if (step.observation.note !== undefined) paragraph(`Note: ${step.observation.note}`);
+  });
+  if (belief.warnings.length + conflict.length > 0) heading('Bear in mind');
+  for (const sentence of conflict) paragraph(sentence);
+  for (const warning of belief.warnings) paragraph(sentenceForWarning(model, facts, warning));
+  if (state.openAccess.length > 0) {
+    heading('Open now');
+    paragraph(state.openAccess.map((id) => labelOf(model.access, id)).join('; '));
+  }
+  heading('What next');
+  printAdvice(terminal, model, advice, steps);
+  if (doubt !== undefined) {
+    heading('How sure that is');
+    printDoubt(terminal, model, doubt, { top });
+  }
+  if (session.demo !== undefined) {
+    heading('How this invented case ended');
+    paragraph(`It was: ${labelOf(model.causes, session.demo.trueCause)}. ${session.demo.lesson}`);
+  }
+}

@@ -1,0 +1,194 @@
+import { readFileSync } from 'node:fs';
+import { engineLimits, FaultoddsError } from '@faultodds/core';
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
+import { check, type CheckOptions } from './check.ts';
+import { CommandError } from '../terminal/commandError.ts';
+import { codes, type CodesOptions } from './codes.ts';
+import { list, listed, type ListOptions } from './list.ts';
+import type { AskOptions } from './ask.ts';
+import { plan, type PlanOptions } from './plan.ts';
+import type { Prompter } from '../terminal/prompter.ts';
+import { replay, type ReplayOptions } from './replay.ts';
+import type { Terminal } from '../terminal/terminal.ts';
+
+/** Runs one command line. @param argv what stands after `faultodds`. @param prompter who answers questions; a person by default.
+ * @returns exit code: 0 done, 1 what was checked is not valid, 2 what was given is unknown or cannot be read */
+export async function run(argv: readonly string[], terminal: Terminal, prompter?: Prompter): Promise<number> {
+  let exitCode = 0;
+  const program = describeProgram(terminal, {
+    replay: (name, options) => replay(terminal, name, options),
+    check: async (path, options) => {
+      exitCode = await check(terminal, path, options);
+    },
+    list: (what, options) => list(terminal, what, options),
+    plan: (name, options) => plan(terminal, name, options),
+    codes: (pieces, options) => codes(terminal, pieces, options),
+    ask: async (name, options) => {
+      // loaded late: the other commands start without the prompts
+      const { ask } = await import('./ask.ts');
+      await ask(terminal, prompter, name, options);
+    },
+  });
+  try {
+    if (argv.length === 0) program.outputHelp();
+    else await program.parseAsync([...argv], { from: 'user' });
+    return exitCode;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? 0 : 2; // its line is written already
+    const message = messageOf(error);
+    if (message === undefined) throw error;
+    terminal.warn(`faultodds: ${oneLine(message)}\n`);
+    return 2;
+  }
+}
+
+/** What is wrong with what was given; nothing when it is a fault of faultodds itself. */
+function messageOf(error: unknown): string | undefined {
+  if (error instanceof CommandError) return error.message;
+  // refused by core: an option or a number of the case that only shows when it is computed
+  if (error instanceof FaultoddsError)
+    return error.problems.map(({ message, hint }) => `${message}; ${hint}`).join('. ');
+  return undefined;
+}
+
+function oneLine(text: string): string {
+  return text.trim().replaceAll(/\s*\n\s*/g, ' ');
+}
+
+interface Actions {
+  readonly replay: (name: string, options: ReplayOptions) => Promise<void>;
+  readonly ask: (name: string | undefined, options: AskOptions) => Promise<void>;
+  readonly check: (path: string, options: CheckOptions) => Promise<void>;
+  readonly list: (what: string, options: ListOptions) => Promise<void>;
+  readonly plan: (name: string, options: PlanOptions) => Promise<void>;
+  readonly codes: (pieces: readonly string[], options: CodesOptions) => Promise<void>;
+}
+
+function describeProgram(terminal: Terminal, actions: Actions): Command {
+  const program = new Command('faultodds')
+    .description('What is the cause of a misfire that stays, what to do next, and what that costs.')
+    .version(version(), '-V, --version', 'print the version')
+    .helpOption('-h, --help', 'explain a command')
+    .helpCommand('help [command]', 'explain a command')
+    .exitOverride()
+    .configureOutput({
+      writeOut: terminal.write,
+      writeErr: terminal.warn,
+      // commander spreads some messages over two lines
+      outputError: (text, write) => write(`faultodds: ${oneLine(text.replace(/^error: /, ''))}\n`),
+    });
+  const shared = (command: Command): Command =>
+    priced(
+      command
+        .addOption(wholeNumber('--top <n>', 'causes to show', 1_000))
+        .addOption(wholeNumber('--steps <n>', 'tests and repairs to show', 1_000)),
+    );
+  const priced = (command: Command): Command =>
+    command
+      .addOption(amount('--labour <n>', 'labour rate per hour'))
+      .addOption(currency('--currency <code>', 'currency of all amounts, as in EUR; with --labour'))
+      .addOption(amount('--parts-factor <n>', "the model's prices of parts times this"))
+      .option('--model <path>', 'a model of your own: a file, or a folder of parts');
+  shared(
+    program
+      .command('replay <case>')
+      .description('how the ranking moved with every result of a case, and what next (- reads standard input)'),
+  )
+    .addOption(
+      wholeNumber('--doubt [draws]', 'how sure that is: over so many plausible models, 200 if not said', 10_000),
+    )
+    .option('--two', 'allow for two causes at once')
+    .option('--json', 'print data instead of text')
+    .action(actions.replay);
+  shared(
+    program
+      .command('ask [case]')
+      .description('work on a case with questions and answers, from the start or from a saved one'),
+  )
+    .option('--keep <file>', 'a new file that keeps every answer at once; a case from a file keeps them there anyway')
+    .action(actions.ask);
+  priced(
+    program
+      .command('plan <case>')
+      .description('what to do from here on, whatever comes (- reads standard input)')
+      .addOption(wholeNumber('--steps <n>', 'steps written out below each other, 4 if not said', 1_000))
+      .addOption(
+        wholeNumber('--search <n>', 'places to examine: more take longer and prove more, 40 if not said', 1_000_000),
+      )
+      .option('--open <access>', 'also when to open that, and what to look at while it is open')
+      .addOption(inLanguage('of the plan')),
+  )
+    .addOption(new Option('--mermaid', 'print the plan as a Mermaid flowchart').conflicts('json'))
+    .option('--svg <file>', 'draw the plan to a file')
+    .option('--json', 'print data instead of text')
+    .action(actions.plan);
+  program
+    .command('check <path>')
+    .description('list every problem of a model (a file, or a folder of parts) or of a saved case')
+    .option('--json', 'print data instead of text')
+    .option('--tables', 'also what the model can tell apart at a bearable price, and what its numbers rest on')
+    .addOption(inLanguage('of the problems'))
+    .action(actions.check);
+  program
+    .command('list')
+    .description('print names to write cases with')
+    .argument('<what>', listed.join(', '))
+    .option('--json', 'print data instead of text')
+    .option('--model <path>', 'a model of your own: a file, or a folder of parts')
+    .action(actions.list);
+  program
+    .command('codes')
+    .description('what a list of trouble codes says about one cylinder')
+    .argument('<codes...>', 'as the scan tool shows them (- reads standard input)')
+    .addOption(wholeNumber('--cylinder <n>', 'the cylinder that misfires', most).makeOptionMandatory())
+    .addOption(wholeNumber('--of <n>', 'number of cylinders', most, least).makeOptionMandatory())
+    .addOption(new Option('--bank <n>', 'its bank; not said: codes of either count').choices(['1', '2']))
+    .option('--complete', 'the list is all that the modules hold, so that what is missing says something too')
+    .option('--json', 'print data instead of text')
+    .option('--model <path>', 'a model of your own: a file, or a folder of parts')
+    .action(actions.codes);
+  return program.addHelpText('after', examples);
+}
+
+const { least, most } = engineLimits;
+
+const examples = `
+Begin with:
+  faultodds replay demo-07
+  faultodds plan demo-03
+  faultodds ask
+  faultodds list cases
+`;
+
+function wholeNumber(flags: string, description: string, to: number, from = 1): Option {
+  return new Option(flags, description).argParser((text: string) => {
+    const number = /^\d{1,9}$/.test(text) ? Number(text) : NaN;
+    if (number >= from && number <= to) return number;
+    throw new InvalidArgumentError(`Expected a whole number from ${from} to ${to}.`);
+  });
+}
+
+function currency(flags: string, description: string): Option {
+  return new Option(flags, description).argParser((text: string) => {
+    if (/^[A-Za-z]{1,20}$/.test(text)) return text;
+    throw new InvalidArgumentError('Expected a code of letters, as in EUR.');
+  });
+}
+
+function inLanguage(of: string): Option {
+  return new Option('--language <code>', `language ${of}, en if not said`).choices(['en', 'de']);
+}
+
+function amount(flags: string, description: string): Option {
+  return new Option(flags, description).argParser((text: string) => {
+    // far above any price: core refuses what is larger
+    if (!/^\d{1,9}(\.\d{1,9})?$/.test(text) || Number(text) === 0)
+      throw new InvalidArgumentError('Expected a number above 0 and below 1000000000, as in 85 or 85.50.');
+    return Number(text);
+  });
+}
+
+function version(): string {
+  const file: unknown = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8'));
+  return typeof file === 'object' && file !== null && 'version' in file ? String(file.version) : '';
+}

@@ -1,0 +1,28 @@
+import type { CodeObservations, MalformedCode, Model } from '@faultodds/core';
+import { describeObservation } from '@faultodds/core/words/en';
+import { describeCodeRemark, describeKeptCode, describeMalformed } from './describeCodes.ts';
+import { foldText } from '../terminal/foldText.ts';
+import { paint } from '../terminal/paint.ts';
+import type { Terminal } from '../terminal/terminal.ts';
+
+/** What a list of codes says: the results it makes, the codes that say nothing here and why, and what is no code at all. */
+export function printCodes(
+  terminal: Terminal,
+  model: Model,
+  { observations, kept, remarks }: CodeObservations,
+  malformed: readonly MalformedCode[],
+): void {
+  const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
+  const heading = (text: string): void => terminal.write(`${paint(terminal, 'strong', text)}\n`);
+  if (malformed.length > 0) heading('Not understood');
+  for (const piece of malformed) paragraph(describeMalformed(piece));
+  heading(observations.length === 0 ? 'No result: nothing here speaks of this cylinder' : 'Results');
+  for (const observation of observations) {
+    const from = observation.note === undefined ? '' : ` (${observation.note})`;
+    paragraph(`${describeObservation(model, observation)}${from}`);
+  }
+  if (kept.length > 0) heading('Say nothing here');
+  for (const code of kept) paragraph(describeKeptCode(code));
+  if (remarks.length > 0) heading('Bear in mind');
+  for (const remark of remarks) paragraph(describeCodeRemark(remark));
+}

@@ -1,0 +1,11 @@
+import type { Model, Session } from '@faultodds/core';
+import { foldText } from '../terminal/foldText.ts';
+import type { Terminal } from '../terminal/terminal.ts';
+import { wordsOf, type LanguageCode } from './wordsOf.ts';
+
+/** Prints what opening a case had to tell: a model that differs, entries without a place. */
+export function printNotices(terminal: Terminal, model: Model, { notices }: Session, language?: LanguageCode): void {
+  for (const sentence of wordsOf(language).sentencesForNotices(model, notices)) {
+    terminal.write(`${foldText(sentence, terminal.width, '  ')}\n`);
+  }
+}

@@ -1,0 +1,66 @@
+import type { NextStep } from '../steps/nextStep.ts';
+import type { ProposedRepair } from '../steps/proposedRepair.ts';
+import type { ProposedTest } from '../steps/proposedTest.ts';
+import type { StepFacts } from '../steps/stepFacts.ts';
+import type { Money } from '../cost/money.ts';
+import type { Price } from '../cost/price.ts';
+import type { ProofOfRepair } from '../verification/proofOfRepair.ts';
+import type { TestNotNow } from '../steps/testNotNow.ts';
+
+/** What one outcome of a test would lead to. */
+export interface OutcomeForecast {
+  readonly outcome: string;
+  readonly probability: number;
+  /** Expected cost from there to a confirmed repair. */
+  readonly expectedCost: Money;
+  /** The most likely causes then, at most five. */
+  readonly ranking: readonly { readonly cause: string; readonly probability: number }[];
+}
+
+/** A test as a next step. */
+export interface TestAdvice extends ProposedTest {
+  /** What its price is made of. */
+  readonly breakdown: Price;
+  /** Expected cost saved by knowing the result, before its price; never negative. */
+  readonly grossValue: Money;
+  /** `grossValue` less the price. */
+  readonly netValue: Money;
+  /** Expected cost to a confirmed repair when this test is done next, its price included. */
+  readonly expectedCostWith: Money;
+  readonly informationGainBits: number;
+  readonly outcomes: readonly OutcomeForecast[];
+}
+
+/** One repair in a sequence: tried, checked, and the next one tried if the fault stays. */
+export interface RepairStep extends ProposedRepair {
+  /** Chance that it is reached. */
+  readonly reached: number;
+  /** Chance that this step cures the fault, seen from now. */
+  readonly cures: number;
+  /** What its price is made of: the repair alone. */
+  readonly breakdown: Price;
+  /** Checking it afterwards, by a drive. */
+  readonly check: StepFacts;
+}
+
+/** The best sequence of repairs without any further test, ended by a referral. */
+export interface RepairPlan {
+  readonly expectedCost: Money;
+  readonly steps: readonly RepairStep[];
+  /** Chance that none of the steps cures and the case is handed on. */
+  readonly referred: number;
+  readonly referralFee: Money;
+}
+
+/** What to do next. */
+export interface Advice {
+  readonly best: NextStep;
+  /** Expected cost to a confirmed repair when `best` is followed; of a proof, the price of its drive. */
+  readonly expectedCost: Money;
+  /** What proves the repair; only with `best` of kind `prove`. */
+  readonly proof?: ProofOfRepair;
+  readonly repairNow: RepairPlan;
+  /** Best first: by net value, then by information per money. */
+  readonly tests: readonly TestAdvice[];
+  readonly notNow: readonly TestNotNow[];
+}

@@ -1,0 +1,50 @@
+import type { DecisionProblem } from '../problem/decisionProblem.ts';
+import { costOfSequence, planRepairs, prepareRepairs } from '../repairs/planRepairs.ts';
+
+/** Makes the margin between the best way to go on without a step and the best way that begins with it, one step ahead, for any belief:
+ * 0 or less where the step is best. Likelihoods stay those of the evidence at the start; only the probabilities of the causes vary.
+ * A step is a set of tests and repairs (everything behind an access, say). */
+export function preferenceFor(
+  problem: DecisionProblem,
+  belongs: (kind: 'test' | 'repair', index: number) => boolean,
+): (posterior: Float64Array) => number {
+  const { tests, repairs, start } = problem;
+  const { open, tried, evidence } = start;
+  const work = prepareRepairs(problem.repairFacts);
+  const possible = tests.map((_, test) => test).filter((test) => start.closedTests[test] === 0);
+  return (posterior) => {
+    let within = Infinity;
+    let without = posterior.reduce((sum, p, c) => sum + p * problem.repairFacts.referralCost[c]!, 0);
+    const count = (isWithin: boolean, cost: number): void => {
+      if (isWithin) within = Math.min(within, cost);
+      else without = Math.min(without, cost);
+    };
+    const order = planRepairs(work, posterior, open, tried).repairs;
+    repairs.forEach((_, repair) => {
+      if (tried.includes(repair)) return;
+      const sequence = [repair, ...order.filter((other) => other !== repair)];
+      count(belongs('repair', repair), costOfSequence(work, posterior, open, sequence));
+    });
+    for (const test of possible) {
+      const table = problem.outcomeTable(evidence, test);
+      const outcomes = tests[test]!.outcomes.length;
+      const openAfter = open | problem.testAccess[test]!;
+      let cost = problem.testCost(test, open).money;
+      for (let o = 0; o < outcomes; o += 1) {
+        const joint = posterior.map((p, c) => p * table[c * outcomes + o]!);
+        const chance = joint.reduce((a, b) => a + b, 0);
+        if (chance > 0)
+          cost +=
+            chance *
+            planRepairs(
+              work,
+              joint.map((p) => p / chance),
+              openAfter,
+              tried,
+            ).expectedCost;
+      }
+      count(belongs('test', test), cost);
+    }
+    return within - without;
+  };
+}

@@ -1,0 +1,55 @@
+import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
+import * as z from 'zod/mini';
+import { checkOptions } from '../validation/checkOptions.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
+import { ModelError } from '../errors/modelError.ts';
+import { recompileModel } from './compileModel.ts';
+import type { CompiledModel } from './compiledModel.ts';
+import type { Model } from '../model/model.ts';
+
+const argumentsSchema = z.strictObject({ path: z.string(), value: z.any() });
+
+/** The model with one number changed, ready for questions: what if this estimate were wrong? A probability of a row takes the others
+ * of its row with it in proportion, so that the row still sums to one.
+ * @param path JSON Pointer of a `best` estimate or of a probability of a row, as `sensitivity` reports them.
+ * @throws ModelError `number-unknown` when nothing changeable stands there, `number-out-of-range` for a probability outside (0, 1) or
+ * an estimate below 0 or
+ * beyond any @throws OptionError when the path is no text */
+export function changeNumber(compiled: CompiledModel, path: string, value: number): CompiledModel {
+  checkOptions(argumentsSchema, { path, value });
+  const keys = path
+    .split('/')
+    .slice(1)
+    .map((key) => key.replaceAll('~1', '/').replaceAll('~0', '~'));
+  const last = keys.at(-1) ?? '';
+  const inRow = keys.at(-2) === 'p';
+  const found = keys.reduce<unknown>(
+    (at, key) =>
+      typeof at === 'object' && at !== null && Object.hasOwn(at, key)
+        ? (at as Record<string, unknown>)[key]
+        : undefined,
+    compiled.model,
+  );
+  if (typeof found !== 'number' || !(inRow || last === 'best')) {
+    throw new ModelError([makeProblem('number-unknown', path, {})]);
+  }
+  if (typeof value !== 'number' || (inRow ? !(value > 0 && value < 1) : !(value >= 0 && value <= LARGEST_NUMBER))) {
+    const key = inRow ? 'number-out-of-range/probability' : 'number-out-of-range/estimate';
+    throw new ModelError([makeProblem(key, path, { value })]);
+  }
+  const changed = replaceAt(compiled.model, inRow ? keys.slice(0, -1) : keys, (old) => {
+    if (!inRow) return value;
+    const row = old as Readonly<Record<string, number>>;
+    const rest = (1 - value) / (1 - found);
+    return Object.fromEntries(Object.entries(row).map(([state, p]) => [state, state === last ? value : p * rest]));
+  });
+  return recompileModel(compiled, changed as Model);
+}
+
+/** A copy along a path, everything beside it shared. */
+function replaceAt(value: unknown, [key, ...rest]: readonly string[], change: (old: unknown) => unknown): unknown {
+  if (key === undefined) return change(value);
+  if (Array.isArray(value)) return value.map((item, at) => (String(at) === key ? replaceAt(item, rest, change) : item));
+  const record = value as Readonly<Record<string, unknown>>;
+  return { ...record, [key]: replaceAt(record[key], rest, change) };
+}

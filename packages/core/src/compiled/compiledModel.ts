@@ -1,0 +1,45 @@
+import type { CompiledSweep, LikelihoodFactor, TargetTable } from '@faultodds/inference/sweeps';
+import type { FirstMatches } from './firstMatches.ts';
+import type { Hypothesis } from './hypotheses.ts';
+import type { Model, Test } from '../model/model.ts';
+
+/** A test made ready: its table over mechanisms (and the cause), and its likelihood factors, made once each. */
+export interface CompiledTest {
+  readonly test: Test;
+  readonly index: number;
+  readonly outcomes: readonly string[];
+  /** Which of its rows applies where. */
+  readonly matches: FirstMatches;
+  /** P(outcome | mechanisms, cause); filled when first asked. */
+  readonly table: TargetTable;
+  /** Factors already made, by what they say. Filled by `likelihoodOfRuns` only. */
+  readonly factors: Map<string, LikelihoodFactor>;
+}
+
+/** A model made ready for questions; opaque outside this package. Arrays run over hypotheses: the causes in the model's order and,
+ * when compiled for pairs, every pair of them. */
+export interface CompiledModel {
+  readonly model: Model;
+  /** Ids of the hypotheses. */
+  readonly causes: readonly string[];
+  readonly causeIndex: ReadonlyMap<string, number>;
+  readonly activeFractions: Float64Array;
+  readonly tests: ReadonlyMap<string, CompiledTest>;
+  readonly testList: readonly CompiledTest[];
+  readonly sweep: CompiledSweep;
+  /** access id -> bit; prerequisites of each access, itself included, as bits. */
+  readonly accessBit: ReadonlyMap<string, number>;
+  readonly accessClosure: readonly number[];
+  /** repair -> the causes it cures and how surely. */
+  readonly cures: readonly { readonly cause: number; readonly success: number }[][];
+  /** What does not change with the numbers. */
+  readonly structure: {
+    readonly hypotheses: readonly Hypothesis[];
+    readonly causes: readonly string[];
+    readonly causeIndex: ReadonlyMap<string, number>;
+    readonly mechanismMatches: readonly (FirstMatches | undefined)[];
+    readonly testMatches: readonly FirstMatches[];
+    readonly accessBit: ReadonlyMap<string, number>;
+    readonly accessClosure: readonly number[];
+  };
+}

@@ -1,0 +1,146 @@
+import { foundIn } from '../errors/foundIn.ts';
+import { makeProblem } from '../validation/makeProblem.ts';
+import { OptionError } from '../errors/optionError.ts';
+import type { Action } from './action.ts';
+import { chanceOfCure } from './allowedActions.ts';
+import type { DecisionProblem, DecisionState, StepCost } from './decisionProblem.ts';
+import { stateKey } from './startState.ts';
+
+/** One thing that can come of an action. */
+export interface Branch {
+  /** Outcome id of a test; `cured`, `not-cured`; `referred`. */
+  readonly outcome: string;
+  readonly probability: number;
+  /** Where it leads; `undefined` when the plan ends there. */
+  readonly state: DecisionState | undefined;
+}
+
+/** An action with its expected cost and everything that can come of it; outcomes that cannot happen are left out. */
+export interface Transition {
+  readonly action: Action;
+  readonly cost: StepCost;
+  readonly branches: readonly Branch[];
+}
+
+/** What an action costs from here and where it can lead. Bayes's rule on the causes, exact.
+ * @throws OptionError for a test or repair that the problem has not */
+export function takeAction(problem: DecisionProblem, state: DecisionState, action: Action): Transition {
+  switch (action?.kind) {
+    case 'test':
+      if (problem.tests[action.test] === undefined) throw noSuchAction('test', action.test, problem.tests);
+      return doTest(problem, state, action);
+    case 'repair':
+      if (problem.repairs[action.repair] === undefined) throw noSuchAction('repair', action.repair, problem.repairs);
+      return doRepair(problem, state, action);
+    case 'refer': {
+      const money = expectedReferralCost(problem, state.posterior);
+      return {
+        action,
+        cost: { money, minutes: 0 },
+        branches: [{ outcome: 'referred', probability: 1, state: undefined }],
+      };
+    }
+    default:
+      throw new OptionError([
+        makeProblem('kind-unknown', '/action/kind', { found: foundIn((action as Action)?.kind) }),
+      ]);
+  }
+}
+
+function noSuchAction(kind: 'test' | 'repair', index: number, list: readonly unknown[]): OptionError {
+  const most = String(list.length - 1);
+  return new OptionError([makeProblem('number-out-of-list', `/action/${kind}`, { found: foundIn(index), most })]);
+}
+
+/** Expected cost of handing the case on: the fee and then the right repair. */
+export function expectedReferralCost({ repairFacts }: DecisionProblem, posterior: Float64Array): number {
+  let cost = 0;
+  for (let c = 0; c < posterior.length; c += 1) cost += posterior[c]! * repairFacts.referralCost[c]!;
+  return cost;
+}
+
+function doTest(problem: DecisionProblem, state: DecisionState, action: Extract<Action, { kind: 'test' }>): Transition {
+  const { test } = action;
+  const { outcomes, answers } = problem.tests[test]!;
+  const { posterior, evidence, tried } = state;
+  const table = problem.outcomeTable(evidence, test);
+  const cost = problem.testCost(test, state.open);
+  const open = state.open | problem.testAccess[test]!;
+  const spent = add(state.spent, cost);
+  const closedTests = close(state.closedTests, [test, ...answers]);
+  const count = outcomes.length;
+  const branches: Branch[] = [];
+  for (let o = 0; o < count; o += 1) {
+    let probability = 0;
+    for (let c = 0; c < posterior.length; c += 1) probability += posterior[c]! * table[c * count + o]!;
+    if (probability <= 0) continue;
+    const then = new Float64Array(posterior.length);
+    for (let c = 0; c < then.length; c += 1) then[c] = (posterior[c]! * table[c * count + o]!) / probability;
+    const after = problem.evidenceAfter(evidence, test, o);
+    const key = stateKey(after, open, tried, spent, problem.limits);
+    branches.push({
+      outcome: outcomes[o]!,
+      probability,
+      state: {
+        key,
+        evidence: after,
+        posterior: then,
+        open,
+        tried,
+        closedTests,
+        spent,
+        chance: state.chance * probability,
+      },
+    });
+  }
+  return { action, cost, branches };
+}
+
+function doRepair(
+  problem: DecisionProblem,
+  state: DecisionState,
+  action: Extract<Action, { kind: 'repair' }>,
+): Transition {
+  const { repair } = action;
+  const cost = problem.repairCost(repair, state.open);
+  const cured = Math.min(1, chanceOfCure(problem, state, repair));
+  const branches: Branch[] = cured > 0 ? [{ outcome: 'cured', probability: cured, state: undefined }] : [];
+  const remaining = Float64Array.from(state.posterior);
+  for (const { cause, success } of problem.repairFacts.cures[repair]!) remaining[cause]! *= 1 - success;
+  let left = 0;
+  for (const p of remaining) left += p;
+  if (left > 0) {
+    const posterior = remaining.map((p) => p / left);
+    const tried = [...state.tried, repair].sort((a, b) => a - b);
+    const spent = add(state.spent, cost);
+    const closedTests = close(state.closedTests, problem.repairs[repair]!.answers);
+    // the check runs the engine closed
+    const key = stateKey(state.evidence, 0, tried, spent, problem.limits);
+    branches.push({
+      outcome: 'not-cured',
+      probability: left,
+      state: {
+        key,
+        evidence: state.evidence,
+        posterior,
+        open: 0,
+        tried,
+        closedTests,
+        spent,
+        chance: state.chance * left,
+      },
+    });
+  }
+  return { action, cost, branches };
+}
+
+function add(a: StepCost, b: StepCost): StepCost {
+  return { money: a.money + b.money, minutes: a.minutes + b.minutes };
+}
+
+function close(closed: Uint8Array, tests: readonly number[]): Uint8Array {
+  if (tests.every((test) => closed[test] === 1)) return closed;
+  const after = closed.slice();
+  for (const test of tests) after[test] = 1;
+  return after;
+}

@@ -1,0 +1,38 @@
+import type { Facts } from '../evidence/facts.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
+import type { RepairFacts } from './planRepairs.ts';
+import type { Tariff } from '../cost/tariff.ts';
+
+/** What the model's repairs do and cost at this tariff, checks included; indices are the model's. */
+export function repairFactsOf(compiled: CompiledModel, tariff: Tariff): RepairFacts & { readonly referralFee: number } {
+  const { repairs } = compiled.model;
+  const referral = repairs.findIndex((repair) => repair.referral === true);
+  const candidates = repairs.map((_, index) => index).filter((index) => index !== referral);
+  const costFrom = (index: number, open: number): number => tariff.repair(index, open).total + tariff.check.total;
+  const knownCost = new Float64Array(compiled.causes.length).fill(Infinity);
+  for (const index of candidates) {
+    for (const { cause } of compiled.cures[index]!) knownCost[cause] = Math.min(knownCost[cause]!, costFrom(index, 0));
+  }
+  compiled.structure.hypotheses.forEach(({ members }, at) => {
+    if (members.length < 2) return;
+    const both = members.reduce((sum, member) => sum + knownCost[member]!, 0);
+    knownCost[at] = Math.min(knownCost[at]!, both);
+  });
+  const referralFee = tariff.repair(referral, 0).total;
+  return {
+    cures: compiled.cures,
+    candidates,
+    costFrom,
+    referralFee,
+    // a cause that only the referral cures costs the referral and nothing known beyond it
+    referralCost: knownCost.map((cost) => referralFee + (cost === Infinity ? 0 : cost)),
+  };
+}
+
+/** Repairs on record that did not cure, by index: they are not proposed again. */
+export function repairsFailed({ model }: CompiledModel, { observations }: Facts): readonly number[] {
+  const failed = new Set(
+    observations.flatMap((seen) => (seen.kind === 'repair-tried' && !seen.cured ? [seen.repair] : [])),
+  );
+  return model.repairs.flatMap(({ id }, index) => (failed.has(id) ? [index] : []));
+}

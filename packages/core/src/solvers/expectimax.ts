@@ -1,0 +1,107 @@
+import * as z from 'zod/mini';
+import { optionSchemas } from '../validation/optionSchemas.ts';
+import { runToEnd } from '../turns/runToEnd.ts';
+import type { Turns } from '../turns/turns.ts';
+import { checkOptions } from '../validation/checkOptions.ts';
+import { allowedActions, chanceOfCure } from '../problem/allowedActions.ts';
+import type { Action } from '../problem/action.ts';
+import type { DecisionState } from '../problem/decisionProblem.ts';
+import { feasiblePlan, firstOf } from '../bounds/feasiblePlan.ts';
+import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
+import { takeAction, type Transition } from '../problem/takeAction.ts';
+import { certifiedGap, makeSolver, type Solver } from './solver.ts';
+
+interface Found {
+  readonly cost: number;
+  readonly action: Action;
+}
+
+/** How far and how broadly to look ahead. */
+export interface ExpectimaxOptions {
+  /** Tests and repairs looked ahead, at least 1. */
+  readonly depth: number;
+  /** Actions followed deeper at each place, best one-step values first. Default 6. */
+  readonly width?: number;
+}
+
+const optionsSchema = z.strictObject({
+  depth: optionSchemas.whole(1, 1000),
+  width: z.optional(optionSchemas.budget(1)),
+});
+
+/** Looks `depth` actions ahead, as if only repairs without tests came after. Beliefs reached on different ways are looked at once; only
+ * the `width` most promising actions are followed deeper, so a pair of tests that only pay together can be missed when narrow.
+ * `upperBound` is the exact cost of the plan made at the start; its policy plans anew at every place.
+ * `steps` bounds the places examined (default: none); beyond it the sequence of repairs stands.
+ * @throws OptionError
+ * Source: averaging out and folding back, Raiffa 1968; expectimax, Michie 1966. Pruning by one-step value is ours. */
+export function expectimax(look: ExpectimaxOptions): Solver {
+  checkOptions(optionsSchema, look);
+  const { depth, width = 6 } = look;
+  const id = `expectimax-${depth}`;
+  return makeSolver(id, function* (problem, { steps = Infinity, signal, onImprove }) {
+    const plan = feasiblePlan(problem);
+    const known = new Map<string, Found>();
+    let walked = 0;
+
+    const repairsOnly = (state: DecisionState): Found => {
+      const sequence = plan(state);
+      return { cost: sequence.expectedCost, action: firstOf(sequence) };
+    };
+    const look = function* (state: DecisionState, deep: number): Turns<Found> {
+      let best = repairsOnly(state);
+      if (deep === 0) return best;
+      const key = `${deep}:${state.key}`;
+      const already = known.get(key);
+      if (already !== undefined) return already;
+      if (walked >= steps || signal?.aborted === true) return best;
+      walked += 1;
+      yield;
+      const first = chosen(problem, state).map((transition) => ({ transition, cost: foldNow(transition) }));
+      first.sort((a, b) => a.cost - b.cost);
+      for (const { transition, cost } of deep === 1 ? first.slice(0, 1) : first.slice(0, width)) {
+        const total = deep === 1 ? cost : yield* fold(transition, deep - 1);
+        if (total < best.cost) best = { cost: total, action: transition.action };
+      }
+      known.set(key, best);
+      return best;
+    };
+    const foldNow = ({ cost, branches }: Transition): number => {
+      let total = cost.money;
+      for (const { probability, state } of branches) {
+        if (state !== undefined) total += probability * repairsOnly(state).cost;
+      }
+      return total;
+    };
+    const fold = function* ({ cost, branches }: Transition, deep: number): Turns<number> {
+      let total = cost.money;
+      for (const { probability, state } of branches) {
+        if (state !== undefined) total += probability * (yield* look(state, deep)).cost;
+      }
+      return total;
+    };
+
+    const { start } = problem;
+    const lowerBound = costOfKnowing(perfectInformation(problem)(start.open, start.tried), start);
+    const { cost, action } = yield* look(start, depth);
+    const progress = {
+      best: action,
+      lowerBound,
+      upperBound: cost,
+      certifiedGap: certifiedGap(lowerBound, cost),
+      steps: walked,
+    };
+    onImprove?.(progress);
+    return { solver: id, policy: (state) => runToEnd(look(state, depth)).action, progress };
+  });
+}
+
+/** Every test, and every repair with more than a hair of a chance. */
+function chosen(problem: Parameters<typeof takeAction>[0], state: DecisionState): Transition[] {
+  return allowedActions(problem, state)
+    .filter(
+      (action) =>
+        action.kind === 'test' || (action.kind === 'repair' && chanceOfCure(problem, state, action.repair) > 0.01),
+    )
+    .map((action) => takeAction(problem, state, action));
+}

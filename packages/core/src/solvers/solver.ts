@@ -1,0 +1,73 @@
+import * as z from 'zod/mini';
+import { checkOptions } from '../validation/checkOptions.ts';
+import { optionSchemas } from '../validation/optionSchemas.ts';
+import type { Cancel } from '../turns/cancel.ts';
+import { runToEnd } from '../turns/runToEnd.ts';
+import type { Turns } from '../turns/turns.ts';
+import type { Action } from '../problem/action.ts';
+import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
+
+/** What to do at any place a plan can reach. */
+export type Policy = (state: DecisionState) => Action;
+
+/** How long a solver may work, and whom it tells. */
+export interface SolverOptions {
+  /** Places examined at most. Each solver states its default. */
+  readonly steps?: number;
+  /** Looked at after every step; ends with the best answer so far. */
+  readonly signal?: Cancel;
+  /** Called with every better answer. */
+  readonly onImprove?: (progress: SolverProgress) => void;
+}
+
+/** Shape of `SolverOptions`. */
+export const solverOptionsSchema: z.ZodMiniType = z.strictObject({
+  steps: z.optional(optionSchemas.budget(0)),
+  signal: z.optional(optionSchemas.signal),
+  onImprove: z.optional(optionSchemas.callback),
+});
+
+/** Where a solver stands. */
+export interface SolverProgress {
+  readonly best: Action;
+  /** No policy is cheaper than this. */
+  readonly lowerBound: number;
+  /** Expected cost of the plan found so far. */
+  readonly upperBound: number;
+  /** (upper - lower) / upper: the plan is at most this share of its cost dearer than the best possible one. */
+  readonly certifiedGap: number;
+  readonly steps: number;
+}
+
+/** What a solver found. `progress.upperBound` is the exact expected cost of `policy` where the solver says so, else of a policy that is
+ * never dearer than it is said to be. */
+export interface Solution {
+  readonly solver: string;
+  readonly policy: Policy;
+  readonly progress: SolverProgress;
+}
+
+/** One way to decide. */
+export interface Solver {
+  readonly id: string;
+  readonly solve: (problem: DecisionProblem, options?: SolverOptions) => Solution;
+  /** The same, giving way after every step; now and then with the solution as it stands. */
+  readonly inTurns: (problem: DecisionProblem, options?: SolverOptions) => Turns<Solution, Solution>;
+}
+
+/** A solver of its turns; both ways of asking it look at the options at once. */
+export function makeSolver(
+  id: string,
+  turnsOf: (problem: DecisionProblem, options: SolverOptions) => Turns<Solution, Solution>,
+): Solver {
+  const inTurns = (problem: DecisionProblem, options: SolverOptions = {}): Turns<Solution, Solution> => {
+    checkOptions(solverOptionsSchema, options);
+    return turnsOf(problem, options);
+  };
+  return { id, inTurns, solve: (problem, options) => runToEnd(inTurns(problem, options)) };
+}
+
+/** Share of `upper` by which it may exceed the optimum. */
+export function certifiedGap(lower: number, upper: number): number {
+  return upper > 0 ? Math.max(0, upper - lower) / upper : 0;
+}

@@ -1,0 +1,32 @@
+import type { Belief } from '../belief/belief.ts';
+import { testAsked } from '../evidence/testAsked.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
+import type { TestNotNow } from './testNotNow.ts';
+import type { Circumstances } from '../cost/circumstances.ts';
+
+type Reason = Pick<TestNotNow, 'test' | 'reason' | 'missing'>;
+
+/** Tests that are not proposed, each with its reason: not on this car, on record, its question answered otherwise, equipment missing. */
+export function findTestsNotNow(
+  compiled: CompiledModel,
+  { facts, predictive }: Belief,
+  { equipment }: Circumstances,
+): readonly Reason[] {
+  const { model, testList } = compiled;
+  const done = new Set(facts.observations.map((observation) => testAsked(compiled, observation)));
+  return testList.flatMap(({ test: { id, appliesWhen, equipment: needed } }): Reason[] => {
+    if (!Object.hasOwn(predictive, id)) {
+      const facts = (appliesWhen ?? []).flatMap((r) =>
+        Object.entries(r).map(([feature, value]) => `${feature}:${value}`),
+      );
+      return [{ test: id, reason: 'not-applicable', missing: facts }];
+    }
+    if (done.has(id)) return [{ test: id, reason: 'already-done', missing: [] }];
+    const answered = model.dependentPairs
+      .filter(({ treatment }) => treatment.startsWith('same question'))
+      .flatMap(({ a, b }) => (a === id && done.has(b) ? [b] : b === id && done.has(a) ? [a] : []));
+    if (answered.length > 0) return [{ test: id, reason: 'same-question', missing: answered }];
+    const missing = equipment === undefined ? [] : needed.filter((tool) => !equipment.includes(tool));
+    return missing.length > 0 ? [{ test: id, reason: 'equipment', missing }] : [];
+  });
+}

@@ -1,0 +1,34 @@
+import type { Facts } from '../evidence/facts.ts';
+import type { CompiledModel } from '../compiled/compiledModel.ts';
+import type { VerificationCheck } from '../model/model.ts';
+import type { ProposedRepair } from '../steps/proposedRepair.ts';
+import { stepFactsOf } from '../steps/stepFactsOf.ts';
+import { checkFor } from '../cost/checkFor.ts';
+import type { Circumstances } from '../cost/circumstances.ts';
+
+/** What proves a repair that seems to have cured: how it is driven, when it counts as proved, and what comes first. Price, minutes, access
+ * and cautions are those of the drive. */
+export interface ProofOfRepair extends ProposedRepair {
+  readonly check: VerificationCheck;
+  /** When the repair counts as proved. */
+  readonly accept: string;
+  /** What is done, in this order. */
+  readonly order: readonly string[];
+}
+
+/** What proves the last repair, while it is the latest on record and is recorded as having cured; `undefined` otherwise.
+ * @throws EvidenceError `access-unknown` */
+export function proofOfRepair(
+  compiled: CompiledModel,
+  { context, observations }: Facts,
+  circumstances: Circumstances = {},
+): ProofOfRepair | undefined {
+  const { model } = compiled;
+  const last = observations.at(-1);
+  if (last?.kind !== 'repair-tried' || !last.cured) return undefined;
+  const check = checkFor(model, context);
+  if (check === undefined) return undefined;
+  const { accept, order } = model.verification;
+  const drive = stepFactsOf(compiled, context, circumstances, { kind: 'proof-drive' });
+  return { repair: last.repair, ...drive, check, accept: accept.monitorRun, order };
+}

@@ -1,9 +1,0 @@
-import type { Engine } from '../../reading/engine.ts';
-import type { Language } from '../language.ts';
-import { english } from './english.ts';
-
-/** Which cylinder of how many misfires, as a sentence without its full stop: "Cylinder 3 of 4 misfires". */
-export function describeEngine({ cylinders, suspect, bank }: Engine, { messages }: Language = english): string {
-  const said = messages.engine({ suspect: `${suspect}`, cylinders: `${cylinders}` });
-  return bank === undefined ? said : messages.engineOnBank({ engine: said, bank: `${bank}` });
-}

@@ -1,0 +1,21 @@
+import type { Problem } from '../../errors/faultoddsError.ts';
+import { shortenMessage } from '../../errors/shortenMessage.ts';
+import type { Language } from '../languages/language.ts';
+import type { Worded } from '../worded.ts';
+import { english } from '../languages/english.ts';
+
+/** What is wrong and what to do about it, in a language. A problem that brings no wording keeps its own. Also for the pieces of a list of
+ * trouble codes that are none. */
+export function describeProblem(
+  problem: Pick<Problem, 'wording' | 'hint'> & { readonly message?: string },
+  { problems }: Language = english,
+): { readonly message: string; readonly hint: string } {
+  const { wording, message: own = '', hint: ownHint } = problem;
+  const say =
+    wording !== undefined && Object.hasOwn(problems, wording.key)
+      ? (problems[wording.key as keyof typeof problems] as (parts: unknown) => Worded)
+      : undefined;
+  if (wording === undefined || say === undefined) return { message: own, hint: ownHint };
+  const [message, hint] = say(wording.parts);
+  return { message: shortenMessage(message), hint };
+}

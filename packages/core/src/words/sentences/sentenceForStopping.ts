@@ -1,0 +1,18 @@
+import type { Advice } from '../../advice/advice.ts';
+import type { Model } from '../../model/model.ts';
+import { nameOf } from './nameOf.ts';
+import type { Language } from '../languages/language.ts';
+import { english } from '../languages/english.ts';
+
+/** Whether testing still pays, and what the best remaining test would save. */
+export function sentenceForStopping(model: Model, { tests }: Advice, language: Language = english): string {
+  const { messages, formatMoney } = language;
+  const [best] = tests;
+  if (best === undefined) return messages.nothingToTest();
+  const test = nameOf(model.tests, best.test, language);
+  if (best.netValue.amount > 0) return messages.testingPays({ test, saving: formatMoney(best.netValue) });
+  const saves = formatMoney(best.grossValue);
+  return saves === formatMoney({ ...best.grossValue, amount: 0 })
+    ? messages.testingSavesNothing()
+    : messages.testingStops({ test, price: formatMoney(best.price), saves });
+}

@@ -1,0 +1,35 @@
+import type { RankedCause } from '../../belief/belief.ts';
+import type { Model } from '../../model/model.ts';
+import { nameOf } from './nameOf.ts';
+import type { Language } from '../languages/language.ts';
+import { english } from '../languages/english.ts';
+
+/** As much of an explanation as the sentence needs. */
+export interface RankingsWithout {
+  /** The last one is the ranking now. */
+  readonly beliefs: readonly { readonly ranking: readonly RankedCause[] }[];
+  readonly observations: readonly { readonly rankingWithout: readonly RankedCause[] }[];
+}
+
+/** Who would lead the ranking if one observation had never been made, beside who leads now.
+ * @param at position in `explanation.observations`; `''` when there is no such observation. */
+export function sentenceWithoutObservation(
+  model: Model,
+  explanation: RankingsWithout,
+  at: number,
+  language: Language = english,
+): string {
+  const { messages, formatProbability } = language;
+  const leader = explanation.beliefs.at(-1)?.ranking[0];
+  const other = explanation.observations[at]?.rankingWithout[0];
+  if (leader === undefined || other === undefined) return '';
+  const parts = {
+    cause: nameOf(model.causes, other.cause, language),
+    without: formatProbability(other.probability),
+    now: formatProbability(leader.probability),
+  };
+  if (other.cause === leader.cause) {
+    return parts.without === parts.now ? messages.withoutItTheSame(parts) : messages.withoutItSameLeader(parts);
+  }
+  return messages.withoutItOtherLeader({ ...parts, leader: nameOf(model.causes, leader.cause, language) });
+}

@@ -1,0 +1,193 @@
+import { describe, expect, test } from 'vitest';
+import { deepFreeze } from '../../../../../tests/fixtures/deepFreeze.ts';
+import { pumpModel } from '../../../../../tests/fixtures/pumpModel.ts';
+import type { Facts } from '../../evidence/facts.ts';
+import type { Observation } from '../../evidence/observation.ts';
+import { updateBelief } from '../../belief/updateBelief.ts';
+import type { Advice } from '../../advice/advice.ts';
+import { nextActions } from '../../advice/nextActions.ts';
+import { explainCase } from '../../explanation/explainCase.ts';
+import type { Explanation } from '../../explanation/explanation.ts';
+import { compileModel } from '../../compiled/compileModel.ts';
+import { parseModel } from '../../model/parseModel.ts';
+import { describeObservation } from './describeObservation.ts';
+import { sentenceForAdvice } from './sentenceForAdvice.ts';
+import { sentenceForNotNow } from './sentenceForNotNow.ts';
+import { sentenceForObservation } from './sentenceForObservation.ts';
+import { sentenceForStopping } from './sentenceForStopping.ts';
+import { sentenceForTest } from './sentenceForTest.ts';
+import { sentenceForWarning } from './sentenceForWarning.ts';
+import { sentenceWithoutObservation } from './sentenceWithoutObservation.ts';
+
+const model = deepFreeze(parseModel(pumpModel()));
+const compiled = compileModel(model);
+const blown: Observation = { kind: 'result', id: 'r1', test: 'fuse-look', outcome: 'blown' };
+const free = {
+  price: { amount: 0, currency: 'unit' },
+  minutes: 0,
+  accessToOpen: [],
+  accessToClose: [],
+  cautions: [],
+};
+const fuseThere: Observation = { kind: 'repair-tried', id: 'r9', repair: 'fit-fuse', cured: true };
+const weak: Observation = { kind: 'result', id: 'r2', test: 'vacuum', outcome: 'weak' };
+
+function explain(...observations: Observation[]): Explanation {
+  return deepFreeze(explainCase(compiled, { context: {}, observations }));
+}
+function advise(context: Facts['context'], ...observations: Observation[]): Advice {
+  return deepFreeze(nextActions(compiled, updateBelief(compiled, { context, observations })));
+}
+function said(explanation: Explanation, at = 0): string {
+  return sentenceForObservation(model, explanation.observations[at]!);
+}
+
+describe('an observation as a heading', () => {
+  test.each<[Observation, string]>([
+    [blown, 'Look at the fuse: blown'],
+    [{ ...weak, faultActive: 'no' }, 'Suction at the inlet: weak (while the fault was not there)'],
+    [{ ...weak, faultActive: 'unknown' }, 'Suction at the inlet: weak (not known whether the fault was there)'],
+    [{ ...blown, faultActive: 'no' }, 'Look at the fuse: blown'],
+    [
+      { kind: 'result', id: 'r', test: 'vacuum', likelihood: { strong: 1, weak: 3 } },
+      'Suction at the inlet: by degree, “weak” 3 to “strong” 1',
+    ],
+    [{ kind: 'repair-tried', id: 'r', repair: 'fit-fuse', cured: false }, 'Tried “Fit a new fuse”: the misfire stays'],
+    [{ kind: 'repair-tried', id: 'r', repair: 'fit-fuse', cured: true }, 'Tried “Fit a new fuse”: the misfire is gone'],
+  ])('%#', (observation, words) => expect(describeObservation(model, observation)).toBe(words));
+});
+
+describe('what a result did', () => {
+  test('natural frequencies of the cause it moved most, why, and the one that gave way', () => {
+    // 400 of 1000 at intake; blown: 400 x 0.99 against 600 x 0.02 -> 971 of 1000; 0.99 / 0.02 = 49.5 times
+    expect(said(explain(blown))).toBe(
+      'Of 1000 engines like this, 400 had “Fuse blown” before this result and 971 after it. ' +
+        'The result is 50 times as likely with that cause as with any other. ' +
+        '“Suction hose leaking” went from 250 to 12.',
+    );
+  });
+
+  test('evidence against the cause it moved most', () => {
+    // 400 x 0.01 against 600 x 0.98
+    expect(said(explain({ ...blown, outcome: 'whole' }))).toContain(
+      '400 had “Fuse blown” before this result and 7 after it. The result is 98 times as likely with any other cause as with that one.',
+    );
+  });
+
+  test('what a sleeping fault or a repeated nothing says', () => {
+    expect(said(explain({ ...weak, faultActive: 'no' }))).toBe(
+      'The fault was not there, so this says nothing about its cause.',
+    );
+  });
+
+  test('counts below 1 and above 999 are words, not 0 and 1000', () => {
+    // 400 x 0.01 x 0.05 of 588.2 left: 0.34 of 1000
+    const fuseIn: Observation = { kind: 'repair-tried', id: 'r3', repair: 'fit-fuse', cured: false };
+    expect(said(explain({ ...blown, outcome: 'whole' }, fuseIn), 1)).toMatch(
+      / 7 had “Fuse blown” before this result and fewer than 1 after it\./,
+    );
+    const hums: Observation = { kind: 'result', id: 'r4', test: 'hum', outcome: 'silent' };
+    expect(said(explain(blown, hums, { ...blown, id: 'r5' }, { ...hums, id: 'r6' }, fuseThere), 4)).toContain(
+      'and more than 999 after it.',
+    );
+  });
+
+  test('who would lead without it', () => {
+    const explanation = explain(blown, weak);
+    expect(sentenceWithoutObservation(model, explanation, 0)).toMatch(
+      /^Without this result “Suction hose leaking” would lead, at \d+%; now it is “Fuse blown”, at \d+(\.\d)?%\.$/,
+    );
+    expect(sentenceWithoutObservation(model, explanation, 1)).toMatch(
+      /^Without this result “Fuse blown” would lead as well, at 97%/,
+    );
+    expect(sentenceWithoutObservation(model, explanation, 7)).toBe('');
+  });
+});
+
+describe('advice', () => {
+  test('a test as best step: price, time, both average costs, what it saves', () => {
+    const advice = advise({});
+    expect(advice.best.kind).toBe('test');
+    const [best] = advice.tests;
+    const words = sentenceForAdvice(model, advice);
+    expect(words).toMatch(
+      /^Next: “.+”, [\d.]+ units, \d+ min\. Repairing straight away would cost [\d.]+ units on average, /,
+    );
+    expect(words).toContain(model.tests.find(({ id }) => id === best!.test)!.label);
+    expect(words).toMatch(/it saves [\d.]+ units\. Opens/);
+    expect(sentenceForStopping(model, advice)).toMatch(
+      /^Testing still pays: “.+” saves [\d.]+ units more than it costs\.$/,
+    );
+  });
+
+  test('a proof as best step: how it is driven and when it counts', () => {
+    expect(sentenceForAdvice(model, advise({}, blown, fuseThere))).toBe(
+      'Next: prove it. “Fit a new fuse” seems to have cured. a run: 10 min, 0 km. Proved when: one run. ' +
+        'Should the misfire come back, record it; what follows is for that.',
+    );
+  });
+
+  test('a repair as best step: price, chance of cure, what comes if it fails; and why testing stops', () => {
+    const advice = advise({}, blown);
+    expect(advice.best).toMatchObject({ kind: 'repair', repair: 'fit-fuse' });
+    expect(sentenceForAdvice(model, advice)).toMatch(
+      /^Next: repair\. “Fit a new fuse”, 10 units, 6 min; chance that it cures: 92%\. Opens nothing more\. If the misfire stays, (“.+” is next|hand it on)\. From here to a confirmed repair: [\d.]+ units on average\.$/,
+    );
+    expect(sentenceForStopping(model, advice)).toMatch(
+      /^Stop testing: even the best remaining test, “.+”, costs [\d.]+ units and saves only [\d.]+ units\.$/,
+    );
+  });
+
+  test('a referral as best step names its fee', () => {
+    const advice: Advice = { ...advise({}, blown), best: { kind: 'refer', ...free } };
+    expect(sentenceForAdvice(model, advice)).toContain('hand it on');
+  });
+
+  test('without any test left, testing stops', () => {
+    expect(sentenceForStopping(model, { ...advise({}), tests: [] })).toBe(
+      'Stop testing: no test is left that applies here.',
+    );
+  });
+
+  test('a test in a list says whether it pays', () => {
+    const { tests } = advise({}, blown);
+    for (const one of tests) {
+      expect(sentenceForTest(one)).toMatch(
+        one.netValue.amount > 0 ? /saves [\d.]+ units more than it costs$/ : /costs [\d.]+ units more than it saves$/,
+      );
+    }
+  });
+
+  test('why a test is not proposed', () => {
+    expect(sentenceForNotNow(model, { test: 'vacuum', reason: 'equipment', missing: ['gauge', 'lamp'] })).toBe(
+      '“Suction at the inlet” needs what is not at hand: Vacuum gauge and Lamp.',
+    );
+    expect(
+      sentenceForNotNow(model, { test: 'filter-look', reason: 'not-applicable', missing: ['filter:fitted'] }),
+    ).toBe('“Look at the filter” applies only with this answered so: Filter: fitted.');
+    expect(sentenceForNotNow(model, { test: 'hum', reason: 'already-done', missing: [] })).toBe(
+      '“Listen for the hum” is done.',
+    );
+    expect(sentenceForNotNow(model, { test: 'hum', reason: 'same-question', missing: ['vacuum'] })).toBe(
+      '“Listen for the hum” asks what “Suction at the inlet” has answered.',
+    );
+  });
+});
+
+test('warnings name what they are about by its label', () => {
+  const asleep: Observation = { kind: 'result', id: 'r3', test: 'hum', outcome: 'hums', faultActive: 'no' };
+  const facts: Facts = { context: { filter: 'none' }, observations: [weak, { ...weak, id: 'r4' }, asleep] };
+  const words = updateBelief(compiled, facts).warnings.map((warning) => sentenceForWarning(model, facts, warning));
+  expect(words).toContain(
+    '“Suction at the inlet” was done 2 times: a repeat counts only for what the first run did not tell.',
+  );
+  expect(words).toContain('“Listen for the hum” was done while the fault was not there: it says nothing.');
+  expect(
+    sentenceForWarning(model, facts, {
+      kind: 'same-fact',
+      items: ['context:filter', 'r2'],
+      shared: 'dirt',
+      treatment: 'enter one',
+    }),
+  ).toBe('“Filter” and “Suction at the inlet” tell one thing (dirt): enter one.');
+});

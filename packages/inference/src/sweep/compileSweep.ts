@@ -1,0 +1,47 @@
+import { checkNumbers } from '../errors/checkNumbers.ts';
+import type { Network } from '../network/network.ts';
+import { QueryError } from '../errors/queryError.ts';
+import type { CompiledSweep } from './sweep.ts';
+import { splitByRoot } from './sweepFactor.ts';
+import { startState } from './sweepState.ts';
+import { variablePositions } from '../network/variablePositions.ts';
+
+/** Options of `compileSweep`. */
+export interface CompileSweepOptions {
+  /** Name of a variable without parents. */
+  readonly root: string;
+  /** Bytes of derived tables to keep between sweeps; beyond it all are dropped. Default 64 MiB. */
+  readonly memoryLimitBytes?: number;
+}
+
+/** Makes a network ready for sweeps: every answer for all states of one root at once.
+ * What is derived is kept, so that asking again with one likelihood more costs only what it touches.
+ * @throws QueryError `query-variable-unknown`, `root-has-parents`; OptionError */
+export function compileSweep(network: Network, options: CompileSweepOptions): CompiledSweep {
+  checkNumbers(['/memoryLimitBytes', options.memoryLimitBytes, 0, Infinity]);
+  const root = variablePositions(network, [options.root], '/root')[0]!;
+  if (network.variables[root]!.parents.length > 0) {
+    throw new QueryError([
+      {
+        code: 'root-has-parents',
+        path: '/root',
+        message: `'${options.root}' has parents`,
+        hint: 'sweep over a variable without parents',
+      },
+    ]);
+  }
+  const cardinalities = Int32Array.from(network.variables, (variable) => variable.states.length);
+  const families = network.variables.map(({ parents, index, table }) =>
+    splitByRoot([...parents, index], table, 1, root, cardinalities, false),
+  );
+  return {
+    network,
+    root,
+    cardinalities,
+    families,
+    likelihoods: new WeakMap(),
+    targets: new WeakMap(),
+    start: startState(families, root, cardinalities),
+    held: { entries: 0, limit: (options.memoryLimitBytes ?? 1 << 26) / 8 },
+  };
+}

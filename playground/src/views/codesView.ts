@@ -1,0 +1,67 @@
+import { observationsFromCodes, parseTroubleCodes } from '@faultodds/core';
+import { say } from '../words/say.ts';
+import { t } from '../words/t.ts';
+import type { Engine } from '../state/engine.svelte.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
+import type { Seen } from './seen.ts';
+
+/** A result to record: which test, and what was seen. */
+export interface TestSeen {
+  readonly test: string;
+  readonly seen: Seen;
+}
+
+/** A pasted list of trouble codes, read. */
+export interface CodesView {
+  readonly results: readonly TestSeen[];
+  /** What will be recorded, in words. */
+  readonly lines: readonly { readonly text: string; readonly note: string; readonly already: boolean }[];
+  readonly malformed: readonly string[];
+  readonly kept: readonly string[];
+  readonly remarks: readonly string[];
+}
+
+/** Reads a list of codes for the suspect cylinder. @param onRecord tests with a result already: their codes are not recorded again. */
+export function codesView(
+  knowledge: Knowledge,
+  text: string,
+  engine: Engine,
+  complete: boolean,
+  onRecord: ReadonlySet<string>,
+): CodesView {
+  const list = parseTroubleCodes(text);
+  const { suspect, cylinders, bank } = engine;
+  const { observations, kept, remarks } = observationsFromCodes(knowledge.compiled, list.codes, {
+    suspectCylinder: suspect,
+    cylinders,
+    listIsComplete: complete,
+    ...(bank === 0 ? {} : { bank }),
+  });
+  return {
+    results: observations
+      .filter(({ test }) => !onRecord.has(test))
+      .map(({ test, outcome, likelihood, note }) => ({
+        test,
+        seen: {
+          ...(outcome === undefined ? {} : { outcome }),
+          ...(likelihood === undefined ? {} : { likelihood }),
+          ...(note === undefined ? {} : { note }),
+        },
+      })),
+    lines: observations.map((observation) => {
+      const { what, outcome } = knowledge.observed(observation);
+      return {
+        text: t.entry.becomesLine(what, outcome),
+        note: observation.note ?? '',
+        already: onRecord.has(observation.test),
+      };
+    }),
+    malformed: list.malformed.map((piece) =>
+      t.entry.malformedAt(piece.text, piece.at + 1, say.describeProblem(piece).hint),
+    ),
+    kept: kept.map((code) =>
+      t.entry.keptLine(code.code.code, say.describeCodeMeaning(code.meaning), t.entry.reason[code.reason]),
+    ),
+    remarks: remarks.map(t.entry.codeRemark),
+  };
+}

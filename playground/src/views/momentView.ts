@@ -1,0 +1,95 @@
+import type { ObservationMove } from '@faultodds/core';
+import { say } from '../words/say.ts';
+import type { FigureTable } from '../figures/figureTable.ts';
+import { shortChance } from '../words/shortChance.ts';
+import { t } from '../words/t.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
+import { rankingWithout } from './rankingWithout.ts';
+import { moveAt, type Trail } from '../state/trail.ts';
+import { weightInWords } from './whyView.ts';
+
+/** One column of the picture, read in full. */
+export interface MomentView {
+  readonly heading: string;
+  readonly sentences: readonly string[];
+  readonly rows: readonly MoverRow[];
+  /** The cause it moved most, as engines out of 1000; null when it moved none. */
+  readonly engines: EnginesView | null;
+  /** Id of the observation, '' at the start. */
+  readonly observation: string;
+}
+
+/** Two grids of 1000 engines, with their finding and table. */
+export interface EnginesView {
+  readonly title: string;
+  readonly grids: readonly { readonly caption: string; readonly count: number }[];
+  readonly table: FigureTable;
+}
+
+/** A cause the observation moved. */
+export interface MoverRow {
+  readonly label: string;
+  readonly before: string;
+  readonly after: string;
+  readonly weight: string;
+  /** How often an engine with this cause would show this; '' when it was entered by degree. */
+  readonly seen: string;
+}
+
+/** What happened at a column, why, and what the ranking would be without it. @param column id of a column of the picture. */
+export function momentView(knowledge: Knowledge, trail: Trail, column: string): MomentView {
+  const { facts, moments } = trail;
+  const at = facts.observations.findIndex(({ id }) => id === column);
+  const step = moveAt(trail, at);
+  if (!step) {
+    const atCar = column === 'car' && Object.keys(facts.context).length > 0;
+    const [heading, text] = atCar ? [t.moment.car, t.moment.carText] : [t.moment.any, t.moment.anyText];
+    return { heading, sentences: [text], rows: [], engines: null, observation: '' };
+  }
+  const byDegree = step.observation.kind === 'result' && step.observation.outcome === undefined;
+  return {
+    heading: t.moment.result(at + 1, say.describeObservation(knowledge.model, step.observation)),
+    sentences: [
+      say.sentenceForObservation(knowledge.model, step),
+      say.sentenceWithoutObservation(
+        knowledge.model,
+        { beliefs: moments, observations: [{ rankingWithout: rankingWithout(knowledge, facts, column) }] },
+        0,
+      ),
+    ],
+    rows: step.movers.map(({ cause, before, after, weightDecibans }) => ({
+      label: knowledge.causeLabel(cause),
+      before: shortChance(before),
+      after: shortChance(after),
+      weight: weightInWords(weightDecibans),
+      seen: byDegree ? '' : say.formatProbability(step.likelihoodByCause[cause] ?? 0),
+    })),
+    engines: enginesView(knowledge, step),
+    observation: column,
+  };
+}
+
+function enginesView({ causeLabel }: Knowledge, { movers, of1000 }: ObservationMove): EnginesView | null {
+  const [top] = movers;
+  if (!top) return null;
+  const words = t.engines;
+  const counted = (count: number): string => (count < 1 ? words.none : count > 999 ? words.all : String(count));
+  const before = of1000.before[top.cause] ?? 0;
+  const after = of1000.after[top.cause] ?? 0;
+  return {
+    title: words.title(causeLabel(top.cause), counted(before), counted(after)),
+    grids: [
+      { caption: words.before(counted(before)), count: before },
+      { caption: words.after(counted(after)), count: after },
+    ],
+    table: {
+      caption: words.tableCaption,
+      heads: words.heads,
+      rows: Object.keys(of1000.after).map((cause) => [
+        causeLabel(cause),
+        counted(of1000.before[cause] ?? 0),
+        counted(of1000.after[cause] ?? 0),
+      ]),
+    },
+  };
+}

@@ -1,0 +1,53 @@
+import {
+  countsOfMonitors,
+  decodeMonitorResponse,
+  type MonitorCount,
+  parseReading,
+  ReadingError,
+} from '@faultodds/core';
+import { say } from '../words/say.ts';
+import { t } from '../words/t.ts';
+import type { Engine } from '../state/engine.svelte.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
+import { problemInWords } from '../words/problemInWords.ts';
+import type { Seen } from './seen.ts';
+
+/** Raw misfire counts of the control module, decoded. */
+export interface MonitorView {
+  /** As a reading of the test, when it can be recorded. */
+  readonly seen: Seen | null;
+  readonly counts: readonly { readonly cylinder: string; readonly misfires: number }[];
+  /** What could not be read, byte by byte, and what a reading of it lacks. */
+  readonly problems: readonly string[];
+}
+
+/** Decodes a response for the suspect cylinder. @param test id of the test that takes counts of all cylinders. */
+export function monitorView(
+  knowledge: Knowledge,
+  test: string,
+  hex: string,
+  engine: Engine,
+  covers: MonitorCount['covers'],
+): MonitorView {
+  const { counts: monitors, problems } = decodeMonitorResponse(hex);
+  const counts = Object.entries(countsOfMonitors(monitors, covers)).filter(
+    ([cylinder]) => Number(cylinder) <= engine.cylinders,
+  );
+  const lines = problems.map((problem) => {
+    const { message, hint } = say.describeProblem(problem);
+    return t.entry.byte(problem.path.slice(1), message, hint);
+  });
+  const found = { counts: counts.map(([cylinder, misfires]) => ({ cylinder, misfires })) };
+  if (counts.length === 0) return { ...found, seen: null, problems: lines };
+  try {
+    const reading = parseReading(knowledge.compiled, test, {
+      kind: 'counts',
+      suspect: engine.suspect,
+      counts: Object.fromEntries(counts),
+    });
+    return { ...found, seen: { reading }, problems: lines };
+  } catch (error) {
+    if (!(error instanceof ReadingError)) throw error;
+    return { ...found, seen: null, problems: [...lines, ...error.problems.map(problemInWords)] };
+  }
+}

@@ -1,0 +1,120 @@
+import type { Advice, RepairStep, TestAdvice } from '@faultodds/core';
+import { say } from '../words/say.ts';
+import { shortChance } from '../words/shortChance.ts';
+import { t } from '../words/t.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
+
+/** What saves less than this prints as nothing. */
+const LEAST_SAVING = 0.005;
+
+/** What one outcome would lead to, in words. */
+export interface OutcomeView {
+  readonly id: string;
+  readonly label: string;
+  readonly chance: string;
+  /** Length of the line under it. */
+  readonly probability: number;
+  /** The causes that would lead then, most likely first. */
+  readonly ranking: readonly { readonly label: string; readonly chance: string }[];
+  readonly cost: string;
+}
+
+/** What stands in the row of every step: price, time, what it opens and needs, what can hurt. */
+export interface StepView {
+  readonly id: string;
+  readonly label: string;
+  readonly price: string;
+  readonly minutes: string;
+  readonly opens: readonly string[];
+  readonly cautions: readonly string[];
+}
+
+/** A test as a row of the list. */
+export interface TestView extends StepView {
+  readonly how: string;
+  readonly note: string;
+  readonly category: string;
+  readonly equipment: readonly { readonly id: string; readonly label: string }[];
+  /** What knowing the result saves after its price, or that it would not change what to do. */
+  readonly value: string;
+  readonly faultMustBeActive: boolean;
+  readonly outcomes: readonly OutcomeView[];
+}
+
+/** A repair as a row. */
+export interface RepairView extends StepView {
+  readonly chance: string;
+}
+
+/** A test of the advice, in words. */
+export function testView(knowledge: Knowledge, advice: TestAdvice): TestView {
+  const test = knowledge.test(advice.test);
+  return {
+    id: advice.test,
+    label: knowledge.testLabel(advice.test),
+    how: test?.how ?? '',
+    note: test?.note ?? '',
+    category: test?.category ?? '',
+    price: say.formatMoney(advice.price),
+    minutes: say.formatMinutes(advice.minutes),
+    opens: advice.accessToOpen.map(knowledge.accessLabel),
+    cautions: advice.cautions.map(knowledge.cautionText),
+    equipment: (test?.equipment ?? []).map((id) => ({ id, label: knowledge.equipmentLabel(id) })),
+    value: valueInWords(advice),
+    faultMustBeActive: test?.faultMustBeActive ?? false,
+    outcomes: advice.outcomes.map((outcome) => ({
+      id: outcome.outcome,
+      label: knowledge.outcomeLabel(advice.test, outcome.outcome),
+      chance: shortChance(outcome.probability),
+      probability: outcome.probability,
+      ranking: outcome.ranking
+        .slice(0, 3)
+        .map(({ cause, probability }) => ({ label: knowledge.causeLabel(cause), chance: shortChance(probability) })),
+      cost: say.formatMoney(outcome.expectedCost),
+    })),
+  };
+}
+
+function valueInWords({ netValue, grossValue }: TestAdvice): string {
+  if (netValue.amount > 0) return t.next.saves(say.formatMoney(netValue));
+  return grossValue.amount > LEAST_SAVING ? t.next.savesLess(say.formatMoney(grossValue)) : t.next.noSaving;
+}
+
+/** A step of the repair plan, in words. */
+export function repairView(knowledge: Knowledge, step: RepairStep): RepairView {
+  return {
+    id: step.repair,
+    label: knowledge.repairLabel(step.repair),
+    price: say.formatMoney(step.price),
+    minutes: say.formatMinutes(step.minutes),
+    opens: step.accessToOpen.map(knowledge.accessLabel),
+    // it is done when it is checked: what can hurt on that drive belongs to it
+    cautions: [...new Set([...step.cautions, ...step.check.cautions])].map(knowledge.cautionText),
+    chance: shortChance(step.cures),
+  };
+}
+
+/** Everything that can be done next, in words, best first. */
+export interface NextStepsView {
+  readonly tests: readonly TestView[];
+  readonly repairs: readonly RepairView[];
+  /** Id of the best test or repair; '' when the advice is to hand the case on. */
+  readonly best: string;
+  readonly notHere: readonly { readonly test: string; readonly missing: readonly string[] }[];
+}
+
+/** The advice as rows. */
+export function nextStepsView(knowledge: Knowledge, advice: Advice): NextStepsView {
+  const { best } = advice;
+  return {
+    tests: advice.tests.map((test) => testView(knowledge, test)),
+    repairs: advice.repairNow.steps.map((step) => repairView(knowledge, step)),
+    best: best.kind === 'test' ? best.test : best.kind === 'repair' ? best.repair : '',
+    notHere: advice.notNow
+      .filter(({ reason }) => reason === 'equipment')
+      .map(({ test, missing }) => ({
+        test: knowledge.testLabel(test),
+        missing: missing.map(knowledge.equipmentLabel),
+      })),
+  };
+}

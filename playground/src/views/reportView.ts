@@ -1,0 +1,199 @@
+import {
+  type Advice,
+  type CaseCosts,
+  costsSoFar,
+  mayBeDriven,
+  modelIdentity,
+  naturalFrequencies,
+  type RankedCause,
+} from '@faultodds/core';
+import { say } from '../words/say.ts';
+import { shortChance } from '../words/shortChance.ts';
+import { t } from '../words/t.ts';
+import type { Snapshot } from '../state/caseStore.svelte.ts';
+import type { Knowledge } from '../knowledge/knowledge.ts';
+import { moveAt, type Trail } from '../state/trail.ts';
+import { type ProvingView, provingView } from './provingView.ts';
+
+/** Everything the report of a case says, in words. */
+export interface ReportView {
+  readonly title: string;
+  readonly date: string;
+  readonly invented: boolean;
+  readonly leader: {
+    readonly label: string;
+    readonly inEngines: string;
+    readonly about: string;
+    readonly feels: string;
+  };
+  /** Whether it may be driven, by the gravest cause that is still plausible, and why. */
+  readonly driving: { readonly verdict: string; readonly why: string };
+  readonly alternatives: readonly string[];
+  readonly proving: ProvingView | null;
+  readonly steps: readonly ReportStep[];
+  readonly total: string;
+  readonly advice: string;
+  readonly stopping: string;
+  readonly cautions: readonly string[];
+  /** Of the tests that are named as left undone, beyond those. */
+  readonly cautionsLeft: readonly string[];
+  readonly car: readonly { readonly label: string; readonly value: string }[];
+  readonly ranking: readonly (readonly string[])[];
+  readonly certainty: readonly string[];
+  readonly left: readonly string[];
+  readonly conditions: readonly string[];
+  readonly notes: readonly string[];
+  readonly remarks: readonly string[];
+}
+
+/** One test or repair as it stands in the report. */
+export interface ReportStep {
+  readonly id: string;
+  readonly what: string;
+  readonly outcome: string;
+  readonly cost: string;
+  readonly minutes: string;
+  readonly leading: string;
+  readonly reason: string;
+}
+
+const RANKED = 8;
+const NAMED = 12;
+
+/** Puts what core says of a case into the order of a report. @param trail how its ranking came about. @param date of the report, in words. */
+export function reportView(knowledge: Knowledge, snapshot: Snapshot, trail: Trail, date: string): ReportView {
+  const { model, causeLabel } = knowledge;
+  const { belief, advice, state, circumstances, session } = snapshot;
+  const costs = costsSoFar(knowledge.compiled, session);
+  const [first, second, third] = belief.ranking as readonly [RankedCause, ...RankedCause[]];
+  const about = knowledge.cause(first.cause);
+  const driving = mayBeDriven(model, belief);
+  const { labourPerHour, currency, partsFactor } = circumstances.prices;
+  const away = model.equipment.filter(({ id }) => !circumstances.equipment.includes(id)).map(({ label }) => label);
+  const open = state.openAccess.map(knowledge.accessLabel);
+  const notListed = belief.posterior['not-listed'];
+  const made = modelIdentity(model);
+  const proving = provingView(knowledge, advice.proof);
+  return {
+    title: state.title,
+    date: t.report.made(date),
+    invented: session.demo !== undefined,
+    leader: {
+      label: causeLabel(first.cause),
+      inEngines: t.report.inEngines(counted(naturalFrequencies(belief.posterior)[first.cause] ?? 0)),
+      about: about?.description ?? '',
+      feels: about?.customerFeels ?? '',
+    },
+    driving: {
+      verdict: t.report.driving[driving.driving],
+      why: t.report.drivingWhy(
+        causeLabel(driving.cause),
+        shortChance(driving.probability),
+        knowledge.drivenOn(driving.cause),
+      ),
+    },
+    alternatives: [second, third].flatMap((one) =>
+      one ? [t.report.alternative(causeLabel(one.cause), shortChance(one.probability))] : [],
+    ),
+    proving,
+    steps: stepsOf(knowledge, snapshot, trail, costs),
+    total: t.report.total(say.formatMoney(costs.total.total), say.formatMinutes(costs.total.minutes)),
+    advice: say.sentenceForAdvice(model, advice),
+    stopping: say.sentenceForStopping(model, advice),
+    cautions: advice.best.cautions.map(knowledge.cautionText),
+    cautionsLeft: cautionsLeft(advice).map(knowledge.cautionText),
+    car: [
+      ...(state.engine === undefined ? [] : [{ label: t.report.engine, value: say.describeEngine(state.engine) }]),
+      ...model.context.flatMap(({ id, label, values }) => {
+        const value = values.find((one) => one.id === state.context[id]);
+        return value ? [{ label, value: value.label }] : [];
+      }),
+    ],
+    ranking: belief.ranking
+      .slice(0, RANKED)
+      .map(({ cause, probability, prior }) => [
+        causeLabel(cause),
+        shortChance(knowledge.anyEngine.posterior[cause] ?? 0),
+        shortChance(prior),
+        shortChance(probability),
+      ]),
+    certainty: [
+      second
+        ? t.report.certain(
+            causeLabel(first.cause),
+            shortChance(first.probability),
+            causeLabel(second.cause),
+            shortChance(second.probability),
+          )
+        : '',
+      notListed === undefined ? '' : t.report.notListed(shortChance(notListed)),
+    ].filter((sentence) => sentence !== ''),
+    left: leftUndone(knowledge, advice),
+    conditions: [
+      t.report.prices(
+        say.formatMoney({ amount: labourPerHour, currency }),
+        new Intl.NumberFormat(t.code).format(partsFactor),
+      ),
+      away.length > 0 ? t.report.missing(away.join(', ')) : '',
+      open.length > 0 ? t.report.stillOpen(open.join(', ')) : '',
+      t.report.model(made.id, made.version, made.hash),
+    ].filter((sentence) => sentence !== ''),
+    notes: state.notes,
+    remarks: [
+      ...belief.warnings.map((warning) => say.sentenceForWarning(model, belief.facts, warning)),
+      ...say.sentencesForNotices(model, session.notices),
+    ],
+  };
+}
+
+function stepsOf(knowledge: Knowledge, { state }: Snapshot, trail: Trail, costs: CaseCosts): ReportStep[] {
+  const prices = new Map(costs.steps.map((one) => [one.observation, one.price]));
+  return state.observations.map((observation, at) => {
+    const step = moveAt(trail, at);
+    const price = prices.get(observation.id);
+    const leader = trail.moments[at + 1]?.ranking[0];
+    const noted = observation.note;
+    const { what, outcome } = knowledge.observed(observation);
+    const asleep = observation.kind === 'result' ? t.notes.active[observation.faultActive ?? 'yes'] : '';
+    return {
+      id: observation.id,
+      what,
+      outcome: [outcome, asleep, noted ?? ''].filter((part) => part !== '').join('; '),
+      cost: price ? say.formatMoney(price.total) : '',
+      minutes: price ? say.formatMinutes(price.minutes) : '',
+      leading: leader ? t.report.leading(knowledge.causeLabel(leader.cause), shortChance(leader.probability)) : '',
+      reason: step ? say.sentenceForObservation(knowledge.model, step) : '',
+    };
+  });
+}
+
+/** What can hurt in the tests that `leftUndone` names, beyond the advised step. */
+function cautionsLeft({ best, tests, notNow }: Advice): readonly string[] {
+  const named = [true, false].flatMap((pays) =>
+    tests.filter(({ netValue }) => netValue.amount > 0 === pays).slice(0, NAMED),
+  );
+  const all = [...named, ...notNow.filter(({ reason }) => reason !== 'already-done')];
+  return [...new Set(all.flatMap(({ cautions }) => cautions))].filter((id) => !best.cautions.includes(id));
+}
+
+/** Tests that were not done: those that would pay, those that would not, and those that cannot be done, each with its reason. */
+function leftUndone(knowledge: Knowledge, { tests, notNow }: Advice): readonly string[] {
+  const named = (pays: boolean): string =>
+    tests
+      .filter(({ netValue }) => netValue.amount > 0 === pays)
+      .slice(0, NAMED)
+      .map(({ test, price }) => t.report.leftTest(knowledge.testLabel(test), say.formatMoney(price)))
+      .join('; ');
+  const [pays, costs] = [named(true), named(false)];
+  const reasons = notNow
+    .filter(({ reason }) => reason !== 'already-done')
+    .map((one) => say.sentenceForNotNow(knowledge.model, one));
+  const left = [pays && t.report.leftPays(pays), costs && t.report.leftCosts(costs), ...reasons].filter(
+    (sentence) => sentence !== '',
+  );
+  return left.length > 0 ? left : [t.report.leftNothing];
+}
+
+function counted(count: number): string {
+  return count < 1 ? t.engines.none : count > 999 ? t.engines.all : String(count);
+}

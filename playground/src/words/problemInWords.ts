@@ -1,0 +1,8 @@
+import type { Problem } from '@faultodds/core';
+import { say } from './say.ts';
+
+/** What is wrong and what to do about it, in the language spoken now, as one line. */
+export function problemInWords(problem: Problem): string {
+  const { message, hint } = say.describeProblem(problem);
+  return [message, hint].filter(Boolean).join('. ');
+}
