@@ -12,7 +12,7 @@ import { root } from '../fixtures/filesUnder.ts';
 import { recordTerminal } from '../fixtures/recordTerminal.ts';
 
 // Runs the built terminal: `npm run build` first. Where it is not built, these tests are skipped and say so.
-const isBuilt = existsSync(join(root, 'packages/cli/dist/replaceFile.js'));
+const isBuilt = existsSync(join(root, 'packages/cli/dist/files/replaceFile.js'));
 if (!isBuilt) console.warn('packages/cli is not built: saving that is killed is not tried; run npm run build');
 
 const folder = mkdtempSync(join(tmpdir(), 'faultodds-killed-'));
