@@ -167,7 +167,10 @@ export async function walkScreens(page: Page): Promise<string[]> {
     if (leave === 'Escape') await page.keyboard.press('Escape');
     if (leave === 'reload') {
       await page.reload();
-      await page.getByText(/^8 of \d+ recorded/).first().waitFor();
+      await page
+        .getByText(/^8 of \d+ recorded/)
+        .first()
+        .waitFor();
     }
   }
   return found;
