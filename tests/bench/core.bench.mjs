@@ -9,11 +9,11 @@ import {
   explainCase,
   factsOf,
   loadCase,
-  nextActions,
+  advise,
   parseModel,
   rankCauses,
   sensitivity,
-  updateBelief,
+  beliefOf,
 } from '@faultodds/core';
 import { demoCases, misfire } from '@faultodds/misfire';
 
@@ -43,9 +43,9 @@ const rows = {
 };
 const perState = {
   'ranking alone (baseline)': (compiled, { facts }) => rankCauses(compiled, facts),
-  'belief with every predictive': (compiled, { facts }) => updateBelief(compiled, facts),
+  'belief with every predictive': (compiled, { facts }) => beliefOf(compiled, facts),
   'full update: belief, ranking, advice': (compiled, { facts, circumstances }) =>
-    nextActions(compiled, updateBelief(compiled, facts), circumstances),
+    advise(compiled, beliefOf(compiled, facts), circumstances),
   'explanation of the whole case': (compiled, { facts }) => explainCase(compiled, facts),
   'all sensitivity functions': (compiled, { facts }) => sensitivity(compiled, facts),
 };
@@ -88,9 +88,7 @@ for (const [name, { facts }] of Object.entries({ 'three results': three, 'thirte
   );
   const draws = 200;
   const interval = milliseconds(() => credibleRanking(one, facts, { draws }));
-  const update = median(
-    Array.from({ length: rounds }, () => milliseconds(() => updateBelief(compileModel(model), facts))),
-  );
+  const update = median(Array.from({ length: rounds }, () => milliseconds(() => beliefOf(compileModel(model), facts))));
   console.log(
     `interval from ${draws} plausible models, ${name}: ${interval.toFixed(0)} ms (${(((interval / draws) * 2000) / 1000).toFixed(1)} s for 2000), one draw is ${(interval / draws / update).toFixed(2)} of a compiled update`,
   );

@@ -28,7 +28,7 @@ const cases = demoCases.flatMap((document) => {
 });
 
 const search = cases.map(({ id, results, facts }) => {
-  const belief = core.updateBelief(compiled, facts);
+  const belief = core.beliefOf(compiled, facts);
   const problem = core.problemOfCase(compiled, belief);
   const started = process.cpuUsage();
   // processor time of this process: other work on the machine does not count
@@ -95,10 +95,10 @@ const small = [...ratios].map(([solver, all]) => ({
 }));
 
 const advice = cases.map(({ facts }) => {
-  const belief = core.updateBelief(compiled, facts);
+  const belief = core.beliefOf(compiled, facts);
   const times = Array.from({ length: 7 }, () => {
     const started = performance.now();
-    core.nextActions(compiled, belief);
+    core.advise(compiled, belief);
     return performance.now() - started;
   });
   return median(times);

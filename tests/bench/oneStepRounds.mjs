@@ -5,10 +5,10 @@ import {
   compileModel,
   factsOf,
   loadCase,
-  nextActions,
+  advise,
   parseModel,
   rankCauses,
-  updateBelief,
+  beliefOf,
 } from '@faultodds/core';
 import { demoCases, misfire } from '@faultodds/misfire';
 
@@ -33,9 +33,9 @@ export function oneStepRounds(rounds) {
       const from = performance.now();
       rankCauses(forRanking, facts);
       const ranked = performance.now();
-      const belief = updateBelief(compiled, facts);
+      const belief = beliefOf(compiled, facts);
       const believed = performance.now();
-      nextActions(compiled, belief, circumstances);
+      advise(compiled, belief, circumstances);
       const advised = performance.now();
       if (round === 0) continue;
       times['ranking alone (baseline)'].push(ranked - from);

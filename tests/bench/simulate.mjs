@@ -53,7 +53,7 @@ function prepareCase(name) {
   const compiled = core.compileModel(core.parseModel(misfire));
   const document = demoCases.find(({ id }) => id === name);
   const facts = { context: core.factsOf(core.caseState(core.loadCase(compiled, document))).context, observations: [] };
-  const belief = core.updateBelief(compiled, facts);
+  const belief = core.beliefOf(compiled, facts);
   const bigAccess = compiled.model.access.reduce(
     (bits, { id, openMinutes, closeMinutes }) =>
       openMinutes.best + closeMinutes.best > BIG_MINUTES ? bits | compiled.accessBit.get(id) : bits,

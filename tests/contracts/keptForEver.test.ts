@@ -8,7 +8,7 @@ import {
   namesToday,
   parseModel,
   saveCase,
-  updateBelief,
+  beliefOf,
   type PartName,
 } from '@faultodds/core';
 import { misfire } from '@faultodds/misfire';
@@ -35,7 +35,7 @@ const plans = filesUnder(folder, '.json').filter((path) => /plan-\d+/.test(path)
 function opened(document: unknown): { readonly kinds: readonly string[]; readonly lost: readonly string[] } {
   const session = loadCase(compiled, document);
   const { content, notices } = session;
-  updateBelief(compiled, factsOf(caseState(session)));
+  beliefOf(compiled, factsOf(caseState(session)));
   // what was opened can be saved and opened again
   expect(caseState(loadCase(compiled, JSON.parse(JSON.stringify(saveCase(compiled, session)))))).toEqual(content.state);
   const lost = notices.flatMap((one) => (one.kind === 'event-unplaced' ? [JSON.stringify(one.event)] : []));

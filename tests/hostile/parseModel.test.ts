@@ -1,12 +1,4 @@
-import {
-  compileModel,
-  EvidenceError,
-  ModelError,
-  nextActions,
-  parseModel,
-  updateBelief,
-  type Model,
-} from '@faultodds/core';
+import { compileModel, EvidenceError, ModelError, advise, parseModel, beliefOf, type Model } from '@faultodds/core';
 import { misfire } from '@faultodds/misfire';
 import { describe, expect, test } from 'vitest';
 import { pumpModel } from '../fixtures/pumpModel.ts';
@@ -23,10 +15,10 @@ function parseAndUse(what: string, input: unknown): Verdict {
   const accepted = model;
   verdictOn(`${what}, then used`, EvidenceError, () => {
     const compiled = compileModel(accepted);
-    const belief = updateBelief(compiled, { context: {}, observations: [] });
+    const belief = beliefOf(compiled, { context: {}, observations: [] });
     const sum = Object.values(belief.posterior).reduce((a, b) => a + b, 0);
     expect(sum, what).toBeCloseTo(1, 9);
-    const advice = nextActions(compiled, belief);
+    const advice = advise(compiled, belief);
     expect(
       JSON.stringify(advice.tests.map((one) => [one.netValue.amount, one.informationGainBits])),
       what,
@@ -162,7 +154,7 @@ test('a model whose every cause is excluded says so instead of dividing by zero'
   const pump = pumpModel();
   const none = pump.causes.map((one) => ({ ...one, weight: { ...one.weight, best: 0, low: 0 } }));
   const compiled = compileModel(parseModel({ ...pump, causes: none }));
-  expect(() => updateBelief(compiled, { context: {}, observations: [] })).toThrow(
+  expect(() => beliefOf(compiled, { context: {}, observations: [] })).toThrow(
     expect.objectContaining({ name: 'EvidenceError', code: 'evidence-impossible', path: '/context' }),
   );
 });

@@ -10,7 +10,7 @@ import { pumpModel } from '../fixtures/pumpModel.ts';
 
 const compiled = core.compileModel(core.parseModel(pumpModel()));
 const facts = { context: {}, observations: [] };
-const belief = core.updateBelief(compiled, facts);
+const belief = core.beliefOf(compiled, facts);
 const problem = core.tableProblem({
   prior: [0.6, 0.4],
   tests: [

@@ -2,7 +2,7 @@ import {
   compileModel,
   parseModel,
   rankCauses,
-  updateBelief,
+  beliefOf,
   type Belief,
   type CauseRanking,
   type CompiledModel,
@@ -56,7 +56,7 @@ export function law(arbitrary: fc.Arbitrary<AnyCase>, cases: number, holds: (one
 
 /** Belief with other observations in the same context. */
 export function believe(compiled: CompiledModel, facts: Facts, observations: Facts['observations']): Belief {
-  return updateBelief(compiled, { context: facts.context, observations });
+  return beliefOf(compiled, { context: facts.context, observations });
 }
 
 /** The ranking alone, with other observations in the same context: cheaper where the tests to come do not matter. */

@@ -1,4 +1,4 @@
-import { defaultPrices, nextActions, type Advice } from '@faultodds/core';
+import { defaultPrices, advise, type Advice } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { seededRandom } from '../oracle/randomNetwork.ts';
 import { anyCase, apart, believe, law, tolerance } from './anyCase.ts';
@@ -7,7 +7,7 @@ const withinRounding = tolerance.money;
 
 test('knowing more, before its price, is never worth less than nothing', () => {
   law(anyCase(), 80, ({ compiled, facts }) => {
-    const { tests, repairNow } = nextActions(compiled, believe(compiled, facts, facts.observations));
+    const { tests, repairNow } = advise(compiled, believe(compiled, facts, facts.observations));
     const now = repairNow.expectedCost.amount;
     for (const { outcomes, grossValue, netValue, price, expectedCostWith } of tests) {
       const after = outcomes.reduce((sum, { probability, expectedCost }) => sum + probability * expectedCost.amount, 0);
@@ -23,7 +23,7 @@ test('knowing more, before its price, is never worth less than nothing', () => {
 
 test('what a test is said to lead to is what recording its result leads to', () => {
   law(anyCase(3), 20, ({ compiled, model, facts }) => {
-    const { tests } = nextActions(compiled, believe(compiled, facts, facts.observations));
+    const { tests } = advise(compiled, believe(compiled, facts, facts.observations));
     for (const { test: id, outcomes } of tests.slice(0, 2)) {
       const { access, mayCause } = model.tests.find((one) => one.id === id)!;
       if (mayCause !== undefined) continue; // forecasts leave out the fault that doing the test may bring about
@@ -36,7 +36,7 @@ test('what a test is said to lead to is what recording its result leads to', () 
         for (const { cause, probability } of ranking)
           expect(apart(probability, after.posterior[cause]!)).toBeLessThan(1e-9);
         // the forecast may also keep to the old plan, so it is never dearer than the new one
-        const { amount } = nextActions(compiled, after, { openAccess }).repairNow.expectedCost;
+        const { amount } = advise(compiled, after, { openAccess }).repairNow.expectedCost;
         expect(expectedCost.amount).toBeLessThanOrEqual(amount * (1 + withinRounding));
       }
     }
@@ -69,8 +69,8 @@ test('scaling every price, labour included, scales every cost and changes no adv
       labourPerHour: prices.labourPerHour * factor,
       partsFactor: prices.partsFactor * factor,
     };
-    const one = nextActions(compiled, belief, { prices });
-    const other = nextActions(compiled, belief, { prices: scaled });
+    const one = advise(compiled, belief, { prices });
+    const other = advise(compiled, belief, { prices: scaled });
     const step = ({ best }: typeof one) => [
       best.kind,
       'test' in best ? best.test : 'repair' in best ? best.repair : '',
@@ -91,7 +91,7 @@ test('scaling every price, labour included, scales every cost and changes no adv
 test('the currency is the one that was asked for', () => {
   law(anyCase(), 10, ({ compiled, model, facts }) => {
     const prices = { ...defaultPrices(model), currency: 'XYZ' };
-    const text = JSON.stringify(nextActions(compiled, believe(compiled, facts, facts.observations), { prices }));
+    const text = JSON.stringify(advise(compiled, believe(compiled, facts, facts.observations), { prices }));
     expect(new Set(text.match(/"currency":"[^"]*"/g))).toEqual(new Set(['"currency":"XYZ"']));
   });
 });
@@ -99,9 +99,9 @@ test('the currency is the one that was asked for', () => {
 test('open access never costs again, and never raises a price or an expected cost', () => {
   law(anyCase(), 80, ({ compiled, model, facts, chance }) => {
     const belief = believe(compiled, facts, facts.observations);
-    const closed = nextActions(compiled, belief);
+    const closed = advise(compiled, belief);
     const access = model.access[chance % model.access.length]!.id;
-    const open = nextActions(compiled, belief, { openAccess: [access] });
+    const open = advise(compiled, belief, { openAccess: [access] });
     expect(open.repairNow.expectedCost.amount).toBeLessThanOrEqual(
       closed.repairNow.expectedCost.amount * (1 + withinRounding),
     );
@@ -121,7 +121,7 @@ test('a test behind open access costs its own minutes and consumables only', () 
   law(anyCase(), 60, ({ compiled, model, facts }) => {
     const belief = believe(compiled, facts, facts.observations);
     const openAccess = model.access.map(({ id }) => id);
-    for (const { test: id, price, minutes: whole } of nextActions(compiled, belief, { openAccess }).tests) {
+    for (const { test: id, price, minutes: whole } of advise(compiled, belief, { openAccess }).tests) {
       const { minutes, consumables } = model.tests.find((one) => one.id === id)!;
       const dearer = model.context.reduce((product, { id: feature, values }) => {
         const stated = values.find((value) => value.id === facts.context[feature]);

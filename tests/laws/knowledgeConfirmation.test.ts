@@ -1,6 +1,6 @@
 // Look and confirmation, over every direct sight of damage in the misfire model. From the intake prior, nothing else known.
 // Judgement of the trade: a hurried look is wrong a few times in a hundred, a confirmed sight a few times in a thousand or less.
-import { nextActions, updateBelief, type CauseRanking } from '@faultodds/core';
+import { advise, beliefOf, type CauseRanking } from '@faultodds/core';
 import { describe, expect, test } from 'vitest';
 import { after, compiled, model } from '../scenarios/misfireCases.ts';
 import { results } from '../fixtures/results.ts';
@@ -31,8 +31,8 @@ describe.each(named)('%s', (_, sight) => {
 
   test('the confirmation pays for itself after the look', () => {
     const openAccess = accessOf(model.tests.find(({ id }) => id === look)!.access);
-    const belief = updateBelief(compiled, { context: {}, observations: results([look, seen]) });
-    const advised = nextActions(compiled, belief, { openAccess }).tests.find((one) => one.test === confirm)!;
+    const belief = beliefOf(compiled, { context: {}, observations: results([look, seen]) });
+    const advised = advise(compiled, belief, { openAccess }).tests.find((one) => one.test === confirm)!;
     // a bolt alone raises its rare cause to 2 % only; the boot goes along with the coil when it is swapped, for less
     if (['cap-bolts-remeasured', 'boot-and-well-retest'].includes(confirm))
       expect(advised.netValue.amount).toBeLessThan(0);

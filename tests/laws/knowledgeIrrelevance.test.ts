@@ -1,7 +1,7 @@
 // A result that has nothing to do with a cause does not move it against others it has nothing to do with: their odds keep within 1 %
 // (in fact within rounding). A test touches a cause when a row names it or reads a mechanism it disturbs, directly or through one that
 // depends on it. Over all tests, outcomes and causes of the misfire model, from intake and after any one result that touches neither.
-import { outcomeGivenCause, updateBelief, type Cause, type Context, type Test } from '@faultodds/core';
+import { outcomeGivenCause, beliefOf, type Cause, type Context, type Test } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { results } from '../fixtures/results.ts';
 import { compiled, model } from '../scenarios/misfireCases.ts';
@@ -17,7 +17,7 @@ const untouchedBy = (one: Test): Cause[] => model.causes.filter((cause) => !touc
 
 /** Largest ratio of P(outcome | cause) among these causes. */
 function spread(one: Test, causes: readonly Cause[], before: readonly [test: string, outcome: string][]): number {
-  const belief = updateBelief(compiled, { context: everything, observations: results(...before) });
+  const belief = beliefOf(compiled, { context: everything, observations: results(...before) });
   const given = outcomeGivenCause(compiled, belief, one.id);
   return Math.max(
     ...one.outcomes.map(({ id }) => {

@@ -1,12 +1,12 @@
 // Results that fit no listed cause raise `not-listed` above every listed one. What belongs to no single cause: two confirmed sights of
 // damage whose causes differ (two faults at once is `not-listed` by its definition), over all pairs; and invented contradictory cases.
-import { outcomeGivenCause, updateBelief } from '@faultodds/core';
+import { outcomeGivenCause, beliefOf } from '@faultodds/core';
 import { describe, expect, test } from 'vitest';
 import { after, compiled, model } from '../scenarios/misfireCases.ts';
 import { sights, type Sight } from './knowledgeSights.ts';
 
 const context = { 'variable-lift': 'fitted', 'cylinder-deactivation': 'fitted' };
-const belief = updateBelief(compiled, { context, observations: [] });
+const belief = beliefOf(compiled, { context, observations: [] });
 const confirmedGiven = new Map(sights.map(({ confirm }) => [confirm, outcomeGivenCause(compiled, belief, confirm)]));
 
 /** Whether some listed cause shows both at least once in a hundred: then they do not contradict each other. */

@@ -1,7 +1,7 @@
 // Every cause of the misfire model can be found out: an affordable sequence of at most five typical results brings it from its intake
 // prior to 90 %. Affordable: at default prices each test costs at most 500 units with the access it opens, the sequence 1200.
 // Typical: the cause shows the result at least once in four. Searched greedily. `not-listed` is no cause that can be shown.
-import { nextActions, outcomeGivenCause, updateBelief, type Context, type TestResult } from '@faultodds/core';
+import { advise, outcomeGivenCause, beliefOf, type Context, type TestResult } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { compiled, model } from '../scenarios/misfireCases.ts';
 
@@ -15,10 +15,10 @@ function sequenceFor(cause: string, context: Context): { probability: number; co
   const steps: string[] = [];
   let cost = 0;
   for (;;) {
-    const belief = updateBelief(compiled, { context, observations });
+    const belief = beliefOf(compiled, { context, observations });
     const probability = belief.posterior[cause]!;
     if (probability >= 0.9 || observations.length === MOST.results) return { probability, cost, steps };
-    const offered = nextActions(compiled, belief, { openAccess: [...openAccess] }).tests.flatMap((one) => {
+    const offered = advise(compiled, belief, { openAccess: [...openAccess] }).tests.flatMap((one) => {
       const price = one.price.amount;
       if (price > MOST.perTest || cost + price > MOST.together) return [];
       const given = outcomeGivenCause(compiled, belief, one.test)[cause]!;

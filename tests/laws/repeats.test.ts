@@ -1,11 +1,4 @@
-import {
-  compileModel,
-  parseModel,
-  updateBelief,
-  type Belief,
-  type CompiledModel,
-  type TestResult,
-} from '@faultodds/core';
+import { compileModel, parseModel, beliefOf, type Belief, type CompiledModel, type TestResult } from '@faultodds/core';
 import { misfire } from '@faultodds/misfire';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
@@ -21,7 +14,7 @@ function afterRuns(compiled: CompiledModel, id: string, outcome: string, runs: n
     outcome,
   }));
   return Array.from({ length: runs + 1 }, (_, count) =>
-    updateBelief(compiled, { context: {}, observations: all.slice(0, count) }),
+    beliefOf(compiled, { context: {}, observations: all.slice(0, count) }),
   );
 }
 
@@ -69,7 +62,7 @@ test('an error that always repeats makes the second run worthless, one that neve
 describe('in the misfire model', () => {
   const model = parseModel(misfire);
   const compiled = compileModel(model);
-  const { predictive } = updateBelief(compiled, { context: {}, observations: [] });
+  const { predictive } = beliefOf(compiled, { context: {}, observations: [] });
   const applicable = model.tests.filter(({ id }) => predictive[id] !== undefined);
 
   test.each(applicable.map((one) => [one.id, one.outcomes.map(({ id }) => id)] as const))(

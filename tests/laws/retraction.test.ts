@@ -3,12 +3,12 @@ import {
   circumstancesOf,
   factsOf,
   loadCase,
-  nextActions,
+  advise,
   recordEvent,
   saveCase,
   startCase,
   undo,
-  updateBelief,
+  beliefOf,
   type CaseEvent,
   type Observation,
   type Session,
@@ -42,11 +42,11 @@ test('retracting a result gives the state, the belief and the advice in which it
       facts.observations.filter(({ id }) => id !== dropped.id),
     );
     expect(caseState(retracted)).toEqual(caseState(never));
-    const advise = (session: Session) => {
+    const adviceOf = (session: Session) => {
       const state = caseState(session);
-      return nextActions(compiled, updateBelief(compiled, factsOf(state)), circumstancesOf(compiled, state));
+      return advise(compiled, beliefOf(compiled, factsOf(state)), circumstancesOf(compiled, state));
     };
-    expect(advise(retracted)).toEqual(advise(never));
+    expect(adviceOf(retracted)).toEqual(adviceOf(never));
     // and undoing the retraction gives back what was there
     expect(caseState(undo(retracted))).toEqual(caseState(with_));
   });

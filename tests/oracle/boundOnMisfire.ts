@@ -5,7 +5,7 @@ import {
   lowerBoundOf,
   problemOfCase,
   takeAction,
-  updateBelief,
+  beliefOf,
   type DecisionProblem,
   type DecisionState,
   type LowerBound,
@@ -47,7 +47,7 @@ export interface WalkedPlace {
  * one begins as the longer. */
 export function walkMisfire(id: string, results: number, walks: number, depth: number): WalkedPlace[] {
   const { context, observations } = factsOf(caseState(demos.get(id)!));
-  const belief = updateBelief(compiled, { context, observations: observations.slice(0, results) });
+  const belief = beliefOf(compiled, { context, observations: observations.slice(0, results) });
   const problem = problemOfCase(compiled, belief);
   const bound = lowerBoundOf(problem);
   const places: WalkedPlace[] = [];

@@ -5,7 +5,7 @@ import {
   compileModel,
   factsOf,
   loadCase,
-  nextActions,
+  advise,
   oneStep,
   outcomeGivenCause,
   parseModel,
@@ -13,7 +13,7 @@ import {
   repairOrder,
   repairOrTest,
   takeAction,
-  updateBelief,
+  beliefOf,
   whatWouldItTake,
   whileItIsOpen,
   type Action,
@@ -37,7 +37,7 @@ const story = factsOf(
 const intake: Facts = { context: story.context, observations: [] };
 
 describe('a case as a decision problem', () => {
-  const problem = problemOfCase(compiled, updateBelief(compiled, intake));
+  const problem = problemOfCase(compiled, beliefOf(compiled, intake));
   const testAt = (id: string): Action => ({ kind: 'test', test: problem.tests.findIndex((one) => one.id === id) });
   const repairAt = (id: string): Action => ({
     kind: 'repair',
@@ -63,7 +63,7 @@ describe('a case as a decision problem', () => {
       for (const { action, outcome } of order) {
         state = takeAction(problem, state, action).branches.find((one) => one.outcome === outcome)!.state!;
       }
-      const belief = updateBelief(compiled, {
+      const belief = beliefOf(compiled, {
         context: intake.context,
         observations: order.map(({ observation }) => observation),
       });
@@ -126,13 +126,13 @@ describe('a case as a decision problem', () => {
   });
 
   test('equipment that is not at hand is not planned with', () => {
-    const without = problemOfCase(compiled, updateBelief(compiled, intake), { equipment: [] });
+    const without = problemOfCase(compiled, beliefOf(compiled, intake), { equipment: [] });
     expect(without.tests.length).toBeLessThan(problem.tests.length);
     expect(without.tests.map(({ id }) => id)).not.toContain('in-cylinder-waveform');
   });
 
   test('with an hour to spend only what fits into the rest of it is allowed, and handing on always', () => {
-    const short = problemOfCase(compiled, updateBelief(compiled, intake), {}, { minutes: 60 });
+    const short = problemOfCase(compiled, beliefOf(compiled, intake), {}, { minutes: 60 });
     let state = short.start;
     for (let left = 60; ;) {
       const actions = allowedActions(short, state);
@@ -150,7 +150,7 @@ describe('a case as a decision problem', () => {
   });
 
   test('one step ahead costs what the advice says, and repairs without tests cost what its sequence says', () => {
-    const advice = nextActions(compiled, updateBelief(compiled, intake));
+    const advice = advise(compiled, beliefOf(compiled, intake));
     expect(repairOrder.solve(problem).progress.upperBound).toBeCloseTo(advice.repairNow.expectedCost.amount, 6);
     // the advice may keep its old sequence after a result, so it can be a hair cheaper
     const ahead = oneStep.solve(problem).progress.upperBound;
@@ -182,11 +182,11 @@ describe('what would it take', () => {
   const cover = { kind: 'access', access: 'cover' } as const;
   const ask = (inside: number, circumstances = {}) => {
     const small = modelAt(inside);
-    return whatWouldItTake(small, updateBelief(small, nothing), circumstances, cover);
+    return whatWouldItTake(small, beliefOf(small, nothing), circumstances, cover);
   };
   const bestIsBehind = (inside: number): boolean => {
     const small = modelAt(inside);
-    const { best } = nextActions(small, updateBelief(small, nothing));
+    const { best } = advise(small, beliefOf(small, nothing));
     return best.kind === 'repair' && best.repair !== 'renew-coil';
   };
 
@@ -231,7 +231,7 @@ describe('what would it take', () => {
             },
       ),
     });
-    const { status, threshold } = whatWouldItTake(dear, updateBelief(dear, nothing), {}, cover);
+    const { status, threshold } = whatWouldItTake(dear, beliefOf(dear, nothing), {}, cover);
     expect(status).toBe('never');
     expect(threshold).toBeUndefined();
   });
@@ -244,12 +244,7 @@ describe('what would it take', () => {
   test('on the misfire model the cover is far from worth opening at intake and best once the valvetrain stands out', () => {
     const at = (results: number) => {
       const facts = { context: story.context, observations: story.observations.slice(0, results) };
-      return whatWouldItTake(
-        compiled,
-        updateBelief(compiled, facts),
-        {},
-        { kind: 'access', access: 'valve-cover-off' },
-      );
+      return whatWouldItTake(compiled, beliefOf(compiled, facts), {}, { kind: 'access', access: 'valve-cover-off' });
     };
     expect(['reachable', 'never']).toContain(at(0).status);
     expect(at(0).probability).toBeLessThan(0.3);
@@ -260,7 +255,7 @@ describe('what would it take', () => {
 });
 
 test('while the cover is off, looks behind it that pay are those whose value exceeds their price without it', () => {
-  const belief = updateBelief(compiled, { context: story.context, observations: story.observations.slice(0, 9) });
+  const belief = beliefOf(compiled, { context: story.context, observations: story.observations.slice(0, 9) });
   const looks = whileItIsOpen(compiled, belief, {}, 'valve-cover-off');
   expect(looks.length).toBeGreaterThan(3);
   for (const { advice, priceLater, pays } of looks) {
@@ -272,11 +267,11 @@ test('while the cover is off, looks behind it that pay are those whose value exc
 
 test('repairing now and testing first are told apart by the figures of the advice', () => {
   for (const results of [0, 3, 9, 13]) {
-    const belief = updateBelief(compiled, {
+    const belief = beliefOf(compiled, {
       context: story.context,
       observations: story.observations.slice(0, results),
     });
-    const advice = nextActions(compiled, belief);
+    const advice = advise(compiled, belief);
     const { better, repairNow, testFirst, saving } = repairOrTest(compiled, belief);
     expect(better).toBe(advice.best.kind);
     expect(saving.amount).toBeCloseTo(Math.abs(testFirst!.expectedCost.amount - repairNow.expectedCost.amount), 9);
@@ -285,13 +280,13 @@ test('repairing now and testing first are told apart by the figures of the advic
 
 test('after a repair that seems to have cured neither is better: it is proved first', () => {
   const cured = { kind: 'repair-tried', id: 'last', repair: 'replace-plug', cured: true } as const;
-  const belief = updateBelief(compiled, {
+  const belief = beliefOf(compiled, {
     context: story.context,
     observations: [...story.observations.slice(0, 3), cured],
   });
   const { better, repairNow, testFirst } = repairOrTest(compiled, belief);
   expect(better).toBe('prove');
-  expect(nextActions(compiled, belief).best.kind).toBe('prove');
+  expect(advise(compiled, belief).best.kind).toBe('prove');
   // for the case that the fault comes back
   expect(repairNow.expectedCost.amount).toBeGreaterThan(0);
   expect(testFirst!.expectedCost.amount).toBeGreaterThan(0);
@@ -311,7 +306,7 @@ test('the thresholds of the leading cause enclose the probabilities at which the
     );
   const at = (p: number) => {
     const small = modelAt(p);
-    return repairOrTest(small, updateBelief(small, facts));
+    return repairOrTest(small, beliefOf(small, facts));
   };
   const { thresholds } = at(0.6);
   // coil first wastes 80 on a plug, plug first wastes 60 on a coil: alone, 80 / (80 + 60)

@@ -12,7 +12,7 @@ import {
   repairOrder,
   tableProblem,
   takeAction,
-  updateBelief,
+  beliefOf,
   type DecisionState,
   type Solver,
 } from '@faultodds/core';
@@ -111,7 +111,7 @@ test('with tests that depend on each other through mechanisms the bound holds at
   for (let seed = 1; seed <= 20; seed += 1) {
     const model = randomModel(seed);
     const compiled = compileModel(model);
-    const { tests } = problemOfCase(compiled, updateBelief(compiled, { context: {}, observations: [] }));
+    const { tests } = problemOfCase(compiled, beliefOf(compiled, { context: {}, observations: [] }));
     // few enough tests and repairs to walk everything
     const kept = new Set(tests.slice(0, 3).map(({ id }) => id));
     const small = compileModel({
@@ -119,7 +119,7 @@ test('with tests that depend on each other through mechanisms the bound holds at
       tests: model.tests.filter(({ id }) => kept.has(id)),
       repairs: model.repairs.filter(({ referral }, at) => referral === true || at < 3),
     });
-    const problem = problemOfCase(small, updateBelief(small, { context: {}, observations: [] }));
+    const problem = problemOfCase(small, beliefOf(small, { context: {}, observations: [] }));
     const exact = exactDynamicProgramming.solve(problem);
     const bound = lowerBoundOf(problem);
     const seen = new Set<string>();

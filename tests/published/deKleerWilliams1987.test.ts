@@ -1,4 +1,4 @@
-import { compileModel, nextActions, updateBelief } from '@faultodds/core';
+import { compileModel, advise, beliefOf } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { uncheckedModel } from '../fixtures/smallModel.ts';
 
@@ -20,7 +20,7 @@ const compiled = compileModel(
     referralFee: 1,
   }),
 );
-const belief = updateBelief(compiled, { context: {}, observations: [] });
+const belief = beliefOf(compiled, { context: {}, observations: [] });
 
 test('the single faults hold 0.495 each, the double ones 0.005 (C10)', () => {
   expect(belief.posterior['m1']).toBeCloseTo(0.495, 12);
@@ -37,11 +37,11 @@ test.each([
   for (const [outcome, probability] of Object.entries(outcomes)) {
     expect(belief.predictive[point]![outcome]).toBeCloseTo(probability, 12);
   }
-  const advice = nextActions(compiled, belief).tests.find((one) => one.test === point)!;
+  const advice = advise(compiled, belief).tests.find((one) => one.test === point)!;
   expect(advice.informationGainBits).toBeCloseTo(bits, 10);
 });
 
 test('X is the best point to measure (C10)', () => {
   // all three are free and save nothing in money here, so information alone ranks them
-  expect(nextActions(compiled, belief).tests.map((one) => one.test)).toEqual(['x', 'y', 'z']);
+  expect(advise(compiled, belief).tests.map((one) => one.test)).toEqual(['x', 'y', 'z']);
 });

@@ -1,4 +1,4 @@
-import { compileModel, updateBelief } from '@faultodds/core';
+import { compileModel, beliefOf } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { results } from '../fixtures/results.ts';
 import { smallModel } from '../fixtures/smallModel.ts';
@@ -14,7 +14,7 @@ test('the figures of 1982 give 7.7 %, not the 7.8 % of the later retelling (A3)'
       },
     }),
   );
-  const { posterior } = updateBelief(compiled, { context: {}, observations: results(['mammogram', 'positive']) });
+  const { posterior } = beliefOf(compiled, { context: {}, observations: results(['mammogram', 'positive']) });
   expect(posterior['ill']).toBeCloseTo(1 / 13, 12);
   expect(posterior['ill']!.toFixed(3)).toBe('0.077'); // as printed
 });

@@ -1,4 +1,4 @@
-import { compileModel, explainCase, updateBelief } from '@faultodds/core';
+import { compileModel, explainCase, beliefOf } from '@faultodds/core';
 import { describe, expect, test } from 'vitest';
 import { results } from '../fixtures/results.ts';
 import { smallModel } from '../fixtures/smallModel.ts';
@@ -24,7 +24,7 @@ describe.each(cases)('a likelihood ratio of $ratio on a prior of $prior', ({ pri
   const facts = { context: {}, observations: results(['sign', 'seen']) };
 
   test(`gives ${posterior} (A5)`, () => {
-    expect(updateBelief(compiled, facts).posterior['ill']).toBeCloseTo(posterior, 9);
+    expect(beliefOf(compiled, facts).posterior['ill']).toBeCloseTo(posterior, 9);
   });
 
   test('weighs ten times its logarithm in decibans', () => {

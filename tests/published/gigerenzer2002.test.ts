@@ -1,4 +1,4 @@
-import { compileModel, updateBelief } from '@faultodds/core';
+import { compileModel, beliefOf } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { results } from '../fixtures/results.ts';
 import { smallModel } from '../fixtures/smallModel.ts';
@@ -12,7 +12,7 @@ test('a positive result in low-risk screening means 9.4 %, about 1 in 11 (A4)', 
       tests: { screening: { p: { ill: { positive: 0.9, negative: 0.1 }, else: { positive: 0.07, negative: 0.93 } } } },
     }),
   );
-  const { posterior } = updateBelief(compiled, { context: {}, observations: results(['screening', 'positive']) });
+  const { posterior } = beliefOf(compiled, { context: {}, observations: results(['screening', 'positive']) });
   expect(posterior['ill']).toBeCloseTo(0.0939457203, 9);
   expect(Math.abs(posterior['ill']! - 1 / 11)).toBeLessThan(0.005);
 });

@@ -1,4 +1,4 @@
-import { compileModel, updateBelief } from '@faultodds/core';
+import { compileModel, beliefOf } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { results } from '../fixtures/results.ts';
 import { smallModel } from '../fixtures/smallModel.ts';
@@ -13,14 +13,14 @@ const compiled = compileModel(
 );
 
 test('1 % prior, 80 % sensitivity and 9.6 % false alarms make a positive mammogram worth 7.8 % (A1)', () => {
-  const { posterior } = updateBelief(compiled, { context: {}, observations: results(['mammogram', 'positive']) });
+  const { posterior } = beliefOf(compiled, { context: {}, observations: results(['mammogram', 'positive']) });
   expect(posterior['ill']).toBeCloseTo(0.0776397516, 10);
   expect(posterior['ill']!.toFixed(3)).toBe('0.078'); // as printed
 });
 
 test('of 1000 women 103 are called back and 8 of them are ill (A2)', () => {
-  const { prior, predictive } = updateBelief(compiled, { context: {}, observations: [] });
-  const { posterior } = updateBelief(compiled, { context: {}, observations: results(['mammogram', 'positive']) });
+  const { prior, predictive } = beliefOf(compiled, { context: {}, observations: [] });
+  const { posterior } = beliefOf(compiled, { context: {}, observations: results(['mammogram', 'positive']) });
   const calledBack = predictive['mammogram']!['positive']! * 1000;
   expect(Math.round(prior['ill']! * 1000)).toBe(10);
   expect(Math.round(calledBack)).toBe(103);

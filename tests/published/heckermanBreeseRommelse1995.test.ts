@@ -1,4 +1,4 @@
-import { compileModel, nextActions, updateBelief } from '@faultodds/core';
+import { compileModel, advise, beliefOf } from '@faultodds/core';
 import { describe, expect, test } from 'vitest';
 import { smallModel, type SmallRepair } from '../fixtures/smallModel.ts';
 
@@ -13,7 +13,7 @@ const tries = Object.fromEntries(
 // ECR = sum over steps of P(reached) x cost of looking + P(cause) x cost of its repair. Check C3. Tolerance 1e-9.
 test('looking and repairing costs 43.45, of which 8.2 depends on the order 4, 2, 1, 3, 5 (C3)', () => {
   const compiled = compileModel(smallModel({ causes, repairs: tries, referralFee: 1e6 }));
-  const { repairNow } = nextActions(compiled, updateBelief(compiled, { context: {}, observations: [] }));
+  const { repairNow } = advise(compiled, beliefOf(compiled, { context: {}, observations: [] }));
   expect(repairNow.steps.map((step) => step.repair)).toEqual(['a4', 'a2', 'a1', 'a3', 'a5']);
   // our steps cost the same whether they cure or not; the repair proper, paid only for the cause that is there, is added here
   const repairCost: Readonly<Record<string, number>> = { a1: 40, a2: 10, a3: 90, a4: 5, a5: 20 };
@@ -36,7 +36,7 @@ describe('hand over for a fixed price (C4)', () => {
     [15, ['a4', 'a2', 'a1', 'a3', 'a5'], 8.2],
   ] as const)('S = %d: try %j, expected cost %d', (referralFee, order, cost) => {
     const compiled = compileModel(smallModel({ causes, repairs: { ...tries, there }, referralFee }));
-    const advice = nextActions(compiled, updateBelief(compiled, { context: {}, observations: [] }));
+    const advice = advise(compiled, beliefOf(compiled, { context: {}, observations: [] }));
     expect(advice.repairNow.steps.map((step) => step.repair)).toEqual(order);
     expect(advice.repairNow.expectedCost.amount).toBeCloseTo(cost, 9);
     expect(advice.best).toMatchObject(order.length === 0 ? { kind: 'refer' } : { kind: 'repair', repair: 'a4' });

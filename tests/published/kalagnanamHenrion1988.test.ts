@@ -1,4 +1,4 @@
-import { compileModel, nextActions, updateBelief } from '@faultodds/core';
+import { compileModel, advise, beliefOf } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { smallModel } from '../fixtures/smallModel.ts';
 
@@ -20,7 +20,7 @@ test('the plan tries 4, 2, 1, 3, 5 and costs 8.2 (C2)', () => {
       referralFee: 1e6,
     }),
   );
-  const { best, repairNow } = nextActions(compiled, updateBelief(compiled, { context: {}, observations: [] }));
+  const { best, repairNow } = advise(compiled, beliefOf(compiled, { context: {}, observations: [] }));
   expect(repairNow.steps.map((step) => step.repair)).toEqual(['a4', 'a2', 'a1', 'a3', 'a5']);
   expect(repairNow.expectedCost.amount).toBeCloseTo(8.2, 9);
   expect(repairNow.steps.map((step) => step.reached)).toEqual(

@@ -1,4 +1,4 @@
-import { compileModel, updateBelief } from '@faultodds/core';
+import { compileModel, beliefOf } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { results } from '../fixtures/results.ts';
 import { smallModel } from '../fixtures/smallModel.ts';
@@ -25,7 +25,7 @@ const once = (['sign-1', 'sign-2', 'sign-3'] as const).map((sign) => [sign, 'see
 const relative = (value: number | undefined, expected: number) => Math.abs(value! / expected - 1);
 
 test('three observations (A8)', () => {
-  const belief = updateBelief(compiled, { context: {}, observations: results(...once) });
+  const belief = beliefOf(compiled, { context: {}, observations: results(...once) });
   expect(relative(belief.posterior['a'], 0.18120805369127518)).toBeLessThan(1e-10);
   expect(relative(belief.posterior['b'], 0.6040268456375838)).toBeLessThan(1e-10);
   expect(relative(belief.posterior['c'], 0.214765100671141)).toBeLessThan(1e-10);
@@ -36,7 +36,7 @@ test('180 observations do not underflow, in whatever order (A8)', () => {
   const interleaved = Array.from({ length: 60 }, () => once).flat();
   const sorted = interleaved.toSorted(([a], [b]) => (a < b ? -1 : 1));
   for (const named of [interleaved, sorted, sorted.toReversed()]) {
-    const belief = updateBelief(compiled, { context: {}, observations: results(...named) });
+    const belief = beliefOf(compiled, { context: {}, observations: results(...named) });
     expect(relative(belief.logProbabilityOfEvidence, -142.84645099718009)).toBeLessThan(1e-10);
     expect(relative(belief.posterior['a'], 4.321184281164609e-51)).toBeLessThan(1e-10);
     expect(relative(belief.posterior['b'], 0.05876209197657679)).toBeLessThan(1e-10);

@@ -1,4 +1,4 @@
-import { compileModel, updateBelief } from '@faultodds/core';
+import { compileModel, beliefOf } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { results } from '../fixtures/results.ts';
 import { smallModel } from '../fixtures/smallModel.ts';
@@ -13,7 +13,7 @@ test('a defective part came from the three suppliers as 15 to 12 to 10 (A7)', ()
       tests: { part: { p: { first: row(0.03), second: row(0.04), else: row(0.05) } } },
     }),
   );
-  const belief = updateBelief(compiled, { context: {}, observations: results(['part', 'defective']) });
+  const belief = beliefOf(compiled, { context: {}, observations: results(['part', 'defective']) });
   expect(Math.exp(belief.logProbabilityOfEvidence)).toBeCloseTo(0.037, 12);
   expect(belief.posterior['first']).toBeCloseTo(15 / 37, 12);
   expect(belief.posterior['second']).toBeCloseTo(12 / 37, 12);

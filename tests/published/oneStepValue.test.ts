@@ -1,4 +1,4 @@
-import { compileModel, nextActions, updateBelief, type Advice } from '@faultodds/core';
+import { compileModel, advise, beliefOf, type Advice } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { results } from '../fixtures/results.ts';
 import { smallModel } from '../fixtures/smallModel.ts';
@@ -34,7 +34,7 @@ const compiled = compileModel(
   }),
 );
 const adviceAfter = (...named: (readonly [string, string])[]): Advice =>
-  nextActions(compiled, updateBelief(compiled, { context: {}, observations: results(...named) }), {
+  advise(compiled, beliefOf(compiled, { context: {}, observations: results(...named) }), {
     openAccess: ['bay'],
   });
 const testIn = (advice: Advice, id: string) => advice.tests.find((one) => one.test === id)!;

@@ -1,4 +1,4 @@
-import { compileModel, nextActions, updateBelief } from '@faultodds/core';
+import { compileModel, advise, beliefOf } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { smallModel } from '../fixtures/smallModel.ts';
 
@@ -21,10 +21,10 @@ const compiled = compileModel(
     referralFee: 1e6,
   }),
 );
-const belief = updateBelief(compiled, { context: {}, observations: [] });
+const belief = beliefOf(compiled, { context: {}, observations: [] });
 
 test('closing before every check costs 11.35, outside first (C6)', () => {
-  const { repairNow } = nextActions(compiled, belief);
+  const { repairNow } = advise(compiled, belief);
   expect(repairNow.expectedCost.amount).toBeCloseTo(11.35, 9);
   // b and c tie at .05 per unit: acbd and abcd cost the same
   const order = repairNow.steps.map((step) => step.repair.replace('fix-', '')).join('');
@@ -32,7 +32,7 @@ test('closing before every check costs 11.35, outside first (C6)', () => {
 });
 
 test('with the compartment open already the repair inside comes first and costs 1 instead of 7', () => {
-  const { repairNow } = nextActions(compiled, belief, { openAccess: ['compartment'] });
+  const { repairNow } = advise(compiled, belief, { openAccess: ['compartment'] });
   expect(repairNow.steps[0]).toMatchObject({ repair: 'fix-c', accessToOpen: [] });
   expect(repairNow.steps[0]!.price.amount).toBeCloseTo(1, 9);
   // c, then a, b, d from a closed compartment: 1 + .65 x 3 + .35 x 2 + .25 x 11, the least of the 24 orders

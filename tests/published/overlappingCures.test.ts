@@ -1,4 +1,4 @@
-import { compileModel, nextActions, updateBelief } from '@faultodds/core';
+import { compileModel, advise, beliefOf } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { smallModel, uncheckedModel } from '../fixtures/smallModel.ts';
 
@@ -18,8 +18,7 @@ test('the plan costs no less than the best order, 1.45, and no more than probabi
       referralFee: 1e6,
     }),
   );
-  const { amount } = nextActions(compiled, updateBelief(compiled, { context: {}, observations: [] })).repairNow
-    .expectedCost;
+  const { amount } = advise(compiled, beliefOf(compiled, { context: {}, observations: [] })).repairNow.expectedCost;
   expect(amount).toBeGreaterThan(1.45 - 1e-9);
   expect(amount).toBeLessThan(1.5 + 1e-9);
 });
@@ -41,9 +40,9 @@ test('printing too light: A3 first; best possible 14.04, with the question first
       referralFee: 60,
     }),
   );
-  const { best, expectedCost, tests, repairNow } = nextActions(
+  const { best, expectedCost, tests, repairNow } = advise(
     compiled,
-    updateBelief(compiled, { context: {}, observations: [] }),
+    beliefOf(compiled, { context: {}, observations: [] }),
   );
   expect(best).toMatchObject({ kind: 'repair', repair: 'a3' });
   expect(repairNow.steps[0]!.repair).toBe('a3');

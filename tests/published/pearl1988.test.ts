@@ -1,4 +1,4 @@
-import { compileModel, updateBelief } from '@faultodds/core';
+import { compileModel, beliefOf } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { smallModel } from '../fixtures/smallModel.ts';
 import { chanceOf, yesNoNetwork } from './yesNo.ts';
@@ -13,7 +13,7 @@ test('an alarm heard "4 to 1" lifts a burglary from 0.0001 to 0.00037, a certain
     }),
   );
   const belief = (result: object) =>
-    updateBelief(compiled, { context: {}, observations: [{ kind: 'result', id: 'r1', test: 'alarm', ...result }] });
+    beliefOf(compiled, { context: {}, observations: [{ kind: 'result', id: 'r1', test: 'alarm', ...result }] });
   expect(belief({ outcome: 'rings' }).posterior['burglary']).toBeCloseTo(0.0094115316, 10);
   expect(belief({ likelihood: { rings: 4, silent: 1 } }).posterior['burglary']).toBeCloseTo(0.000373684098, 12);
 });

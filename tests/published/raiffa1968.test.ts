@@ -1,4 +1,4 @@
-import { compileModel, nextActions, updateBelief } from '@faultodds/core';
+import { compileModel, advise, beliefOf } from '@faultodds/core';
 import { describe, expect, test } from 'vitest';
 import { results } from '../fixtures/results.ts';
 import { uncheckedModel } from '../fixtures/smallModel.ts';
@@ -30,8 +30,8 @@ const compiled = compileModel(
   }),
 );
 const walkAway = 270; // what the referral costs, whatever is below
-const belief = updateBelief(compiled, { context: {}, observations: [] });
-const advice = nextActions(compiled, belief);
+const belief = beliefOf(compiled, { context: {}, observations: [] });
+const advice = advise(compiled, belief);
 const adviceOn = (id: string) => advice.tests.find((one) => one.test === id)!;
 
 test('drilling without a test is worth 20 (C7)', () => {
@@ -62,13 +62,11 @@ describe.each([
   });
 
   test('posterior, foretold and recorded', () => {
-    const recorded = updateBelief(compiled, { context: {}, observations: results(['seismic', outcome]) });
+    const recorded = beliefOf(compiled, { context: {}, observations: results(['seismic', outcome]) });
     ['dry', 'wet', 'soaking'].forEach((state, at) => {
       expect(recorded.posterior[state]).toBeCloseTo(posterior[at]!, 9);
       expect(forecast.ranking.find(({ cause }) => cause === state)!.probability).toBeCloseTo(posterior[at]!, 9);
     });
-    expect(nextActions(compiled, recorded).repairNow.steps.map((step) => step.repair)).toEqual(
-      worth > 0 ? ['drill'] : [],
-    );
+    expect(advise(compiled, recorded).repairNow.steps.map((step) => step.repair)).toEqual(worth > 0 ? ['drill'] : []);
   });
 });

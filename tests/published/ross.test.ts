@@ -1,4 +1,4 @@
-import { compileModel, nextActions, updateBelief } from '@faultodds/core';
+import { compileModel, advise, beliefOf } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { smallModel, uncheckedModel } from '../fixtures/smallModel.ts';
 
@@ -25,7 +25,7 @@ test('checking the dearer repair first costs 156, the cheaper one first 157.2 (C
       referralFee: 1e6,
     }),
   );
-  const advice = nextActions(compiled, updateBelief(compiled, { context: {}, observations: [] }));
+  const advice = advise(compiled, beliefOf(compiled, { context: {}, observations: [] }));
   const costWith = (id: string) => advice.tests.find((one) => one.test === id)?.expectedCostWith.amount;
   expect(costWith('check-one')).toBeCloseTo(157.2, 9);
   expect(costWith('check-two')).toBeCloseTo(156, 9);
@@ -44,7 +44,7 @@ test('the order depends on check cost over probability alone (C1)', () => {
       referralFee: 1e6,
     }),
   );
-  const { repairNow } = nextActions(compiled, updateBelief(compiled, { context: {}, observations: [] }));
+  const { repairNow } = advise(compiled, beliefOf(compiled, { context: {}, observations: [] }));
   expect(repairNow.steps.map((step) => step.repair)).toEqual(['try-two', 'try-one']);
   expect(repairNow.expectedCost.amount).toBeCloseTo(16, 9);
 });

@@ -19,7 +19,7 @@ import {
   repairOrder,
   replanning,
   tableProblem,
-  updateBelief,
+  beliefOf,
   whatWouldItTake,
   whatWouldItTakeInTurns,
   type Solver,
@@ -33,7 +33,7 @@ import { pumpModel } from '../fixtures/pumpModel.ts';
 
 const compiled = compileModel(parseModel(pumpModel()));
 const facts = { context: {}, observations: [] } as const;
-const belief = updateBelief(compiled, facts);
+const belief = beliefOf(compiled, facts);
 const problem = problemOfCase(compiled, belief);
 const step = { kind: 'access', access: 'wheel-out' } as const;
 

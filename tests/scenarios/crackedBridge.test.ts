@@ -1,12 +1,4 @@
-import {
-  caseState,
-  explainCase,
-  factsOf,
-  nextActions,
-  rankCauses,
-  updateBelief,
-  type CauseRanking,
-} from '@faultodds/core';
+import { caseState, explainCase, factsOf, advise, rankCauses, beliefOf, type CauseRanking } from '@faultodds/core';
 import { describe, expect, test } from 'vitest';
 import { compiled, demos, groupIn } from './misfireCases.ts';
 
@@ -61,7 +53,7 @@ describe('the rare cause is right to suspect only when the common ones are reall
 describe('advice along the way', () => {
   const adviceAfter = (step: string, openAccess: readonly string[] = []) => {
     const observations = facts.observations.slice(0, steps.indexOf(step) + 1);
-    return nextActions(compiled, updateBelief(compiled, { ...facts, observations }), { openAccess });
+    return advise(compiled, beliefOf(compiled, { ...facts, observations }), { openAccess });
   };
 
   test('with everything closed nobody is sent behind the valve cover before the running tests', () => {

@@ -3,11 +3,11 @@ import {
   circumstancesOf,
   defaultPrices,
   factsOf,
-  nextActions,
+  advise,
   recordEvent,
   saveCase,
   startCase,
-  updateBelief,
+  beliefOf,
 } from '@faultodds/core';
 import { describe, expect, test } from 'vitest';
 import { accessBits } from '../../packages/core/src/cost/accessBits.ts';
@@ -34,7 +34,7 @@ function pricesOf(id: string): { readonly tests: readonly (readonly [string, num
   for (const event of saveCase(compiled, demo).events) {
     if (event.kind === 'result-recorded') {
       const state = caseState(session);
-      const advice = nextActions(compiled, updateBelief(compiled, factsOf(state)), circumstancesOf(compiled, state));
+      const advice = advise(compiled, beliefOf(compiled, factsOf(state)), circumstancesOf(compiled, state));
       const advised = advice.tests.find((one) => one.test === event.test);
       expect(advised, `${event.test} is on offer`).toBeDefined();
       tests.push([event.test, advised!.price.amount]);

@@ -1,6 +1,6 @@
 // What can hurt somebody: facts of the trade that instructions and cautions of the knowledge have to hold. Common practice, from memory,
 // no single source; the vehicle maker's procedure comes first.
-import { mayBeDriven, stepFactsOf, updateBelief, type Step } from '@faultodds/core';
+import { mayBeDriven, stepFactsOf, beliefOf, type Step } from '@faultodds/core';
 import { describe, expect, test } from 'vitest';
 import { results } from '../fixtures/results.ts';
 import { compiled, model } from './misfireCases.ts';
@@ -119,14 +119,14 @@ test('every caution, and what comes of driving on, stands in both languages, in 
 
 describe('whether it may be driven', () => {
   const after = (...found: (readonly [string, string])[]) =>
-    mayBeDriven(model, updateBelief(compiled, { context: {}, observations: results(...found) }));
+    mayBeDriven(model, beliefOf(compiled, { context: {}, observations: results(...found) }));
 
   test('a worn plug leads at intake: the shortest way', () => {
     expect(after().driving).toBe('shortest-way');
   });
 
   test('the gravest cause of 5 % decides, not the leader', () => {
-    const belief = updateBelief(compiled, {
+    const belief = beliefOf(compiled, {
       context: {},
       observations: results(['cranking-compression', 'near-zero']),
     });

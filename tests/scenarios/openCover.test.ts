@@ -1,13 +1,13 @@
-import { caseState, factsOf, nextActions, updateBelief } from '@faultodds/core';
+import { caseState, factsOf, advise, beliefOf } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { compiled, demos, model } from './misfireCases.ts';
 
 // demo-07, invented, as it stands after the running compression test: everything closed, or the cover off for another reason.
 const facts = factsOf(caseState(demos.get('demo-07')!));
 const soFar = facts.observations.findIndex((one) => one.kind === 'result' && one.test === 'running-compression') + 1;
-const belief = updateBelief(compiled, { ...facts, observations: facts.observations.slice(0, soFar) });
-const closed = nextActions(compiled, belief);
-const open = nextActions(compiled, belief, { openAccess: ['valve-cover-off'] });
+const belief = beliefOf(compiled, { ...facts, observations: facts.observations.slice(0, soFar) });
+const closed = advise(compiled, belief);
+const open = advise(compiled, belief, { openAccess: ['valve-cover-off'] });
 const watch = (advice: typeof closed) => advice.tests.find((one) => one.test === 'rotate-and-watch')!;
 
 test('turning the engine and watching the valves costs 275 behind the cover and 25 with the cover off', () => {

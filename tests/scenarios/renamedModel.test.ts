@@ -7,7 +7,7 @@ import {
   factsOf,
   loadCase,
   parseModel,
-  updateBelief,
+  beliefOf,
   type CompiledModel,
   type Renaming,
   type Session,
@@ -106,7 +106,7 @@ function withNewIds(value: unknown): unknown {
 const today = (cause: string): string => (ids.has(cause) ? anew(cause) : cause);
 const after = compileModel(parseModel(renamedModel()));
 const believed = (compiled: CompiledModel, session: Session): Readonly<Record<string, number>> =>
-  updateBelief(compiled, factsOf(caseState(session))).posterior;
+  beliefOf(compiled, factsOf(caseState(session))).posterior;
 
 const kept = filesUnder('tests/fixtures/cases', '.json').filter((path) => /version-\d+/.test(path));
 const documents = new Map<string, unknown>([

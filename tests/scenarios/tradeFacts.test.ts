@@ -1,4 +1,4 @@
-import { outcomeGivenCause, updateBelief } from '@faultodds/core';
+import { outcomeGivenCause, beliefOf } from '@faultodds/core';
 import { describe, expect, test } from 'vitest';
 import { after, compiled, groupIn, model } from './misfireCases.ts';
 
@@ -24,7 +24,7 @@ describe('a passed cranking compression test does not clear the valve motion', (
   test('a pass is nearly as likely with lost lift as with a sound cylinder, a burnt valve rarely passes', () => {
     const given = outcomeGivenCause(
       compiled,
-      updateBelief(compiled, { context: {}, observations: [] }),
+      beliefOf(compiled, { context: {}, observations: [] }),
       'cranking-compression',
     );
     expect(given['cam-bridge-cracked']!['normal']! / given['coil-weak']!['normal']!).toBeGreaterThan(0.8);

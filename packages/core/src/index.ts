@@ -49,7 +49,7 @@ export type { Context, Facts } from './evidence/facts.ts';
 export type { FaultActive, Observation, RepairTried, TestResult } from './evidence/observation.ts';
 export type { Belief, BeliefWarning, CauseRanking, RankedCause } from './belief/belief.ts';
 export { rankCauses } from './belief/rankCauses.ts';
-export { updateBelief } from './belief/updateBelief.ts';
+export { beliefOf } from './belief/beliefOf.ts';
 export { contextEffects, type ContextEffect } from './belief/contextEffects.ts';
 export { questionsToAsk, type IntakeQuestion } from './belief/questionsToAsk.ts';
 export { outcomeGivenCause } from './belief/outcomeGivenCause.ts';
@@ -71,7 +71,7 @@ export type { Advice, OutcomeForecast, RepairPlan, RepairStep, TestAdvice } from
 export type { TestNotNow } from './steps/testNotNow.ts';
 export { defaultPrices } from './cost/defaultPrices.ts';
 export { proofOfRepair, type ProofOfRepair } from './verification/proofOfRepair.ts';
-export { nextActions } from './advice/nextActions.ts';
+export { advise } from './advice/advise.ts';
 export { actionThresholds, type ActionThresholds, type ThresholdStakes } from './advice/actionThresholds.ts';
 
 // long computations in turns

@@ -11,7 +11,7 @@ import {
   type TextLanguage,
   type TestResult,
   textIn,
-  updateBelief,
+  beliefOf,
 } from '@faultodds/core';
 import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
@@ -88,7 +88,7 @@ export function loadKnowledge(misfire: unknown, demoCases: readonly unknown[]): 
     compiled,
     model,
     demos: demoCases.filter(hasIdAndTitle).map((document) => ({ id: document.id, title: document.title, document })),
-    anyEngine: updateBelief(compiled, { context: {}, observations: [] }),
+    anyEngine: beliefOf(compiled, { context: {}, observations: [] }),
     cause: (id) => causes.get(id),
     test: (id) => tests.get(id),
     repair: (id) => repairs.get(id),

@@ -1,4 +1,4 @@
-import { evidenceConflict, updateBelief, type Observation } from '@faultodds/core';
+import { evidenceConflict, beliefOf, type Observation } from '@faultodds/core';
 import { misfire } from '@faultodds/misfire';
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
@@ -11,7 +11,7 @@ const result = (id: string, of: string, outcome: string): Observation => ({ kind
 
 function viewOf(observations: readonly Observation[]) {
   const facts = { context: {}, observations };
-  return conflictView(knowledge, updateBelief(knowledge.compiled, facts), evidenceConflict(knowledge.compiled, facts));
+  return conflictView(knowledge, beliefOf(knowledge.compiled, facts), evidenceConflict(knowledge.compiled, facts));
 }
 
 test('results that agree are passed over in silence', () => {

@@ -1,4 +1,4 @@
-import { credibleRanking, firmAdvice, updateBelief } from '@faultodds/core';
+import { credibleRanking, firmAdvice, beliefOf } from '@faultodds/core';
 import { misfire } from '@faultodds/misfire';
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
@@ -8,7 +8,7 @@ import Sureness from './Sureness.svelte';
 
 const knowledge = loadKnowledge(misfire, []);
 const facts = { context: {}, observations: [] };
-const belief = updateBelief(knowledge.compiled, facts);
+const belief = beliefOf(knowledge.compiled, facts);
 
 test('before anything is worked out the probabilities stand there without a range', async () => {
   const view = surenessView(knowledge, belief, undefined, undefined, false);

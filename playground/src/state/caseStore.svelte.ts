@@ -12,11 +12,11 @@ import {
   caseState,
   circumstancesOf,
   factsOf,
-  nextActions,
+  advise,
   recordEvent,
   redo,
   undo,
-  updateBelief,
+  beliefOf,
 } from '@faultodds/core';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
@@ -62,9 +62,9 @@ export interface CaseStore {
 export function evaluate(knowledge: Knowledge, session: Session, earlier: Trail | null = null): Snapshot {
   const state = caseState(session);
   const facts = factsOf(state);
-  const belief = updateBelief(knowledge.compiled, facts);
+  const belief = beliefOf(knowledge.compiled, facts);
   const circumstances = circumstancesOf(knowledge.compiled, state);
-  const advice = nextActions(knowledge.compiled, belief, circumstances);
+  const advice = advise(knowledge.compiled, belief, circumstances);
   return { session, state, circumstances, belief, advice, trail: trailTo(knowledge, belief, earlier) };
 }
 

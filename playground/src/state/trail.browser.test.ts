@@ -1,4 +1,4 @@
-import { explainMove, rankAfterEach, updateBelief, type Facts, type Observation } from '@faultodds/core';
+import { explainMove, rankAfterEach, beliefOf, type Facts, type Observation } from '@faultodds/core';
 import { misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
 import { loadKnowledge } from '../knowledge/knowledge.ts';
@@ -23,13 +23,13 @@ const [plug, coil, compression] = [
 ];
 const factsOf = (...observations: readonly Observation[]): Facts => ({ context: {}, observations });
 const follow = (facts: Facts, earlier: Trail | null = null): Trail =>
-  trailTo(knowledge, updateBelief(compiled, facts), earlier) ?? expect.fail('left to the worker');
+  trailTo(knowledge, beliefOf(compiled, facts), earlier) ?? expect.fail('left to the worker');
 const chances = ({ moments }: Pick<Trail, 'moments'>) =>
   moments.map(({ ranking }) => ranking.map(({ cause, probability }) => [cause, probability]));
 
 test('one result more adds one moment, takes the others over and asks the kernel for nothing but the belief', () => {
   const before = follow(factsOf(plug!, coil!));
-  const belief = updateBelief(compiled, factsOf(plug!, coil!, compression!));
+  const belief = beliefOf(compiled, factsOf(plug!, coil!, compression!));
   sweeps = 0;
   const trail = trailTo(knowledge, belief, before)!;
   expect(sweeps).toBe(0);
@@ -67,7 +67,7 @@ test('what a trail shares with other facts ends at the first observation that di
 
 test('a long way is left to the worker, and its end is the page’s own', () => {
   const many = Array.from({ length: 40 }, (_, at) => ({ ...plug!, id: `r${at}` }));
-  const belief = updateBelief(compiled, factsOf(...many));
+  const belief = beliefOf(compiled, factsOf(...many));
   sweeps = 0;
   expect(trailTo(knowledge, belief, null)).toBeNull();
   expect(sweeps).toBe(0);

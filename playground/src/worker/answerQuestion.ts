@@ -6,7 +6,7 @@ import {
   evidenceConflict,
   firmAdviceInTurns,
   makePlan,
-  nextActions,
+  advise,
   problemOfCase,
   questionsToAsk,
   rankAfterEach,
@@ -16,7 +16,7 @@ import {
   sensitivity,
   type Solution,
   type SolverProgress,
-  updateBelief,
+  beliefOf,
   type WhatItTakes,
   whatWouldItTakeInTurns,
 } from '@faultodds/core';
@@ -54,10 +54,10 @@ export async function answerQuestion(
       return tell({ kind: 'advice', answer: await runInTurns(advice, { pause }) });
     }
     case 'trial': {
-      const belief = updateBelief(compiled, facts);
+      const belief = beliefOf(compiled, facts);
       const { ranking } = belief;
       tell({ kind: 'trial', answer: { ranking } });
-      const { best } = nextActions(compiled, belief, question.circumstances);
+      const { best } = advise(compiled, belief, question.circumstances);
       return tell({ kind: 'trial', answer: { ranking, best } });
     }
     case 'trail': {
@@ -76,7 +76,7 @@ export async function answerQuestion(
     case 'takes': {
       const { circumstances, step } = question;
       const onImprove = (answer: WhatItTakes): void => tell({ kind: 'takes', answer });
-      const belief = updateBelief(compiled, facts);
+      const belief = beliefOf(compiled, facts);
       const takes = whatWouldItTakeInTurns(compiled, belief, circumstances, step, { onImprove });
       return onImprove(await runInTurns(takes, { pause }));
     }
@@ -94,7 +94,7 @@ async function searchPlan(
   tell: (answer: Answer) => void,
   pause: Pause,
 ): Promise<void> {
-  const problem = problemOfCase(compiled, updateBelief(compiled, facts), circumstances);
+  const problem = problemOfCase(compiled, beliefOf(compiled, facts), circumstances);
   const onImprove = (progress: SolverProgress): void => tell({ kind: 'plan', answer: { progress } });
   const enough = new AbortController();
   const onMeanwhile = (solution: Solution): void => {

@@ -1,4 +1,4 @@
-import { compileModel, outcomeGivenCause, parseModel, rankCauses, updateBelief } from '@faultodds/core';
+import { compileModel, outcomeGivenCause, parseModel, rankCauses, beliefOf } from '@faultodds/core';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { enumerateCase } from './enumerateCase.ts';
@@ -22,7 +22,7 @@ test('belief equals enumeration over causes and mechanisms', () => {
       const facts = randomFacts(model, factsSeed);
       const expected = enumerateCase(model, facts);
       const compiled = compileModel(model);
-      const belief = updateBelief(compiled, facts);
+      const belief = beliefOf(compiled, facts);
       for (const { id } of model.causes) {
         expectClose(belief.prior[id]!, expected.prior[id]!, `prior of ${id}`);
         expectClose(belief.posterior[id]!, expected.posterior[id]!, `posterior of ${id}`);
@@ -46,7 +46,7 @@ test('what each test would show, given each cause and overall, equals enumeratio
       const facts = randomFacts(model, factsSeed);
       const expected = enumerateCase(model, facts);
       const compiled = compileModel(model);
-      const belief = updateBelief(compiled, facts);
+      const belief = beliefOf(compiled, facts);
       for (const [id, outcomes] of Object.entries(belief.predictive)) {
         const given = outcomeGivenCause(compiled, belief, id);
         const possible = model.causes.filter((cause) => expected.prior[cause.id]! > 0);

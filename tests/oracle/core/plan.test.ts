@@ -1,4 +1,4 @@
-import { compileModel, nextActions, parseModel, updateBelief, type Facts, type Model } from '@faultodds/core';
+import { compileModel, advise, parseModel, beliefOf, type Facts, type Model } from '@faultodds/core';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { randomFacts, randomModel } from './randomModel.ts';
@@ -68,9 +68,9 @@ test('the expected cost of a plan is the average over causes of what its steps c
     fc.property(seeds, ([modelSeed, factsSeed]) => {
       const model = parseModel(randomModel(modelSeed));
       const compiled = compileModel(model);
-      const belief = updateBelief(compiled, factsWithoutRepairs(model, factsSeed));
+      const belief = beliefOf(compiled, factsWithoutRepairs(model, factsSeed));
       for (const openAccess of [[], ['a0'], ['a2']]) {
-        const { repairNow } = nextActions(compiled, belief, { openAccess });
+        const { repairNow } = advise(compiled, belief, { openAccess });
         const steps = repairNow.steps.map((step) => step.repair);
         const expected = costOf(model, belief.posterior, closureOf(model, openAccess), steps);
         expect(Math.abs(repairNow.expectedCost.amount / expected - 1)).toBeLessThan(1e-9);
@@ -86,11 +86,11 @@ test('no plan is dearer than referring at once, or cheaper than the best of all 
     fc.property(seeds, ([modelSeed, factsSeed]) => {
       const model = parseModel(randomModel(modelSeed));
       const compiled = compileModel(model);
-      const belief = updateBelief(compiled, factsWithoutRepairs(model, factsSeed));
+      const belief = beliefOf(compiled, factsWithoutRepairs(model, factsSeed));
       const candidates = model.repairs.filter((one) => one.referral !== true).map(({ id }) => id);
       for (const openAccess of [[], ['a1']]) {
         const open = closureOf(model, openAccess);
-        const found = nextActions(compiled, belief, { openAccess }).repairNow.expectedCost.amount;
+        const found = advise(compiled, belief, { openAccess }).repairNow.expectedCost.amount;
         const all = sequences(candidates).map((sequence) => costOf(model, belief.posterior, open, sequence));
         const best = Math.min(...all);
         expect(found).toBeLessThan(all[0]! * (1 + 1e-9));
@@ -121,7 +121,7 @@ test('one cause per repair, nothing open, a referral nobody wants: the plan is t
         }),
       });
       const compiled = compileModel(model);
-      const belief = updateBelief(compiled, factsWithoutRepairs(model, factsSeed));
+      const belief = beliefOf(compiled, factsWithoutRepairs(model, factsSeed));
       const possible = belief.ranking.filter(({ probability }) => probability > 0).map(({ cause }) => cause);
       const candidates = model.repairs
         .filter((one) => one.referral !== true && possible.some((cause) => one.cures[cause] !== undefined))
@@ -129,7 +129,7 @@ test('one cause per repair, nothing open, a referral nobody wants: the plan is t
       const best = Math.min(
         ...sequences(candidates).map((sequence) => costOf(model, belief.posterior, new Set(), sequence)),
       );
-      const found = nextActions(compiled, belief).repairNow.expectedCost.amount;
+      const found = advise(compiled, belief).repairNow.expectedCost.amount;
       expect(Math.abs(found / best - 1)).toBeLessThan(1e-9);
     }),
     { seed, numRuns: 60 },

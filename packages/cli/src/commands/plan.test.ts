@@ -10,7 +10,7 @@ import {
   parseModel,
   textIn,
   problemOfCase,
-  updateBelief,
+  beliefOf,
   whatWouldItTake,
   type Model,
   type PlanStep,
@@ -42,7 +42,7 @@ const ownCase = file('case.json', {
   events: [],
 });
 const pump = compileModel(parseModel(pumpModel()));
-const belief = updateBelief(pump, { context: {}, observations: [] });
+const belief = beliefOf(pump, { context: {}, observations: [] });
 const problem = problemOfCase(pump, belief, {});
 const best = makePlan(problem, boundedSearch.solve(problem, { steps: 40 }));
 

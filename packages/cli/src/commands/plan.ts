@@ -5,10 +5,10 @@ import {
   factsOf,
   FaultoddsError,
   makePlan,
-  nextActions,
+  advise,
   problemOfCase,
   runInTurns,
-  updateBelief,
+  beliefOf,
   whatWouldItTake,
   whileItIsOpen,
   type Belief,
@@ -66,7 +66,7 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
   }
   const { session } = await readCase(knowledge, name);
   const state = caseState(session);
-  const belief = updateBelief(compiled, factsOf(state));
+  const belief = beliefOf(compiled, factsOf(state));
   const circumstances = circumstancesWith(compiled, state, options);
   const { search = SEARCHED, steps } = options;
   if (terminal.interactive) terminal.warn('Looking for the plan that costs least … (Ctrl-C: what is found so far)\n');
@@ -104,7 +104,7 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
   terminal.write(`${paint(terminal, 'strong', foldText(state.title, terminal.width))}\n`);
   if (session.demo !== undefined) paragraph('An invented case, for teaching.');
   printNotices(terminal, model, session, options.language);
-  const advice = nextActions(compiled, belief, circumstances);
+  const advice = advise(compiled, belief, circumstances);
   if (advice.proof !== undefined) paragraph(words.sentenceForAdvice(model, advice));
   terminal.write('\n');
   for (const line of words.planAsText(found, labels).trimEnd().split('\n')) {

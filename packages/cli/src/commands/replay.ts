@@ -1,4 +1,4 @@
-import { caseState, evidenceConflict, explainCase, factsOf, nextActions, updateBelief } from '@faultodds/core';
+import { caseState, evidenceConflict, explainCase, factsOf, advise, beliefOf } from '@faultodds/core';
 import {
   describeEngine,
   describeObservation,
@@ -51,9 +51,9 @@ export async function replay(terminal: Terminal, name: string, options: ReplayOp
   const state = caseState(session);
   const facts = factsOf(state);
   const explanation = explainCase(compiled, facts);
-  const belief = updateBelief(compiled, facts);
+  const belief = beliefOf(compiled, facts);
   const circumstances = circumstancesWith(compiled, state, options);
-  const advice = nextActions(compiled, belief, circumstances);
+  const advice = advise(compiled, belief, circumstances);
   const conflict = conflictSentences(model, evidenceConflict(compiled, facts));
   const draws = options.doubt === true ? DRAWS : options.doubt;
   if (draws !== undefined && terminal.interactive) terminal.warn(`Drawing ${draws} plausible models …\n`);

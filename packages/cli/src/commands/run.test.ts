@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
-import { caseState, explainCase, factsOf, loadCase, nextActions, textIn, updateBelief } from '@faultodds/core';
+import { caseState, explainCase, factsOf, loadCase, advise, textIn, beliefOf } from '@faultodds/core';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import { recordTerminal } from '../../../../tests/fixtures/recordTerminal.ts';
 import { loadKnowledge } from '../read/loadKnowledge.ts';
@@ -56,7 +56,7 @@ describe('replay', () => {
     for (const at of [1, 4, 6]) {
       const state = caseState(loadCase(compiled, cases[at]));
       const { out } = await said('replay', state.id);
-      const advice = nextActions(compiled, updateBelief(compiled, factsOf(state)), { openAccess: state.openAccess });
+      const advice = advise(compiled, beliefOf(compiled, factsOf(state)), { openAccess: state.openAccess });
       const proposed = [...advice.tests.slice(0, 3), ...advice.repairNow.steps.slice(0, 3)];
       const cautions = proposed.flatMap((step) => step.cautions);
       expect(cautions.length).toBeGreaterThan(0);

@@ -3,8 +3,8 @@ import {
   evidenceConflict,
   explainCase,
   factsOf,
-  nextActions,
-  updateBelief,
+  advise,
+  beliefOf,
   type Advice,
   type Belief,
   type Circumstances,
@@ -39,8 +39,8 @@ export interface Standing {
 export function standingOf(compiled: CompiledModel, session: Session, circumstances: Circumstances): Standing {
   const state = caseState(session);
   const facts = factsOf(state);
-  const belief = updateBelief(compiled, facts);
-  const advice = nextActions(compiled, belief, circumstances);
+  const belief = beliefOf(compiled, facts);
+  const advice = advise(compiled, belief, circumstances);
   const latest = explainCase(compiled, facts).observations.at(-1);
   return {
     belief,

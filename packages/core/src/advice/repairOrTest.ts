@@ -1,5 +1,5 @@
 import type { Belief } from '../belief/belief.ts';
-import { sweptFactsOf } from '../belief/updateBelief.ts';
+import { sweptFactsOf } from '../belief/beliefOf.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { accessBits } from '../cost/accessBits.ts';
 import { actionThresholds, type ActionThresholds } from './actionThresholds.ts';
@@ -7,7 +7,7 @@ import type { Advice } from './advice.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import { defaultPrices } from '../cost/defaultPrices.ts';
 import type { Money } from '../cost/money.ts';
-import { nextActions } from './nextActions.ts';
+import { advise } from './advise.ts';
 import { costOfSequence, planRepairs, prepareRepairs } from '../repairs/planRepairs.ts';
 import { repairFactsOf, repairsFailed } from '../repairs/repairFactsOf.ts';
 import { makeStepFacts } from '../steps/makeStepFacts.ts';
@@ -43,10 +43,10 @@ export interface CauseThresholds extends ActionThresholds {
  *
  * The thresholds compare doing the cause's repair first with doing what would be done if it were not the cause: the benefit is what
  * that saves when it is the cause, the loss what it wastes when it is not. Outcomes likelier under the cause count as positive.
- * @throws EvidenceError as `nextActions` does
+ * @throws EvidenceError as `advise` does
  * Source: Pauker & Kassirer 1980, New England Journal of Medicine 302:1109-1117. */
 export function repairOrTest(compiled: CompiledModel, belief: Belief, circumstances: Circumstances = {}): RepairOrTest {
-  const advice = nextActions(compiled, belief, circumstances);
+  const advice = advise(compiled, belief, circumstances);
   const { repairNow, tests } = advice;
   const [best] = tests;
   const [first] = repairNow.steps;

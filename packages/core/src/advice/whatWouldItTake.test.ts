@@ -2,11 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { smallModel, type SmallModel } from '../../../../tests/fixtures/smallModel.ts';
 import type { Observation } from '../evidence/observation.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import { tableProblem } from '../problem/tableProblem.ts';
 import { decidingTests } from './decidingTests.ts';
-import { nextActions } from './nextActions.ts';
+import { advise } from './advise.ts';
 import { whatWouldItTake, type BigStep, type TakesOptions, type WhatItTakes } from './whatWouldItTake.ts';
 
 const OPEN: BigStep = { kind: 'access', access: 'lid' };
@@ -39,7 +39,7 @@ function takes(
   } = {},
 ): WhatItTakes {
   const compiled = compileModel(smallModel(lidModel(inside, more.looks)));
-  const belief = updateBelief(compiled, { context: {}, observations: more.observations ?? [] });
+  const belief = beliefOf(compiled, { context: {}, observations: more.observations ?? [] });
   return whatWouldItTake(compiled, belief, { openAccess: more.openAccess ?? [] }, more.step ?? OPEN, more.options);
 }
 
@@ -68,7 +68,7 @@ describe('what it would take to open the lid', () => {
     const { threshold } = takes(0.2);
     const best = (inside: number): string => {
       const compiled = compileModel(smallModel(lidModel(inside)));
-      const advice = nextActions(compiled, updateBelief(compiled, { context: {}, observations: [] })).best;
+      const advice = advise(compiled, beliefOf(compiled, { context: {}, observations: [] })).best;
       return advice.kind === 'repair' ? advice.repair : advice.kind;
     };
     expect(threshold).toBeGreaterThan(0.2);

@@ -5,7 +5,7 @@ import type { TestAdvice } from './advice.ts';
 import { checkCircumstances } from '../cost/checkCircumstances.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import type { Money } from '../cost/money.ts';
-import { nextActions } from './nextActions.ts';
+import { advise } from './advise.ts';
 
 /** A test behind an open access. */
 export interface OpenLook {
@@ -17,7 +17,7 @@ export interface OpenLook {
 }
 
 /** With an access just opened: every test that needs it, as if it stood open, best first; `pays` where it is worth its price now.
- * @throws EvidenceError `access-unknown`, and as `nextActions` does */
+ * @throws EvidenceError `access-unknown`, and as `advise` does */
 export function whileItIsOpen(
   compiled: CompiledModel,
   belief: Belief,
@@ -32,8 +32,8 @@ export function whileItIsOpen(
       .map(({ test }) => test.id),
   );
   const { openAccess = [] } = circumstances;
-  const now = nextActions(compiled, belief, { ...circumstances, openAccess: [...openAccess, access] });
-  const closed = nextActions(compiled, belief, { ...circumstances, openAccess: [] });
+  const now = advise(compiled, belief, { ...circumstances, openAccess: [...openAccess, access] });
+  const closed = advise(compiled, belief, { ...circumstances, openAccess: [] });
   const later = new Map(closed.tests.map(({ test, price }) => [test, price]));
   return now.tests
     .filter(({ test }) => behind.has(test))

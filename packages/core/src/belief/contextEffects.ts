@@ -25,7 +25,7 @@ export interface ContextEffect {
 }
 
 /** What every intake answer did to priors, to what is possible, to which tests apply and to prices, in the order stated.
- * Unknown features and values are left out; `updateBelief` reports them. */
+ * Unknown features and values are left out; `beliefOf` reports them. */
 export function contextEffects(compiled: CompiledModel, context: Context): readonly ContextEffect[] {
   const { model, causes } = compiled;
   const withAll = contextPrior(compiled, context);

@@ -3,7 +3,7 @@ import { unknownId } from '../validation/findUnknownId.ts';
 import { makeProblem } from '../validation/makeProblem.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { Belief } from './belief.ts';
-import { sweptFactsOf } from './updateBelief.ts';
+import { sweptFactsOf } from './beliefOf.ts';
 
 /** cause -> outcome -> P(outcome | cause, everything recorded so far), for one test; ruled-out causes are left out.
  * @throws EvidenceError `test-unknown`, `test-not-applicable` */

@@ -3,7 +3,7 @@ import type { CauseRanking, RankedCause } from './belief.ts';
 import type { Facts } from '../evidence/facts.ts';
 import { sweepFacts, type SweptFacts } from './sweepFacts.ts';
 
-/** Exact ranking of causes given intake facts and observations, whose order does not matter. Cheaper than `updateBelief`, which also
+/** Exact ranking of causes given intake facts and observations, whose order does not matter. Cheaper than `beliefOf`, which also
  * says what every test would show.
  * @throws EvidenceError unknown or inapplicable ids, malformed likelihoods, or evidence that no cause can produce. */
 export function rankCauses(compiled: CompiledModel, facts: Facts): CauseRanking {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { deepFreeze } from '../../../../tests/fixtures/deepFreeze.ts';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { Model } from '../model/model.ts';
@@ -32,8 +32,8 @@ const again = (compiled: CompiledModel, session: Session): Session =>
   loadCase(compiled, JSON.parse(JSON.stringify(saveCase(compiled, session))));
 const told = ({ notices }: Session): string[] =>
   notices.map((one) => (one.kind === 'event-unplaced' ? `${one.event.kind} ${one.problems[0]!.code}` : one.kind));
-const beliefOf = (compiled: CompiledModel, session: Session) =>
-  updateBelief(compiled, factsOf(caseState(session))).posterior;
+const beliefOfSession = (compiled: CompiledModel, session: Session) =>
+  beliefOf(compiled, factsOf(caseState(session))).posterior;
 
 describe('a case made with an earlier version counts in the names of today', () => {
   const compiled = later([
@@ -114,7 +114,7 @@ describe('what was split', () => {
       { kind: 'result-recorded', id: 'r1', test: 'hum', likelihood: { hums: 1, silent: 1 } },
     ]);
     // "one of all there are" says nothing
-    const [nothing, something] = [load(compiled), session].map((one) => beliefOf(compiled, one));
+    const [nothing, something] = [load(compiled), session].map((one) => beliefOfSession(compiled, one));
     for (const [cause, p] of Object.entries(nothing!)) expect(something![cause]).toBeCloseTo(p, 12);
   });
 
@@ -186,7 +186,7 @@ describe('what has no place', () => {
   const session = load(gone, ...events);
 
   test('does not count, is told and keeps its word', () => {
-    expect(beliefOf(gone, session)).toEqual(beliefOf(gone, load(gone, events[0])));
+    expect(beliefOfSession(gone, session)).toEqual(beliefOfSession(gone, load(gone, events[0])));
     expect(told(session)).toEqual([
       'model-differs',
       'result-recorded test-unknown',

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { misfire } from '@faultodds/misfire';
-import { updateBelief } from '../belief/updateBelief.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import type { CodeCircumstances, CodeObservations } from './codeObservations.ts';
@@ -34,7 +34,7 @@ test('a pasted list becomes observations for the suspect', () => {
   ]);
   expect(kept).toEqual([]);
   expect(remarks).toEqual([{ kind: 'coil-order-assumed', codes: ['P0351'] }]);
-  const belief = updateBelief(compiled, { context: {}, observations });
+  const belief = beliefOf(compiled, { context: {}, observations });
   expect(belief.posterior['coil-circuit']).toBeGreaterThan(belief.prior['coil-circuit']!);
 });
 

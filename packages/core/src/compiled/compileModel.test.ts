@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { deepFreeze } from '../../../../tests/fixtures/deepFreeze.ts';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import { outcomeGivenCause } from '../belief/outcomeGivenCause.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
 import { compileModel } from './compileModel.ts';
 import { findCycle } from '../model/findCycle.ts';
 import { fillTable, firstMatches } from './firstMatches.ts';
@@ -81,7 +81,7 @@ describe('a compiled model', () => {
   });
 
   test('gives P(outcome | cause) as a mechanic would work it out by hand', () => {
-    const given = outcomeGivenCause(compiled, updateBelief(compiled, { context: {}, observations: [] }), 'hum');
+    const given = outcomeGivenCause(compiled, beliefOf(compiled, { context: {}, observations: [] }), 'hum');
     // fuse blown: the drive turns in 2 of 100, and then it hums in 90 of 100; else in 15 of 100
     expect(given['fuse-blown']!['hums']).toBeCloseTo(0.02 * 0.9 + 0.98 * 0.15, 12);
     // a leaking hose leaves the drive as it is in the background

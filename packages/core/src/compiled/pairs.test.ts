@@ -2,9 +2,9 @@ import { demoCases, misfire } from '@faultodds/misfire';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
-import { nextActions } from '../advice/nextActions.ts';
+import { advise } from '../advice/advise.ts';
 import { rankCauses } from '../belief/rankCauses.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
 import { caseState } from '../session/session.ts';
 import { factsOf } from '../session/factsOf.ts';
 import { loadCase } from '../caseFile/loadCase.ts';
@@ -113,9 +113,9 @@ test('advice works on pairs, and a demo case keeps its leading cause', () => {
       ),
     ),
   );
-  const belief = updateBelief(compiled, facts);
+  const belief = beliefOf(compiled, facts);
   expect(belief.ranking[0]!.cause).toBe('spring-broken');
-  expect(nextActions(compiled, belief).expectedCost.amount).toBeGreaterThan(0);
+  expect(advise(compiled, belief).expectedCost.amount).toBeGreaterThan(0);
 });
 
 test('a model that does not say how often two causes act at once is refused for pairs', () => {

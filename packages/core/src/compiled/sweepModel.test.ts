@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
-import { nextActions } from '../advice/nextActions.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
+import { advise } from '../advice/advise.ts';
 import { compileModel } from './compileModel.ts';
 import type { Model } from '../model/model.ts';
 import { parseModel } from '../model/parseModel.ts';
@@ -44,14 +44,14 @@ const seen = (test: string) => ({ kind: 'result', id: test, test, outcome: 'hums
 test('results that tie more together than can be computed with are an EvidenceError', () => {
   const compiled = compileModel(parseModel(knot));
   const observations = pairs.map(([a, b]) => seen(`${a}-${b}`));
-  expect(() => updateBelief(compiled, { context: {}, observations })).toThrow(
+  expect(() => beliefOf(compiled, { context: {}, observations })).toThrow(
     expect.objectContaining({ name: 'EvidenceError', code: 'tree-too-wide', path: '/observations' }),
   );
 });
 
 const spoilt = (change: (model: Model) => Model) => () => {
   const compiled = compileModel(change(parseModel(pumpModel())));
-  return nextActions(compiled, updateBelief(compiled, { context: {}, observations: [seen('hum')] }));
+  return advise(compiled, beliefOf(compiled, { context: {}, observations: [seen('hum')] }));
 };
 const noNumber = (row: Model['tests'][number]['rows'][number]) => ({ ...row, p: { hums: NaN, silent: NaN } });
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
 import type { Belief } from '../belief/belief.ts';
 import { diagnosability } from '../diagnosability/diagnosability.ts';
 import { firmAdvice } from '../doubt/firmAdvice.ts';
@@ -8,7 +8,7 @@ import { EvidenceError } from '../errors/evidenceError.ts';
 import { FaultoddsError } from '../errors/faultoddsError.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
-import { nextActions } from '../advice/nextActions.ts';
+import { advise } from '../advice/advise.ts';
 import { repairOrTest } from '../advice/repairOrTest.ts';
 import { whatWouldItTake } from '../advice/whatWouldItTake.ts';
 import { whileItIsOpen } from '../advice/whileItIsOpen.ts';
@@ -17,12 +17,12 @@ import type { Circumstances } from './circumstances.ts';
 
 const compiled = compileModel(parseModel(pumpModel()));
 const facts = { context: {}, observations: [] };
-const belief = updateBelief(compiled, facts);
+const belief = beliefOf(compiled, facts);
 const access = compiled.model.access[0]!.id;
 
 /** Everything that asks for circumstances. */
 const questions: Readonly<Record<string, (circumstances: Circumstances) => unknown>> = {
-  nextActions: (circumstances) => nextActions(compiled, belief, circumstances),
+  advise: (circumstances) => advise(compiled, belief, circumstances),
   repairOrTest: (circumstances) => repairOrTest(compiled, belief, circumstances),
   problemOfCase: (circumstances) => problemOfCase(compiled, belief, circumstances),
   whatWouldItTake: (circumstances) => whatWouldItTake(compiled, belief, circumstances, { kind: 'access', access }),
@@ -65,14 +65,14 @@ describe('a belief from elsewhere', () => {
     tests: other.tests.map((one, at) => (at > 0 ? one : { ...one, id: 'other' })),
   });
   const questionsOf: Readonly<Record<string, (of: Belief) => unknown>> = {
-    nextActions: (of) => nextActions(compiled, of),
+    advise: (of) => advise(compiled, of),
     problemOfCase: (of) => problemOfCase(compiled, of),
     repairOrTest: (of) => repairOrTest(compiled, of),
   };
 
   test.each(Object.entries(questionsOf))('%s refuses one of another model', (_, ask) => {
     // was used: tests it did not know were left out, down to 'refer'
-    expect(thrown(() => ask(updateBelief(renamed, facts)))).toMatchObject({ code: 'belief-of-another-model' });
+    expect(thrown(() => ask(beliefOf(renamed, facts)))).toMatchObject({ code: 'belief-of-another-model' });
   });
 
   test.each(Object.entries(questionsOf))('%s refuses one that is no number', (_, ask) => {
@@ -84,7 +84,7 @@ describe('a belief from elsewhere', () => {
 
   test('a copy of one is as good as itself', () => {
     const copy = structuredClone(belief);
-    expect(nextActions(compiled, copy)).toEqual(nextActions(compiled, belief));
+    expect(advise(compiled, copy)).toEqual(advise(compiled, belief));
     expect(repairOrTest(compiled, copy)).toEqual(repairOrTest(compiled, belief));
   });
 });
@@ -92,7 +92,7 @@ describe('a belief from elsewhere', () => {
 test('one result entered twice under one id is refused, not counted twice', () => {
   const [one] = compiled.testList;
   const seen = { kind: 'result', id: 'a', test: one!.test.id, outcome: one!.outcomes[0]! } as const;
-  expect(thrown(() => updateBelief(compiled, { context: {}, observations: [seen, seen] }))).toMatchObject({
+  expect(thrown(() => beliefOf(compiled, { context: {}, observations: [seen, seen] }))).toMatchObject({
     code: 'id-taken',
     path: '/observations/1/id',
   });

@@ -1,8 +1,8 @@
 import { demoCases, misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
-import { updateBelief } from '../belief/updateBelief.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
 import type { Facts } from '../evidence/facts.ts';
-import { nextActions } from '../advice/nextActions.ts';
+import { advise } from '../advice/advise.ts';
 import { changeNumber } from '../compiled/changeNumber.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
@@ -13,7 +13,7 @@ import { adviceFlips } from './adviceFlips.ts';
 import { sameStep } from './sameStep.ts';
 
 const compiled = compileModel(parseModel(misfire));
-const best = (model: typeof compiled, facts: Facts) => nextActions(model, updateBelief(model, facts)).best;
+const best = (model: typeof compiled, facts: Facts) => advise(model, beliefOf(model, facts)).best;
 
 test('at each flip the advice is the other one, and a step nearer it is still the present one', () => {
   const all = factsOf(caseState(loadCase(compiled, demoCases[6])));

@@ -2,10 +2,10 @@ import * as z from 'zod/mini';
 import { optionSchemas } from '../validation/optionSchemas.ts';
 import { checkOptions } from '../validation/checkOptions.ts';
 import type { Facts } from '../evidence/facts.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
 import type { Advice } from '../advice/advice.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
-import { nextActions } from '../advice/nextActions.ts';
+import { advise } from '../advice/advise.ts';
 import { rangeOfProbability } from '../distributions/rangeOfProbability.ts';
 import { changeNumber } from '../compiled/changeNumber.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
@@ -49,7 +49,7 @@ const optionsSchema = z.strictObject({
 /** The few numbers that would flip the advice within their own 5-95 % range, and at what value: the most influential numbers of the
  * ranking, and the rows of the test that is advised. Each end of a range is one full update; a flip is then narrowed by halving.
  * Nearest first, as a share of the range.
- * @throws EvidenceError as `updateBelief` and `nextActions` do @throws OptionError */
+ * @throws EvidenceError as `beliefOf` and `advise` do @throws OptionError */
 export function adviceFlips(
   compiled: CompiledModel,
   facts: Facts,
@@ -77,15 +77,14 @@ function* flipTurns(
   options: AdviceFlipOptions,
 ): Turns<readonly AdviceFlip[]> {
   const { numbers = 12, signal } = options;
-  const advise = (model: CompiledModel): Advice['best'] =>
-    nextActions(model, updateBelief(model, facts), circumstances).best;
-  const now = advise(compiled);
+  const bestOf = (model: CompiledModel): Advice['best'] => advise(model, beliefOf(model, facts), circumstances).best;
+  const now = bestOf(compiled);
   const flips: AdviceFlip[] = [];
   for (const candidate of [...sensitivity(compiled, facts).functions.slice(0, numbers), ...rowsOf(compiled, now)]) {
     if (signal?.aborted === true) break;
     const { path, value, low, high } = candidate;
     const there = function* (x: number): Turns<Advice['best']> {
-      const best = advise(changeNumber(compiled, path, x));
+      const best = bestOf(changeNumber(compiled, path, x));
       yield;
       return best;
     };

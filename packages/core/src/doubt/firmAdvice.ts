@@ -1,9 +1,9 @@
 import { checkOptions } from '../validation/checkOptions.ts';
 import type { Facts } from '../evidence/facts.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
 import type { Advice } from '../advice/advice.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
-import { nextActions } from '../advice/nextActions.ts';
+import { advise } from '../advice/advise.ts';
 import { seededRandom } from '../distributions/random.ts';
 import { recompileModel } from '../compiled/compileModel.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
@@ -27,7 +27,7 @@ export interface FirmAdvice {
 
 /** The share of plausible models that give the same advice. Every draw prices every test: about a hundred times dearer per draw than
  * `credibleRanking`. Default 200 draws.
- * @throws EvidenceError as `updateBelief` and `nextActions` do @throws OptionError */
+ * @throws EvidenceError as `beliefOf` and `advise` do @throws OptionError */
 export function firmAdvice(
   compiled: CompiledModel,
   facts: Facts,
@@ -56,13 +56,13 @@ function* adviceTurns(
   options: DoubtOptions,
 ): Turns<FirmAdvice> {
   const { draws: wanted = 200, seed = 1, signal } = options;
-  const { best } = nextActions(compiled, updateBelief(compiled, facts), circumstances);
+  const { best } = advise(compiled, beliefOf(compiled, facts), circumstances);
   const random = seededRandom(seed);
   const counts = new Map<string, { best: Advice['best']; count: number }>();
   let draws = 0;
   while (draws < wanted && !(signal?.aborted === true && draws > 0)) {
     const drawn = recompileModel(compiled, drawModel(compiled.model, random));
-    const advised = nextActions(drawn, updateBelief(drawn, facts), circumstances).best;
+    const advised = advise(drawn, beliefOf(drawn, facts), circumstances).best;
     const key = stepKey(advised);
     const known = counts.get(key) ?? { best: advised, count: 0 };
     counts.set(key, { ...known, count: known.count + 1 });

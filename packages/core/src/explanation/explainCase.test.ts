@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { deepFreeze } from '../../../../tests/fixtures/deepFreeze.ts';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import type { Facts } from '../evidence/facts.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import { explainCase } from './explainCase.ts';
@@ -27,7 +27,7 @@ test('every observation is explained in its order, from the belief before it to 
   expect(explanation.beliefs).toHaveLength(7);
   steps.forEach((step, at) => {
     const observations = facts.observations.slice(0, at + 1);
-    expect(step.after).toEqual(updateBelief(compiled, { ...facts, observations }).posterior);
+    expect(step.after).toEqual(beliefOf(compiled, { ...facts, observations }).posterior);
     expect(step.before).toEqual(explanation.beliefs[at]!.posterior);
   });
 });
@@ -64,7 +64,7 @@ test('the weights of all observations add up to the move from intake to now', ()
 
 test('the ranking without an observation is the ranking of a case in which it was never made', () => {
   steps.forEach((step, at) => {
-    const without = updateBelief(compiled, { ...facts, observations: facts.observations.toSpliced(at, 1) });
+    const without = beliefOf(compiled, { ...facts, observations: facts.observations.toSpliced(at, 1) });
     expect(step.rankingWithout).toHaveLength(without.ranking.length);
     for (const { cause, probability, prior } of step.rankingWithout) {
       expect(probability).toBeCloseTo(without.posterior[cause]!, 12);

@@ -3,7 +3,7 @@ import { sweepModel } from '../compiled/sweepModel.ts';
 import type { Belief } from '../belief/belief.ts';
 import { evidenceOf } from '../evidence/evidenceOf.ts';
 import { likelihoodOfRuns } from '../evidence/likelihoodOfRuns.ts';
-import { sweptFactsOf } from '../belief/updateBelief.ts';
+import { sweptFactsOf } from '../belief/beliefOf.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { modelIdentity } from '../model/modelIdentity.ts';
 import { accessBits } from '../cost/accessBits.ts';

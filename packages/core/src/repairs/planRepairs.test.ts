@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { smallModel } from '../../../../tests/fixtures/smallModel.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
 import { compileModel } from '../compiled/compileModel.ts';
-import { nextActions } from '../advice/nextActions.ts';
+import { advise } from '../advice/advise.ts';
 import { planRepairs, prepareRepairs, type RepairFacts } from './planRepairs.ts';
 
 /** Repairs of given cost, each with its chance of curing by cause. */
@@ -57,7 +57,7 @@ describe('repairs that cost nothing', () => {
         referralFee: 500,
       }),
     );
-    const { best, expectedCost } = nextActions(ready, updateBelief(ready, { context: {}, observations: [] }));
+    const { best, expectedCost } = advise(ready, beliefOf(ready, { context: {}, observations: [] }));
     expect(best).toMatchObject({ kind: 'repair', repair: 'tighten' });
     expect(expectedCost.amount).toBeCloseTo(10, 9);
   });

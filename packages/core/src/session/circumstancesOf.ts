@@ -3,7 +3,7 @@ import { defaultPrices } from '../cost/defaultPrices.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { CaseState } from './caseState.ts';
 
-/** What a case says besides the evidence, for `nextActions`, with the model's defaults written out:
+/** What a case says besides the evidence, for `advise`, with the model's defaults written out:
  * its own prices, and everything at hand, unless the case says otherwise. */
 export function circumstancesOf({ model }: CompiledModel, state: CaseState): Required<Circumstances> {
   return {

@@ -1,7 +1,7 @@
 import type { Facts } from '../evidence/facts.ts';
 import type { CaseState } from './caseState.ts';
 
-/** The evidence of a case, for `updateBelief`. */
+/** The evidence of a case, for `beliefOf`. */
 export function factsOf({ context, observations }: CaseState): Facts {
   return { context, observations };
 }

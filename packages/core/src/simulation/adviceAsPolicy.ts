@@ -1,7 +1,7 @@
 import type { Facts } from '../evidence/facts.ts';
 import type { Observation } from '../evidence/observation.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
-import { nextActions } from '../advice/nextActions.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
+import { advise } from '../advice/advise.ts';
 import { accessIds } from '../cost/accessBits.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import { REFER } from '../problem/action.ts';
@@ -10,7 +10,7 @@ import type { Policy } from '../solvers/solver.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 
-/** The advice a person gets who records every result and asks again: at each place `updateBelief` and `nextActions` are called with
+/** The advice a person gets who records every result and asks again: at each place `beliefOf` and `advise` are called with
  * everything recorded on the way, and the best step is followed. Where they refuse (what happened cannot happen in this model) the case
  * is handed on. `problem` is that of the same model, facts and circumstances. */
 export function adviceAsPolicy(
@@ -32,11 +32,11 @@ export function adviceAsPolicy(
       return { kind: 'repair-tried', id: `ahead:repair-${repair}`, repair: id, cured: false };
     });
     try {
-      const belief = updateBelief(compiled, {
+      const belief = beliefOf(compiled, {
         ...facts,
         observations: [...facts.observations, ...since, ...tried],
       });
-      const { best } = nextActions(compiled, belief, { ...circumstances, openAccess: accessIds(compiled, state.open) });
+      const { best } = advise(compiled, belief, { ...circumstances, openAccess: accessIds(compiled, state.open) });
       const test = best.kind === 'test' ? testAt.get(best.test) : undefined;
       if (test !== undefined) return { kind: 'test', test };
       const repair = best.kind === 'repair' ? repairAt.get(best.repair) : undefined;

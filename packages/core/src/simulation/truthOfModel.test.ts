@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import type { Facts } from '../evidence/facts.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
-import { nextActions } from '../advice/nextActions.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
+import { advise } from '../advice/advise.ts';
 import { problemOfCase } from '../problem/problemOfCase.ts';
 import { takeAction } from '../problem/takeAction.ts';
 import { seededRandom } from '../distributions/random.ts';
@@ -13,7 +13,7 @@ import { drawTruth } from './drawTruth.ts';
 import { truthOfModel } from './truthOfModel.ts';
 import { truthOfProblem } from './truthOfProblem.ts';
 
-// Source of the exact shares: the decision problem of the same facts, whose tables are held against `updateBelief` in tests/oracle.
+// Source of the exact shares: the decision problem of the same facts, whose tables are held against `beliefOf` in tests/oracle.
 // Tolerance: four and a half standard errors of the drawn shares.
 const compiled = compileModel(parseModel(pumpModel()));
 const intake: Facts = { context: {}, observations: [] };
@@ -31,10 +31,10 @@ describe('a world made from a model', () => {
     [
       'drawn outcome by outcome',
       intake,
-      (model: typeof compiled, facts: Facts) => truthOfProblem(problemOfCase(model, updateBelief(model, facts))),
+      (model: typeof compiled, facts: Facts) => truthOfProblem(problemOfCase(model, beliefOf(model, facts))),
     ],
   ])('shows cause and two results together as often as the exact belief says, %s', (_, facts, truthOf) => {
-    const problem = problemOfCase(compiled, updateBelief(compiled, facts));
+    const problem = problemOfCase(compiled, beliefOf(compiled, facts));
     const truth = truthOf(compiled, facts);
     const random = seededRandom(5);
     for (const [first, second] of [
@@ -80,14 +80,14 @@ describe('a world made from a model', () => {
 });
 
 describe('advice as a policy', () => {
-  const problem = problemOfCase(compiled, updateBelief(compiled, intake));
+  const problem = problemOfCase(compiled, beliefOf(compiled, intake));
   const decide = adviceAsPolicy(compiled, intake, {}, problem);
 
   test('is what is advised with everything recorded on the way', () => {
     const visited = new Set<string>();
     const walk = (state: typeof problem.start, facts: Facts, deep: number): void => {
       const openAccess = compiled.model.access.filter((_, at) => (state.open & (1 << at)) !== 0).map(({ id }) => id);
-      const { best } = nextActions(compiled, updateBelief(compiled, facts), { openAccess });
+      const { best } = advise(compiled, beliefOf(compiled, facts), { openAccess });
       const action = decide(state);
       visited.add(action.kind);
       if (action.kind === 'refer') {

@@ -1,6 +1,6 @@
 import { evidenceOf } from '../evidence/evidenceOf.ts';
 import type { Facts } from '../evidence/facts.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import { problemOfCase } from '../problem/problemOfCase.ts';
 import type { Random } from '../distributions/random.ts';
@@ -17,14 +17,14 @@ const TRIES = 2000;
  *
  * What is on record is respected by rejection (von Neumann 1951); where it is too rare for that, outcomes are drawn given the cause and all
  * results instead.
- * @throws EvidenceError as `updateBelief` and `problemOfCase` do. */
+ * @throws EvidenceError as `beliefOf` and `problemOfCase` do. */
 export function truthOfModel(
   compiled: CompiledModel,
   facts: Facts,
   circumstances: Circumstances = {},
   id = 'as-believed',
 ): Truth {
-  const problem = problemOfCase(compiled, updateBelief(compiled, facts), circumstances);
+  const problem = problemOfCase(compiled, beliefOf(compiled, facts), circumstances);
   const whole = truthOfProblem(problem, id);
   const { network, root } = compiled.sweep;
   const order = network.topologicalOrder.filter((variable) => variable !== root);

@@ -1,4 +1,4 @@
-import { beliefOf } from './beliefOf.ts';
+import { cliqueBelief } from './cliqueBelief.ts';
 import { multiplyAlong } from '../loops/multiplyAlong.ts';
 import type { Propagation } from './propagation.ts';
 import { refreshNest } from './refreshNest.ts';
@@ -28,7 +28,7 @@ export function distributeEvidence(propagation: Propagation, from: number, end: 
     const message = c === now.summed ? beliefs : downRatio;
     if (weigh && c !== now.summed) {
       const p = parent[c]!;
-      sumNest(propagation, tree.count + c, beliefOf(propagation, p), tableAt[p]!, message, 0, size);
+      sumNest(propagation, tree.count + c, cliqueBelief(propagation, p), tableAt[p]!, message, 0, size);
     }
     if (!anew && weigh === (separatorFrom[c] === 2) && !(weigh && differ(message, beliefs, separator, size))) continue;
     stale[c] = 0;

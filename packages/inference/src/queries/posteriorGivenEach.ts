@@ -1,5 +1,5 @@
 import { addAlong } from '../loops/addAlong.ts';
-import { beliefOf } from '../propagation/beliefOf.ts';
+import { cliqueBelief } from '../propagation/cliqueBelief.ts';
 import { collectEvidence } from '../propagation/collectEvidence.ts';
 import { compileTree, type CompiledNetwork, type CompileOptions } from '../propagation/compileNetwork.ts';
 import { distributeEvidence } from '../propagation/distributeEvidence.ts';
@@ -108,7 +108,7 @@ export function propagateEach(compiled: CompiledEach, propagation: Propagation, 
     const c = source < 0 ? ~source : source;
     const kind = separatorFrom[c]!;
     const shared = kind === 0 ? prior : kind === 1 ? collected : beliefs;
-    const table = source < 0 ? beliefOf(propagation, c) : shared;
+    const table = source < 0 ? cliqueBelief(propagation, c) : shared;
     const from = source < 0 ? tableAt[c]! : separatorAt[c]!;
     // offsets put an observed state where it belongs
     sumNest(propagation, nest, table, from, pairs, pairAt[v]!, pairAt[v + 1]!);

@@ -3,9 +3,9 @@ import { deepFreeze } from '../../../../../tests/fixtures/deepFreeze.ts';
 import { pumpModel } from '../../../../../tests/fixtures/pumpModel.ts';
 import type { Facts } from '../../evidence/facts.ts';
 import type { Observation } from '../../evidence/observation.ts';
-import { updateBelief } from '../../belief/updateBelief.ts';
+import { beliefOf } from '../../belief/beliefOf.ts';
 import type { Advice } from '../../advice/advice.ts';
-import { nextActions } from '../../advice/nextActions.ts';
+import { advise } from '../../advice/advise.ts';
 import { explainCase } from '../../explanation/explainCase.ts';
 import type { Explanation } from '../../explanation/explanation.ts';
 import { compileModel } from '../../compiled/compileModel.ts';
@@ -35,8 +35,8 @@ const weak: Observation = { kind: 'result', id: 'r2', test: 'vacuum', outcome: '
 function explain(...observations: Observation[]): Explanation {
   return deepFreeze(explainCase(compiled, { context: {}, observations }));
 }
-function advise(context: Facts['context'], ...observations: Observation[]): Advice {
-  return deepFreeze(nextActions(compiled, updateBelief(compiled, { context, observations })));
+function adviceAfter(context: Facts['context'], ...observations: Observation[]): Advice {
+  return deepFreeze(advise(compiled, beliefOf(compiled, { context, observations })));
 }
 function said(explanation: Explanation, at = 0): string {
   return sentenceForObservation(model, explanation.observations[at]!);
@@ -106,7 +106,7 @@ describe('what a result did', () => {
 
 describe('advice', () => {
   test('a test as best step: price, time, both average costs, what it saves', () => {
-    const advice = advise({});
+    const advice = adviceAfter({});
     expect(advice.best.kind).toBe('test');
     const [best] = advice.tests;
     const words = sentenceForAdvice(model, advice);
@@ -121,14 +121,14 @@ describe('advice', () => {
   });
 
   test('a proof as best step: how it is driven and when it counts', () => {
-    expect(sentenceForAdvice(model, advise({}, blown, fuseThere))).toBe(
+    expect(sentenceForAdvice(model, adviceAfter({}, blown, fuseThere))).toBe(
       'Next: prove it. “Fit a new fuse” seems to have cured. a run: 10 min, 0 km. Proved when: one run. ' +
         'Should the misfire come back, record it; what follows is for that.',
     );
   });
 
   test('a repair as best step: price, chance of cure, what comes if it fails; and why testing stops', () => {
-    const advice = advise({}, blown);
+    const advice = adviceAfter({}, blown);
     expect(advice.best).toMatchObject({ kind: 'repair', repair: 'fit-fuse' });
     expect(sentenceForAdvice(model, advice)).toMatch(
       /^Next: repair\. “Fit a new fuse”, 10 units, 6 min; chance that it cures: 92%\. Opens nothing more\. If the misfire stays, (“.+” is next|hand it on)\. From here to a confirmed repair: [\d.]+ units on average\.$/,
@@ -139,18 +139,18 @@ describe('advice', () => {
   });
 
   test('a referral as best step names its fee', () => {
-    const advice: Advice = { ...advise({}, blown), best: { kind: 'refer', ...free } };
+    const advice: Advice = { ...adviceAfter({}, blown), best: { kind: 'refer', ...free } };
     expect(sentenceForAdvice(model, advice)).toContain('hand it on');
   });
 
   test('without any test left, testing stops', () => {
-    expect(sentenceForStopping(model, { ...advise({}), tests: [] })).toBe(
+    expect(sentenceForStopping(model, { ...adviceAfter({}), tests: [] })).toBe(
       'Stop testing: no test is left that applies here.',
     );
   });
 
   test('a test in a list says whether it pays', () => {
-    const { tests } = advise({}, blown);
+    const { tests } = adviceAfter({}, blown);
     for (const one of tests) {
       expect(sentenceForTest(one)).toMatch(
         one.netValue.amount > 0 ? /saves [\d.]+ units more than it costs$/ : /costs [\d.]+ units more than it saves$/,
@@ -177,7 +177,7 @@ describe('advice', () => {
 test('warnings name what they are about by its label', () => {
   const asleep: Observation = { kind: 'result', id: 'r3', test: 'hum', outcome: 'hums', faultActive: 'no' };
   const facts: Facts = { context: { filter: 'none' }, observations: [weak, { ...weak, id: 'r4' }, asleep] };
-  const words = updateBelief(compiled, facts).warnings.map((warning) => sentenceForWarning(model, facts, warning));
+  const words = beliefOf(compiled, facts).warnings.map((warning) => sentenceForWarning(model, facts, warning));
   expect(words).toContain(
     '“Suction at the inlet” was done 2 times: a repeat counts only for what the first run did not tell.',
   );

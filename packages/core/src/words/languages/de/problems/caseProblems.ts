@@ -86,7 +86,7 @@ export const caseProblems: typeof english = {
   ],
   'belief-of-another-model': (p) => [
     `diese Einschätzung gehört zu einem anderen Modell: sie unterscheiden sich in „${p.id}“`,
-    'updateBelief mit diesem Modell und den Angaben des Falls aufrufen',
+    'beliefOf mit diesem Modell und den Angaben des Falls aufrufen',
   ],
   'row-not-one/table': (p) => [
     `Summe ${formatNumber(p.sum)}, erwartet 1`,

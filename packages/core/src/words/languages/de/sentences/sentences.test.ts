@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { pumpModel } from '../../../../../../../tests/fixtures/pumpModel.ts';
-import { updateBelief } from '../../../../belief/updateBelief.ts';
-import { nextActions } from '../../../../advice/nextActions.ts';
+import { beliefOf } from '../../../../belief/beliefOf.ts';
+import { advise } from '../../../../advice/advise.ts';
 import { explainCase } from '../../../../explanation/explainCase.ts';
 import { compileModel } from '../../../../compiled/compileModel.ts';
 import { parseModel } from '../../../../model/parseModel.ts';
@@ -39,13 +39,13 @@ test('no sentence is the English one, or drops a part it is given', () => {
 });
 
 test('a result and the advice are told in German with German numbers', () => {
-  const belief = updateBelief(compiled, facts);
+  const belief = beliefOf(compiled, facts);
   const step = explainCase(compiled, facts).observations[0]!;
   expect(inGerman.sentenceForObservation(compiled.model, step)).toMatch(
     /^Von 1000 solchen Motoren hatten \d+ vor diesem Ergebnis „.+“ und \d+ danach\./,
   );
   const prices = { currency: 'EUR', labourPerHour: 80, partsFactor: 1 };
-  expect(inGerman.sentenceForAdvice(compiled.model, nextActions(compiled, belief, { prices }))).toMatch(
+  expect(inGerman.sentenceForAdvice(compiled.model, advise(compiled, belief, { prices }))).toMatch(
     /^Als Nächstes: .*\d\s€/,
   );
 });

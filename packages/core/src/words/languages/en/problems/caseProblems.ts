@@ -87,7 +87,7 @@ export const caseProblems = {
   ],
   'belief-of-another-model': (p: { id: string }): Worded => [
     `a belief of another model: they differ in '${p.id}'`,
-    'call updateBelief with this model and the facts of the case',
+    'call beliefOf with this model and the facts of the case',
   ],
   'row-not-one/table': (p: { sum: number }): Worded => [
     `sums to ${p.sum}, expected 1`,

@@ -1,11 +1,11 @@
 import {
   compileModel,
   EvidenceError,
-  nextActions,
+  advise,
   outcomeGivenCause,
   parseModel,
   rankCauses,
-  updateBelief,
+  beliefOf,
   type Facts,
 } from '@faultodds/core';
 import { describe, expect, test } from 'vitest';
@@ -26,10 +26,10 @@ const facts: Facts = {
 
 /** Asks everything that takes facts. */
 function believe(input: unknown): void {
-  const belief = updateBelief(compiled, input as Facts);
+  const belief = beliefOf(compiled, input as Facts);
   expect(Object.values(belief.posterior).reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
   expect(rankCauses(compiled, input as Facts).posterior).toEqual(belief.posterior);
-  expect(Number.isFinite(nextActions(compiled, belief).expectedCost.amount)).toBe(true);
+  expect(Number.isFinite(advise(compiled, belief).expectedCost.amount)).toBe(true);
 }
 
 test('the facts as they should be are accepted', () => {
@@ -142,7 +142,7 @@ describe('each mistake is named where it is', () => {
       '/observations/0/repair',
     ],
   ])('%s', (_, input, code, path) => {
-    expect(() => updateBelief(compiled, input as Facts)).toThrow(
+    expect(() => beliefOf(compiled, input as Facts)).toThrow(
       expect.objectContaining({ name: 'EvidenceError', code, path }),
     );
   });
@@ -150,7 +150,7 @@ describe('each mistake is named where it is', () => {
 
 test('all mistakes at once', () => {
   try {
-    updateBelief(compiled, {
+    beliefOf(compiled, {
       context: { filter: 3, hose: null },
       observations: [null, { kind: 'result' }],
     } as unknown as Facts);
@@ -168,7 +168,7 @@ test('all mistakes at once', () => {
 
 test('likelihoods at the edge of what a number can hold are believed, at any scale', () => {
   const posterior = (strong: number, weak: number) =>
-    updateBelief(compiled, {
+    beliefOf(compiled, {
       context: {},
       observations: [{ kind: 'result', id: 'r', test: 'vacuum', likelihood: { strong, weak } }],
     }).posterior;
@@ -181,7 +181,7 @@ test('likelihoods at the edge of what a number can hold are believed, at any sca
 // the product of their weights is no number any more: the kernel refused it, untyped
 test('a hundred likelihoods at the ceiling are believed as a hundred small ones are', () => {
   const posterior = (scale: number) =>
-    updateBelief(compiled, {
+    beliefOf(compiled, {
       context: {},
       observations: Array.from({ length: 100 }, (_, at) => ({
         kind: 'result' as const,
@@ -201,15 +201,15 @@ test('ten thousand observations are believed', () => {
     test: 'hum',
     outcome: 'hums',
   }));
-  const belief = updateBelief(compiled, { context: {}, observations });
+  const belief = beliefOf(compiled, { context: {}, observations });
   expect(Object.values(belief.posterior).reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
 });
 
 test('names that every object has are no answers, tests or access', () => {
-  const belief = updateBelief(compiled, facts);
+  const belief = beliefOf(compiled, facts);
   for (const name of ['__proto__', 'constructor', 'toString', 'hasOwnProperty', '']) {
     expect(() => outcomeGivenCause(compiled, belief, name)).toThrow(expect.objectContaining({ code: 'test-unknown' }));
-    expect(() => nextActions(compiled, belief, { openAccess: [name] })).toThrow(
+    expect(() => advise(compiled, belief, { openAccess: [name] })).toThrow(
       expect.objectContaining({ code: 'access-unknown', path: '/openAccess/0' }),
     );
   }
@@ -218,7 +218,7 @@ test('names that every object has are no answers, tests or access', () => {
 test('facts are neither changed nor kept open to change', () => {
   const own = structuredClone(facts) as { context: Record<string, string>; observations: unknown[] };
   const before = JSON.stringify(own);
-  const belief = updateBelief(compiled, own as unknown as Facts);
+  const belief = beliefOf(compiled, own as unknown as Facts);
   const posterior = JSON.stringify(belief.posterior);
   expect(JSON.stringify(own)).toBe(before);
   own.observations.push(nested(10));

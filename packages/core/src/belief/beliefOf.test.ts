@@ -7,11 +7,11 @@ import { parseModel } from '../model/parseModel.ts';
 import type { Observation } from '../evidence/observation.ts';
 import { outcomeGivenCause } from './outcomeGivenCause.ts';
 import { rankCauses } from './rankCauses.ts';
-import { updateBelief } from './updateBelief.ts';
+import { beliefOf } from './beliefOf.ts';
 
 const compiled = compileModel(parseModel(pumpModel()));
 const believe = (observations: readonly Observation[], context = {}) =>
-  updateBelief(compiled, deepFreeze({ context, observations }));
+  beliefOf(compiled, deepFreeze({ context, observations }));
 
 describe('before any result', () => {
   test('the prior is the weights, normalised', () => {
@@ -122,7 +122,7 @@ describe('repairs are evidence', () => {
 
 test('the cheap ranking is the whole belief without the tests to come', () => {
   const facts = { context: { filter: 'fitted' }, observations: results(['hum', 'hums'], ['vacuum', 'weak']) };
-  const { predictive: _, warnings: __, ...expected } = updateBelief(compiled, facts);
+  const { predictive: _, warnings: __, ...expected } = beliefOf(compiled, facts);
   expect(rankCauses(compiled, facts)).toEqual(expected);
 });
 

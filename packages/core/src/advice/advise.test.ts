@@ -4,15 +4,15 @@ import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import { results } from '../../../../tests/fixtures/results.ts';
 import { smallModel } from '../../../../tests/fixtures/smallModel.ts';
 import type { Observation } from '../evidence/observation.ts';
-import { updateBelief } from '../belief/updateBelief.ts';
+import { beliefOf } from '../belief/beliefOf.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import { informationGain } from '../belief/informationGain.ts';
-import { nextActions } from './nextActions.ts';
+import { advise } from './advise.ts';
 
 const compiled = compileModel(parseModel(pumpModel()));
-const advise = (observations: readonly Observation[], circumstances = {}, context = {}) =>
-  nextActions(compiled, updateBelief(compiled, { context, observations }), deepFreeze(circumstances));
+const adviceAfter = (observations: readonly Observation[], circumstances = {}, context = {}) =>
+  advise(compiled, beliefOf(compiled, { context, observations }), deepFreeze(circumstances));
 
 describe('repair order', () => {
   test('most likely first is dearer than probability over cost', () => {
@@ -22,13 +22,13 @@ describe('repair order', () => {
       referralFee: 1e6,
     });
     const ready = compileModel(model);
-    const { repairNow } = nextActions(ready, updateBelief(ready, { context: {}, observations: [] }));
+    const { repairNow } = advise(ready, beliefOf(ready, { context: {}, observations: [] }));
     expect(repairNow.steps.map(({ repair }) => repair)).toEqual(['mend-cheap', 'mend-dear']);
     expect(repairNow.expectedCost.amount).toBeCloseTo(10 + 0.6 * 100, 9); // the other way round: 100 + 0.4 x 10
   });
 
   test('steps say how likely each is reached and cures; with the referral it adds up to one', () => {
-    const { repairNow } = advise([]);
+    const { repairNow } = adviceAfter([]);
     const cures = repairNow.steps.reduce((sum, step) => sum + step.cures, 0);
     expect(cures + repairNow.referred).toBeCloseTo(1, 12);
     expect(repairNow.steps[0]!.reached).toBe(1);
@@ -39,20 +39,20 @@ describe('repair order', () => {
   });
 
   test('a repair that failed is not proposed again', () => {
-    const first = advise([]).repairNow.steps[0]!.repair;
-    const { repairNow } = advise([{ kind: 'repair-tried', id: 'x', repair: first, cured: false }]);
+    const first = adviceAfter([]).repairNow.steps[0]!.repair;
+    const { repairNow } = adviceAfter([{ kind: 'repair-tried', id: 'x', repair: first, cured: false }]);
     expect(repairNow.steps.map(({ repair }) => repair)).not.toContain(first);
   });
 
   test('a repair that seems to have cured is proved, until the fault comes back', () => {
-    const repair = advise([]).repairNow.steps[0]!.repair;
+    const repair = adviceAfter([]).repairNow.steps[0]!.repair;
     const cured: Observation = { kind: 'repair-tried', id: 'x', repair, cured: true };
-    const { best, proof, expectedCost } = advise([cured]);
+    const { best, proof, expectedCost } = adviceAfter([cured]);
     expect(best).toMatchObject({ kind: 'prove', repair });
     expect(proof).toMatchObject({ repair, check: compiled.model.verification.checks.at(-1) });
     const { minutes } = proof!.check;
     expect(expectedCost.amount).toBeCloseTo((minutes.best * compiled.model.labourPerHour.best) / 60, 9);
-    const back = advise([cured, ...results(['hum', 'silent'])]);
+    const back = adviceAfter([cured, ...results(['hum', 'silent'])]);
     expect(back.best.kind).not.toBe('prove');
     expect(back.proof).toBeUndefined();
   });
@@ -64,7 +64,7 @@ describe('repair order', () => {
       referralFee: 10,
     });
     const ready = compileModel(model);
-    const advice = nextActions(ready, updateBelief(ready, { context: {}, observations: [] }));
+    const advice = advise(ready, beliefOf(ready, { context: {}, observations: [] }));
     expect(advice.best).toMatchObject({ kind: 'refer' });
     expect(advice.repairNow).toMatchObject({ steps: [], referred: 1, referralFee: { amount: 10 } });
   });
@@ -72,7 +72,7 @@ describe('repair order', () => {
 
 describe('tests', () => {
   test('best first, by what they save beyond their price', () => {
-    const { tests, best, expectedCost } = advise([]);
+    const { tests, best, expectedCost } = adviceAfter([]);
     const values = tests.map(({ netValue }) => netValue.amount);
     expect(values).toEqual(values.toSorted((a, b) => b - a));
     expect(best).toMatchObject({ kind: 'test', test: tests[0]!.test });
@@ -80,8 +80,8 @@ describe('tests', () => {
   });
 
   test('outcomes come with their probability and what is believed then', () => {
-    const belief = updateBelief(compiled, { context: {}, observations: [] });
-    for (const { test: id, outcomes } of nextActions(compiled, belief).tests) {
+    const belief = beliefOf(compiled, { context: {}, observations: [] });
+    for (const { test: id, outcomes } of advise(compiled, belief).tests) {
       expect(outcomes.reduce((sum, { probability }) => sum + probability, 0)).toBeCloseTo(1, 12);
       for (const { outcome, probability, ranking } of outcomes) {
         expect(probability).toBeCloseTo(belief.predictive[id]![outcome]!, 12);
@@ -99,22 +99,22 @@ describe('tests', () => {
         referralFee: 9,
       }),
     );
-    const advice = nextActions(ready, updateBelief(ready, { context: {}, observations: [] }));
+    const advice = advise(ready, beliefOf(ready, { context: {}, observations: [] }));
     expect(advice.tests[0]!.grossValue.amount).toBeCloseTo(0, 12);
     expect(advice.tests[0]!.informationGainBits).toBeCloseTo(0, 12);
     expect(advice.best).toMatchObject({ kind: 'repair', repair: 'mend' });
   });
 
   test('cautions are those of the test and of what must be opened for it', () => {
-    const look = advise([]).tests.find((one) => one.test === 'fuse-look')!;
+    const look = adviceAfter([]).tests.find((one) => one.test === 'fuse-look')!;
     expect(look.cautions).toEqual(['mains']);
-    expect(advise([]).repairNow.steps.every((step) => step.cautions.includes('mains'))).toBe(true);
+    expect(adviceAfter([]).repairNow.steps.every((step) => step.cautions.includes('mains'))).toBe(true);
   });
 });
 
 describe('what is not proposed says why', () => {
   test('on record, not on this pump, no equipment', () => {
-    const { notNow, tests } = advise(results(['hum', 'hums']), { equipment: ['lamp'] });
+    const { notNow, tests } = adviceAfter(results(['hum', 'hums']), { equipment: ['lamp'] });
     expect(notNow).toMatchObject([
       { test: 'hum', reason: 'already-done', missing: [] },
       { test: 'vacuum', reason: 'equipment', missing: ['gauge'] },
@@ -131,8 +131,8 @@ describe('what is not proposed says why', () => {
         dependentPairs: [{ a: 'wheel-look', b: 'vacuum', shared: 'flow', treatment: 'same question: do one' }],
       }),
     );
-    const belief = updateBelief(paired, { context: {}, observations: results(['vacuum', 'weak']) });
-    expect(nextActions(paired, belief).notNow).toContainEqual(
+    const belief = beliefOf(paired, { context: {}, observations: results(['vacuum', 'weak']) });
+    expect(advise(paired, belief).notNow).toContainEqual(
       expect.objectContaining({
         test: 'wheel-look',
         reason: 'same-question',

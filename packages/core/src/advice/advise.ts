@@ -1,6 +1,6 @@
 import type { Belief } from '../belief/belief.ts';
 import type { SweptFacts } from '../belief/sweepFacts.ts';
-import { sweptFactsOf } from '../belief/updateBelief.ts';
+import { sweptFactsOf } from '../belief/beliefOf.ts';
 import type { CompiledModel, CompiledTest } from '../compiled/compiledModel.ts';
 import { makeStepFacts } from '../steps/makeStepFacts.ts';
 import type { NextStep } from '../steps/nextStep.ts';
@@ -35,7 +35,7 @@ const CAUSES_SHOWN = 5;
  * Once a repair is recorded as having cured, the best step is to prove it; what would be done if the fault came back stays beside it.
  * @throws EvidenceError circumstances or a belief that are none of this model, prices that are no prices
  * Source: one-step lookahead on expected cost of repair, Heckerman, Breese & Rommelse 1995, CACM 38(3):49-57. */
-export function nextActions(compiled: CompiledModel, belief: Belief, circumstances: Circumstances = {}): Advice {
+export function advise(compiled: CompiledModel, belief: Belief, circumstances: Circumstances = {}): Advice {
   checkCircumstances(compiled, circumstances);
   const swept = sweptFactsOf(compiled, belief);
   const open = accessBits(compiled, circumstances.openAccess ?? []);

@@ -14,7 +14,7 @@ const sweptOf = new WeakMap<Belief, { readonly compiled: CompiledModel; readonly
 /** Exact belief over causes given intake facts and observations, and what every test would show now; the order of observations does
  * not matter.
  * @throws EvidenceError unknown or inapplicable ids, malformed likelihoods, or evidence that no cause can produce. */
-export function updateBelief(compiled: CompiledModel, facts: Facts): Belief {
+export function beliefOf(compiled: CompiledModel, facts: Facts): Belief {
   const swept = sweepFacts(compiled, facts);
   const belief: Belief = {
     ...rankingOf(compiled, swept),
