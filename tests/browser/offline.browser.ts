@@ -21,7 +21,7 @@ const kept = (page: Page): Promise<void> =>
   });
 
 test('after the first visit the page opens without a network, with the case and everything loaded late', async () => {
-  const { page, complaints, strangers } = await playground.open({ viewport: PHONE });
+  const { page, complaints, strangers } = await playground.open({ viewport: PHONE, keepsItself: true });
   await kept(page);
   await page.getByLabel('When does it misfire?').selectOption({ label: 'Only under load' });
   const before = await leaders(page);
@@ -45,7 +45,7 @@ test('after the first visit the page opens without a network, with the case and 
 });
 
 test('the page can be installed: a manifest with icons that are what it says they are', async () => {
-  const { page } = await playground.open();
+  const { page } = await playground.open({ keepsItself: true });
   const { manifest, icons } = await page.evaluate(async () => {
     const address = document.querySelector<HTMLLinkElement>('link[rel=manifest]')!.href;
     const manifest = await (await fetch(address)).json();

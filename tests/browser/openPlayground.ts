@@ -15,10 +15,14 @@ export interface OpenPage {
 export interface Playground {
   readonly address: string;
   /** @param options of the browser; `address` opens the page where something else serves it; with `worksBeside` the page's worker answers: without,
-   * what is worked out beside the page never comes, which spares a whole core to tests that do not look at it.
+   * what is worked out beside the page never comes, which spares a whole core to tests that do not look at it; with `keepsItself` the whole page is kept on the device to be opened without a network.
    * @param before runs in the page before anything of it. @param heading shown once the page can be used. */
   open(
-    options?: BrowserContextOptions & { readonly address?: string; readonly worksBeside?: boolean },
+    options?: BrowserContextOptions & {
+      readonly address?: string;
+      readonly worksBeside?: boolean;
+      readonly keepsItself?: boolean;
+    },
     before?: () => void,
     heading?: string,
   ): Promise<OpenPage>;
@@ -35,7 +39,7 @@ export async function servePlayground(): Promise<Playground> {
   return {
     address: served.address,
     async open(
-      { address = served.address, worksBeside = false, ...options } = {},
+      { address = served.address, worksBeside = false, keepsItself = false, ...options } = {},
       before = undefined,
       heading = 'Most likely now',
     ) {
@@ -43,8 +47,9 @@ export async function servePlayground(): Promise<Playground> {
       // a page left open goes on working in the background and slows the tests after it
       onTestFinished(() => context.close());
       context.setDefaultTimeout(120_000); // of every window; slow machines: what should be there is found as soon as it is
+      if (!worksBeside) await context.addInitScript(silenceWorkers);
+      if (!keepsItself) await context.addInitScript(withoutServiceWorker);
       const page = await context.newPage();
-      if (!worksBeside) await page.addInitScript(silenceWorkers);
       if (before) await page.addInitScript(before);
       const complaints: string[] = [];
       const strangers: string[] = [];
@@ -82,6 +87,11 @@ function silenceWorkers(): void {
     terminate(): void {}
   }
   Object.defineProperty(globalThis, 'Worker', { value: SilentWorker });
+}
+
+/** In the page: a browser that knows no service workers. */
+function withoutServiceWorker(): void {
+  Reflect.deleteProperty(Navigator.prototype, 'serviceWorker');
 }
 
 /** The most likely causes at the head of the page, as "name chance". */

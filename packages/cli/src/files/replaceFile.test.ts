@@ -86,16 +86,6 @@ test('what a killed process left beside it is taken away; a trap laid there is n
   expect(namesBeside(path)).toEqual(['case.json', 'victim']);
 });
 
-test('while another faultodds holds the file nothing is written', () => {
-  const path = place('held', 'old');
-  const lock = join(folder, 'held', '.case.json.lock');
-  // the process that runs these tests has a parent, and that one runs
-  writeFileSync(lock, `${process.ppid}`);
-  expect(() => replaceFile(path, 'new')).toThrow('being written by another faultodds');
-  expect(readFileSync(path, 'utf8')).toBe('old');
-  rmSync(lock);
-});
-
 test.each([
   ['a folder', () => folder, 'it is a folder'],
   ['a folder that is not there', () => join(folder, 'no', 'case.json'), 'there is no such file or folder'],
