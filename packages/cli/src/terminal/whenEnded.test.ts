@@ -89,7 +89,7 @@ describe.skipIf(!isBuilt || !hasScript)('ask that is ended in mid-question', () 
   test.concurrent(
     'a terminal that is closed: the answers are left; with --keep they stand in their file',
     // on a busy machine the program is now and then gone before it has left them: tried again, not yet mended
-    { retry: 4, timeout: 600_000 },
+    { timeout: 600_000 },
     async () => {
       const folder = mkdtempSync(join(root, 'closed-'));
       const session = asked(folder);

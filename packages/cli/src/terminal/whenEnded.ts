@@ -5,7 +5,7 @@ const HUNG_UP = 129;
  * The exit code after a signal is 128 and its number. @returns to be called when the work is done: then nothing is acted on. */
 export function whenEnded(process: NodeJS.Process, act: () => void): () => void {
   const ended = (code: number): void => {
-    release();
+    // the signals are still taken: a terminal that closes fails first and sends its signal afterwards, in the middle of this
     act();
     // the questions are not through, and nothing went wrong: whoever answered is gone
     if (code === 0) process.exitCode = HUNG_UP;
