@@ -57,7 +57,7 @@ test('every confirming test confirms a sight, needs nothing more opened than it,
     else expect(open, confirm).toContain(second!.access);
     expect(second!.minutes.best).toBeGreaterThan(0);
     const pair = model.dependentPairs.find(({ a, b }) => a === look && b === confirm);
-    expect(pair?.treatment, `${look}, ${confirm}`).toMatch(/^handled by/);
+    expect(pair?.kind, `${look}, ${confirm}`).toBe('modelled');
   }
 });
 

@@ -5,6 +5,7 @@ export type {
   Caution,
   ContextFeature,
   ContextValue,
+  Dependence,
   DependentPair,
   Driving,
   Hazard,
@@ -41,7 +42,8 @@ export { modelIdentity, type ModelIdentity } from './model/modelIdentity.ts';
 export type { OutcomeNames, PartName, Renaming } from './model/renaming.ts';
 export { namesToday, type NamesToday } from './model/namesToday.ts';
 export { changeNumber } from './compiled/changeNumber.ts';
-export { lintModel, type LintFinding } from './compiled/lintModel.ts';
+export { lintModel } from './compiled/lintModel.ts';
+export type { LintFinding } from './compiled/lintFinding.ts';
 export { rangeOfProbability } from './distributions/rangeOfProbability.ts';
 
 // belief

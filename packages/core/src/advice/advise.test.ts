@@ -128,7 +128,7 @@ describe('what is not proposed says why', () => {
     const paired = compileModel(
       parseModel({
         ...pump,
-        dependentPairs: [{ a: 'wheel-look', b: 'vacuum', shared: 'flow', treatment: 'same question: do one' }],
+        dependentPairs: [{ a: 'wheel-look', b: 'vacuum', kind: 'same-question', shared: 'flow', note: 'either' }],
       }),
     );
     const belief = beliefOf(paired, { context: {}, observations: results(['vacuum', 'weak']) });

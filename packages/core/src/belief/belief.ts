@@ -1,4 +1,5 @@
 import type { Facts } from '../evidence/facts.ts';
+import type { Dependence } from '../model/model.ts';
 
 /** A cause with its probability now and at intake. */
 export interface RankedCause {
@@ -7,16 +8,21 @@ export interface RankedCause {
   readonly prior: number;
 }
 
-/** Something about the evidence itself that a reader should know. */
-export interface BeliefWarning {
-  /** `same-fact`: two pieces of evidence tell one fact; `repeated`: one test entered again; `asleep`: the fault was not present. */
-  readonly kind: 'same-fact' | 'repeated' | 'asleep';
-  /** Observation ids, or `context:<feature>`. */
-  readonly items: readonly string[];
-  /** What the model says about it: the shared fact and how it is treated. */
-  readonly shared: string;
-  readonly treatment: string;
-}
+/** Something about the evidence itself that a reader should know: ids only, `sentenceForWarning` words it. `items` are the ids of the
+ * observations it is about, or `context:<feature>`. */
+export type BeliefWarning =
+  /** Both parts of a pair that the model calls dependent (or of overlapping intake facts: `same-fact`) are on record, and both count in
+   * full. `a` and `b` as the model names them. */
+  | {
+      readonly kind: Exclude<Dependence, 'modelled'>;
+      readonly a: string;
+      readonly b: string;
+      readonly items: readonly string[];
+    }
+  /** A test was entered more than once: a repeat counts only for what the first run did not tell. */
+  | { readonly kind: 'repeated'; readonly test: string; readonly items: readonly string[] }
+  /** A test that needs the fault was run while it was not present: its result says nothing. */
+  | { readonly kind: 'asleep'; readonly test: string; readonly items: readonly string[] };
 
 /** The ranking of causes, given the facts. Probabilities are keyed by id and sum to 1. */
 export interface CauseRanking {

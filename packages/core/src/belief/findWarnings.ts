@@ -2,10 +2,13 @@ import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { BeliefWarning } from './belief.ts';
 import type { Facts } from '../evidence/facts.ts';
 import { testAsked } from '../evidence/testAsked.ts';
+import type { Model } from '../model/model.ts';
 
-/** What a reader should know about the evidence itself: one fact told twice, tests repeated, tests run while the fault slept. */
+type PairWarning = Extract<BeliefWarning, { readonly a: string }>;
+
+/** What a reader should know about the evidence itself: what hangs together and counts twice, tests repeated, tests run while the fault
+ * slept. */
 export function findWarnings(compiled: CompiledModel, facts: Facts): readonly BeliefWarning[] {
-  const { model } = compiled;
   const asked = facts.observations.map((observation) => ({ observation, test: testAsked(compiled, observation) }));
   const idsOf = (name: string): readonly string[] => {
     const [feature = '', value] = name.split(':');
@@ -13,46 +16,29 @@ export function findWarnings(compiled: CompiledModel, facts: Facts): readonly Be
       return value === undefined || facts.context[feature] === value ? [`context:${feature}`] : [];
     return asked.filter(({ test }) => test === name).map(({ observation }) => observation.id);
   };
-  const pairs = [
-    ...model.dependentPairs.filter(({ treatment }) => !/^(handled|cause-level)/.test(treatment)),
-    ...model.contextOverlaps.map(({ a, b }) => ({
-      a,
-      b,
-      shared: `${a} and ${b}`,
-      treatment: 'these say the same thing: enter one of them',
-    })),
-  ];
-  const sameFact = pairs.flatMap(({ a, b, shared, treatment }): BeliefWarning[] => {
-    const [first, second] = [idsOf(a), idsOf(b)];
-    return first.length > 0 && second.length > 0
-      ? [{ kind: 'same-fact', items: [...first, ...second], shared, treatment }]
-      : [];
+  const dependent = pairsThatCountTwice(compiled.model).flatMap((pair): BeliefWarning[] => {
+    const [first, second] = [idsOf(pair.a), idsOf(pair.b)];
+    return first.length > 0 && second.length > 0 ? [{ ...pair, items: [...first, ...second] }] : [];
   });
   const repeated = [...new Set(asked.map(({ test }) => test))].flatMap((test): BeliefWarning[] => {
     const items = idsOf(test);
-    return test !== '' && items.length > 1
-      ? [
-          {
-            kind: 'repeated',
-            items,
-            shared: test,
-            treatment: 'a repeat counts only for what the first run did not tell',
-          },
-        ]
-      : [];
+    return test !== '' && items.length > 1 ? [{ kind: 'repeated', test, items }] : [];
   });
   const asleep = asked.flatMap(({ observation, test }): BeliefWarning[] => {
     const needsFault = compiled.tests.get(test)?.test.faultMustBeActive === true;
     return observation.kind === 'result' && needsFault && observation.faultActive === 'no'
-      ? [
-          {
-            kind: 'asleep',
-            items: [observation.id],
-            shared: test,
-            treatment: 'the fault was not present: the result says nothing',
-          },
-        ]
+      ? [{ kind: 'asleep', test, items: [observation.id] }]
       : [];
   });
-  return [...sameFact, ...repeated, ...asleep];
+  return [...dependent, ...repeated, ...asleep];
+}
+
+/** Pairs that belief takes for independent though they are not, each once. */
+function pairsThatCountTwice({ dependentPairs, contextOverlaps }: Model): readonly Omit<PairWarning, 'items'>[] {
+  const isListed = (first: string, second: string): boolean =>
+    dependentPairs.some(({ a, b }) => (a === first && b === second) || (a === second && b === first));
+  return [
+    ...dependentPairs.flatMap(({ a, b, kind }) => (kind === 'modelled' ? [] : [{ kind, a, b }])),
+    ...contextOverlaps.flatMap(({ a, b }) => (isListed(a, b) ? [] : [{ kind: 'same-fact' as const, a, b }])),
+  ];
 }

@@ -1,21 +1,15 @@
 import type { CompiledModel } from './compiledModel.ts';
+import type { LintFinding } from './lintFinding.ts';
+import { lintPairs } from './lintPairs.ts';
 import { separationOf } from './separation.ts';
-
-/** Something legal but suspicious in a model. */
-export interface LintFinding {
-  /** `causes-not-separated`, `test-says-nothing`, `row-never-used`, `weight-without-range`. */
-  readonly code: string;
-  /** JSON Pointer. */
-  readonly path: string;
-  readonly message: string;
-}
 
 /** Total variation below which a test's results look alike under two causes; the dossier's own limit for "hard pairs". */
 export const SEPARATES = 0.5;
 const SAYS_SOMETHING = 0.02;
 
 /** Reports what is legal but suspicious: pairs of causes that no single test separates (total variation below 0.5), tests that never
- * change a ranking, rows that no configuration reaches, weights without a range. */
+ * change a ranking, rows that no configuration reaches, weights without a range, pairs of tests called `modelled` that read nothing in
+ * common. Messages are for the author of the model, in English, as those of errors. */
 export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
   const { model, testList } = compiled;
   const causes = model.causes.map(({ id }) => id);
@@ -48,7 +42,7 @@ export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
           },
         ],
   );
-  return [...pairs, ...silent, ...unusedRows(compiled), ...bare];
+  return [...pairs, ...silent, ...unusedRows(compiled), ...bare, ...lintPairs(model)];
 }
 
 /** Rows behind earlier ones that always match first. */

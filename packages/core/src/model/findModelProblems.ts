@@ -1,6 +1,7 @@
 import { makeProblem } from '../validation/makeProblem.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import { findCycle } from './findCycle.ts';
+import { findPairProblems } from './findPairProblems.ts';
 import { findReadingModelProblems } from './findReadingModelProblems.ts';
 import { findReferenceProblems } from './findReferenceProblems.ts';
 import { findRenamingProblems } from './findRenamingProblems.ts';
@@ -14,6 +15,7 @@ export function findModelProblems(model: Model): Problem[] {
   return [
     ...findSourceProblems(model),
     ...findReferenceProblems(model),
+    ...findPairProblems(model),
     ...findRowProblems(model),
     ...findSizeProblems(model),
     ...findReadingModelProblems(model),

@@ -160,12 +160,23 @@ export interface Caution {
   readonly staysWhileOpen?: true;
 }
 
-/** Two pieces of evidence that are not independent, and how the model treats them. */
+/** How two pieces of evidence hang together: they ask one question, so that the answer to one answers the other; they tell one fact twice;
+ * one slip can make both wrong (one gauge, one detector); or the mechanisms and causes of the model account for what they share. */
+export const dependences = ['same-question', 'same-fact', 'shared-error', 'modelled'] as const;
+
+/** One of `dependences`. */
+export type Dependence = (typeof dependences)[number];
+
+/** Two pieces of evidence that are not independent. */
 export interface DependentPair {
+  /** A test or an intake feature, or one answer to it as `feature:value`. */
   readonly a: string;
   readonly b: string;
+  readonly kind: Dependence;
+  /** What they have in common, in a word or two. */
   readonly shared: string;
-  readonly treatment: string;
+  /** Why, for people: nothing is decided by it. */
+  readonly note: string;
 }
 
 /** How a repair is proved. */

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { idSchema as id } from './idSchema.ts';
 import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
-import { drivings, hazards } from './model.ts';
+import { dependences, drivings, hazards } from './model.ts';
 import { readingModelSchema } from './readingModelSchema.ts';
 import { renamingSchema } from './renamingSchema.ts';
 
@@ -183,7 +183,7 @@ const shape = {
   equipment: listOf(z.strictObject({ id, label: text, common: z.boolean() })),
   cautions: listOf(caution),
   plausibleFrom: probability,
-  dependentPairs: listOf(z.strictObject({ a: text, b: text, shared: text, treatment: text })),
+  dependentPairs: listOf(z.strictObject({ a: text, b: text, kind: z.enum(dependences), shared: text, note: text })),
   verification,
   valveFaultSigns: listOf(
     z.strictObject({

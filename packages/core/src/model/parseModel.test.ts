@@ -29,6 +29,8 @@ test('a model is returned as it came, and not touched', () => {
   expect(parseModel(frozen)).toEqual(pumpModel());
 });
 
+const pair = { a: 'hum', b: 'wheel-look', kind: 'same-fact', shared: 'water', note: 'for tests' } as const;
+
 describe('one mistake, one problem, in its place', () => {
   const cases: readonly (readonly [string, (model: Draft<Model>) => void, string, string])[] = [
     ['a row that sums to 1.02', (m) => (m.tests[0]!.rows[0]!.p['hums'] = 0.92), 'row-not-one', '/tests/0/rows/0/p'],
@@ -52,6 +54,42 @@ describe('one mistake, one problem, in its place', () => {
       (m) => (m.mechanisms[0]!.rows = m.tests[0]!.rows),
       'mechanism-rows',
       '/mechanisms/0',
+    ],
+    [
+      'a pair with a part nobody knows',
+      (m) => m.dependentPairs.push({ ...pair, b: 'wheel-lok' }),
+      'pair-part-unknown',
+      '/dependentPairs/0/b',
+    ],
+    [
+      'a pair with an answer nobody gives',
+      (m) => m.dependentPairs.push({ ...pair, b: 'filter:paper' }),
+      'value-unknown',
+      '/dependentPairs/0/b',
+    ],
+    [
+      'a test paired with itself',
+      (m) => m.dependentPairs.push({ ...pair, b: 'hum' }),
+      'pair-with-itself',
+      '/dependentPairs/0',
+    ],
+    [
+      'a pair given twice',
+      (m) => m.dependentPairs.push(pair, { ...pair, a: pair.b, b: pair.a }),
+      'pair-twice',
+      '/dependentPairs/1',
+    ],
+    [
+      'an intake answer that asks the question of a test',
+      (m) => m.dependentPairs.push({ ...pair, b: 'filter:fitted', kind: 'same-question' }),
+      'pair-no-test',
+      '/dependentPairs/0/kind',
+    ],
+    [
+      'intake facts that overlap, one of them unknown',
+      (m) => m.contextOverlaps.push({ a: 'filter', b: 'hose' }),
+      'pair-part-unknown',
+      '/contextOverlaps/0/b',
     ],
     ['a cause of no group', (m) => (m.causes[1]!.group = 'wind'), 'group-unknown', '/causes/1/group'],
     [

@@ -44,7 +44,7 @@ export function problemOfCase(
   const testAt = new Map(tests.map(({ test }, at) => [test.id, at]));
   const sameQuestion = (id: string): readonly number[] =>
     model.dependentPairs
-      .filter(({ a, b, treatment }) => treatment.startsWith('same question') && (a === id || b === id))
+      .filter(({ a, b, kind }) => kind === 'same-question' && (a === id || b === id))
       .flatMap(({ a, b }) => testAt.get(a === id ? b : a) ?? []);
 
   const facts = repairFactsOf(compiled, tariff);

@@ -23,7 +23,7 @@ export function findTestsNotNow(
     }
     if (done.has(id)) return [{ test: id, reason: 'already-done', missing: [] }];
     const answered = model.dependentPairs
-      .filter(({ treatment }) => treatment.startsWith('same question'))
+      .filter(({ kind }) => kind === 'same-question')
       .flatMap(({ a, b }) => (a === id && done.has(b) ? [b] : b === id && done.has(a) ? [a] : []));
     if (answered.length > 0) return [{ test: id, reason: 'same-question', missing: answered }];
     const missing = equipment === undefined ? [] : needed.filter((tool) => !equipment.includes(tool));

@@ -5,27 +5,40 @@ import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
 import { english } from '../languages/english.ts';
 
-/** What a reader should know about the evidence itself: told twice, repeated, or seen while the fault slept.
+/** What a reader should know about the evidence itself: what counts twice, was repeated, or was seen while the fault slept.
  * @param facts those the belief was made of; they name what the warning's ids mean. */
 export function sentenceForWarning(
   model: Model,
   facts: Facts,
-  { kind, items, shared, treatment }: BeliefWarning,
+  warning: BeliefWarning,
   language: Language = english,
 ): string {
   const { messages } = language;
-  const quoted = (parts: readonly string[]): string => messages.and(parts.map((part) => messages.quoted(part)));
-  const names = [...new Set(items.map((item) => describeItem(model, facts, item, language)))];
-  switch (kind) {
+  switch (warning.kind) {
+    case 'same-question':
+      return messages.pairSameQuestion(partsOfPair(model, facts, warning, language));
     case 'same-fact':
-      return isOverlap(model, shared)
-        ? messages.overlap({ items: quoted(names), treatment })
-        : messages.sameFact({ items: quoted(names), shared, treatment });
+      return messages.pairSameFact(partsOfPair(model, facts, warning, language));
+    case 'shared-error':
+      return messages.pairSharedError(partsOfPair(model, facts, warning, language));
     case 'repeated':
-      return messages.repeated({ test: nameOf(model.tests, shared, language), times: items.length });
+      return messages.repeated({ test: nameOf(model.tests, warning.test, language), times: warning.items.length });
     case 'asleep':
-      return messages.asleep({ test: nameOf(model.tests, shared, language) });
+      return messages.asleep({ test: nameOf(model.tests, warning.test, language) });
   }
+}
+
+/** What both parts are called, and what the model calls their common thing; overlapping intake facts have no name for it. */
+function partsOfPair(
+  model: Model,
+  facts: Facts,
+  { a, b, items }: Extract<BeliefWarning, { readonly a: string }>,
+  language: Language,
+): { items: string; shared: string } {
+  const { messages } = language;
+  const names = [...new Set(items.map((item) => describeItem(model, facts, item, language)))];
+  const pair = model.dependentPairs.find((one) => one.a === a && one.b === b);
+  return { items: messages.and(names.map((name) => messages.quoted(name))), shared: pair?.shared ?? '' };
 }
 
 function describeItem(model: Model, { observations }: Facts, item: string, language: Language): string {
@@ -35,9 +48,4 @@ function describeItem(model: Model, { observations }: Facts, item: string, langu
   return observation.kind === 'result'
     ? nameOf(model.tests, observation.test, language)
     : nameOf(model.repairs, observation.repair, language);
-}
-
-/** Overlapping intake facts share nothing with a name of its own: `shared` is then made of their ids. */
-function isOverlap(model: Model, shared: string): boolean {
-  return model.contextOverlaps.some(({ a, b }) => shared === `${a} and ${b}`);
 }

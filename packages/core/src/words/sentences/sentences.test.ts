@@ -9,6 +9,7 @@ import { advise } from '../../advice/advise.ts';
 import { explainCase } from '../../explanation/explainCase.ts';
 import type { Explanation } from '../../explanation/explanation.ts';
 import { compileModel } from '../../compiled/compileModel.ts';
+import type { Model } from '../../model/model.ts';
 import { parseModel } from '../../model/parseModel.ts';
 import { describeObservation } from './describeObservation.ts';
 import { sentenceForAdvice } from './sentenceForAdvice.ts';
@@ -182,12 +183,23 @@ test('warnings name what they are about by its label', () => {
     '“Suction at the inlet” was done 2 times: a repeat counts only for what the first run did not tell.',
   );
   expect(words).toContain('“Listen for the hum” was done while the fault was not there: it says nothing.');
-  expect(
-    sentenceForWarning(model, facts, {
-      kind: 'same-fact',
-      items: ['context:filter', 'r2'],
-      shared: 'dirt',
-      treatment: 'enter one',
-    }),
-  ).toBe('“Filter” and “Suction at the inlet” tell one thing (dirt): enter one.');
+  const pair = { a: 'filter', b: 'vacuum', items: ['context:filter', 'r2'] };
+  const paired = {
+    ...model,
+    dependentPairs: [{ a: 'filter', b: 'vacuum', kind: 'same-fact', shared: 'dirt', note: 'not said' }],
+  } as const;
+  const said = (kind: 'same-fact' | 'same-question' | 'shared-error', of: Model): string =>
+    sentenceForWarning(of, facts, { kind, ...pair });
+  expect(said('same-fact', paired)).toBe(
+    '“Filter” and “Suction at the inlet” tell the same fact (dirt), and it counts twice: enter only one of them.',
+  );
+  expect(said('same-fact', model)).toBe(
+    '“Filter” and “Suction at the inlet” tell the same fact, and it counts twice: enter only one of them.',
+  );
+  expect(said('same-question', paired)).toBe(
+    '“Filter” and “Suction at the inlet” ask the same question (dirt), and both count: enter only one of them.',
+  );
+  expect(said('shared-error', paired)).toBe(
+    'One slip can make “Filter” and “Suction at the inlet” wrong together (dirt): the second confirms the first less than the ranking makes of it.',
+  );
 });

@@ -71,8 +71,12 @@ export const messages: Language['messages'] = {
   alreadyDone: (p) => `„${p.test}“ ist erledigt.`,
   sameQuestion: (p) => `„${p.test}“ fragt, was ${p.by} schon beantwortet hat.`,
 
-  sameFact: (p) => `${p.items} sagen dasselbe (${p.shared}): ${p.treatment}.`,
-  overlap: (p) => `${p.items}: ${p.treatment}.`,
+  pairSameQuestion: (p) =>
+    `${p.items} stellen dieselbe Frage${inBrackets(p.shared)}, und beides zählt: Nur eines davon eingeben.`,
+  pairSameFact: (p) =>
+    `${p.items} sagen dasselbe${inBrackets(p.shared)}, und es zählt doppelt: Nur eines davon eingeben.`,
+  pairSharedError: (p) =>
+    `Ein Versehen kann ${p.items} zugleich verfälschen${inBrackets(p.shared)}: Das zweite bestätigt das erste weniger, als die Rangfolge daraus macht.`,
   repeated: (p) =>
     `„${p.test}“ wurde ${p.times}-mal gemacht: Eine Wiederholung zählt nur für das, was der erste Durchgang nicht sagte.`,
   asleep: (p) => `„${p.test}“ wurde gemacht, während der Fehler nicht da war: Es sagt nichts.`,
@@ -92,3 +96,7 @@ export const messages: Language['messages'] = {
   inTurn: (parts) => parts.join(', dann '),
   and: (parts) => (parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} und ${parts.at(-1)}`),
 };
+
+function inBrackets(text: string): string {
+  return text === '' ? '' : ` (${text})`;
+}

@@ -134,11 +134,15 @@ export const messages = {
   alreadyDone: (p: { test: string }): string => `“${p.test}” is done.`,
   sameQuestion: (p: { test: string; by: string }): string => `“${p.test}” asks what ${p.by} has answered.`,
 
-  /** Two pieces of evidence tell one fact. `treatment` is the model's own note. */
-  sameFact: (p: { items: string; shared: string; treatment: string }): string =>
-    `${p.items} tell one thing (${p.shared}): ${p.treatment}.`,
-  /** The same without a name for what they share. */
-  overlap: (p: { items: string; treatment: string }): string => `${p.items}: ${p.treatment}.`,
+  /** Two pieces of evidence ask one question; `shared` is the model's name for what they have in common, or nothing. */
+  pairSameQuestion: (p: { items: string; shared: string }): string =>
+    `${p.items} ask the same question${inBrackets(p.shared)}, and both count: enter only one of them.`,
+  /** They tell one fact. */
+  pairSameFact: (p: { items: string; shared: string }): string =>
+    `${p.items} tell the same fact${inBrackets(p.shared)}, and it counts twice: enter only one of them.`,
+  /** They can be wrong for one reason. */
+  pairSharedError: (p: { items: string; shared: string }): string =>
+    `One slip can make ${p.items} wrong together${inBrackets(p.shared)}: the second confirms the first less than the ranking makes of it.`,
   repeated: (p: { test: string; times: number }): string =>
     `“${p.test}” was done ${p.times} times: a repeat counts only for what the first run did not tell.`,
   asleep: (p: { test: string }): string => `“${p.test}” was done while the fault was not there: it says nothing.`,
@@ -169,6 +173,10 @@ export const messages = {
   and: (parts: readonly string[]): string =>
     parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`,
 } as const;
+
+function inBrackets(text: string): string {
+  return text === '' ? '' : ` (${text})`;
+}
 
 function misfires(count: string): string {
   return plural('en', Number(count), { one: 'misfire', other: 'misfires' });

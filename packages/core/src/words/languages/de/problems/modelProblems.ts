@@ -66,6 +66,16 @@ export const modelProblems: typeof english = {
   'mechanism-unknown/here': (p) => [`hier nicht bekannt: Mechanismus „${p.id}“`, nearest(p.nearest)],
   'value-unknown/of-feature': (p) => [`„${p.feature}“ kennt die Antwort „${p.value}“ nicht`, nearest(p.nearest)],
   'state-unknown/of-mechanism': (p) => [`„${p.mechanism}“ kennt den Zustand „${p.state}“ nicht`, nearest(p.nearest)],
+  'pair-part-unknown': (p) => [`weder Prüfung noch Frage zum Fahrzeug: „${p.name}“`, nearest(p.nearest)],
+  'pair-with-itself': (p) => [
+    `„${p.name}“ ist mit sich selbst verbunden`,
+    'wie oft sich der Fehler einer Prüfung wiederholt, sagt ihre `repeatability`: das Paar entfernen',
+  ],
+  'pair-twice': (p) => [`„${p.a}“ und „${p.b}“ sind schon ein Paar`, 'beide zusammenfassen: eine Art, eine Notiz'],
+  'pair-no-test': (p) => [
+    `„${p.name}“ ist keine Prüfung; keine andere kann dieselbe Frage stellen`,
+    '`same-fact` verwenden, wo eine Antwort zum Fahrzeug sagt, was eine Prüfung zeigt',
+  ],
   'mechanism-cycle': (p) => [
     `ein Mechanismus hängt von sich selbst ab: ${p.circle.join(' -> ')}`,
     'einen dieser Eltern entfernen',

@@ -74,6 +74,22 @@ export const modelProblems = {
     `'${p.mechanism}' has no state '${p.state}'`,
     nearest(p.nearest),
   ],
+  'pair-part-unknown': (p: { name: string; nearest: string | undefined }): Worded => [
+    `'${p.name}' is neither a test nor an intake feature`,
+    nearest(p.nearest),
+  ],
+  'pair-with-itself': (p: { name: string }): Worded => [
+    `'${p.name}' is paired with itself`,
+    'a test that is run again shares its error by its `repeatability`: remove the pair',
+  ],
+  'pair-twice': (p: { a: string; b: string }): Worded => [
+    `'${p.a}' and '${p.b}' are a pair already`,
+    'join the two: one kind, one note',
+  ],
+  'pair-no-test': (p: { name: string }): Worded => [
+    `'${p.name}' is no test, so no other can ask its question`,
+    'use `same-fact` where an intake answer tells what a test shows',
+  ],
   'mechanism-cycle': (p: { circle: readonly string[] }): Worded => [
     `mechanism depends on itself: ${p.circle.join(' -> ')}`,
     'remove one of these parents',

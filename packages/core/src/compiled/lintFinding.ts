@@ -1,0 +1,8 @@
+/** Something legal but suspicious in a model. */
+export interface LintFinding {
+  /** `causes-not-separated`, `test-says-nothing`, `row-never-used`, `weight-without-range`, `pair-not-modelled`. */
+  readonly code: string;
+  /** JSON Pointer. */
+  readonly path: string;
+  readonly message: string;
+}
