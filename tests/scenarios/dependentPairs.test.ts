@@ -1,5 +1,5 @@
 // Pairs of evidence that hang together, as the knowledge gives them: what belief and advice make of their kind, and of their kind alone.
-import { compileModel, nextActions, parseModel, updateBelief, type Facts, type Model } from '@faultodds/core';
+import { compileModel, advise, parseModel, beliefOf, type Facts, type Model } from '@faultodds/core';
 import { misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
 
@@ -10,15 +10,13 @@ const replaced: Facts = {
 };
 const answersTo = (of: Model): { readonly notNow: readonly string[]; readonly warnings: readonly string[] } => {
   const compiled = compileModel(of);
-  const belief = updateBelief(compiled, replaced);
-  const both = updateBelief(compiled, {
+  const belief = beliefOf(compiled, replaced);
+  const both = beliefOf(compiled, {
     ...replaced,
     observations: [...replaced.observations, { kind: 'result', id: 'r2', test: 'coil-swap', outcome: 'stays' }],
   });
   return {
-    notNow: nextActions(compiled, belief).notNow.flatMap(({ test: id, reason }) =>
-      reason === 'same-question' ? [id] : [],
-    ),
+    notNow: advise(compiled, belief).notNow.flatMap(({ test: id, reason }) => (reason === 'same-question' ? [id] : [])),
     warnings: both.warnings.map(({ kind, items }) => `${kind}: ${items.join(', ')}`),
   };
 };
