@@ -1,7 +1,8 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import * as core from '@faultodds/core';
-import * as words from '@faultodds/core/words/en';
+import * as words from '@faultodds/core/words';
+import * as english from '@faultodds/core/words/en';
 import * as schema from '@faultodds/core/schema';
 import * as inference from '@faultodds/inference';
 import * as analysis from '@faultodds/inference/analysis';
@@ -19,7 +20,8 @@ import { sourceFiles } from './sourceFiles.ts';
 const modules: Readonly<Record<string, unknown>> = {
   '@faultodds/core': core,
   '@faultodds/core/schema': schema,
-  '@faultodds/core/words/en': words,
+  '@faultodds/core/words': words,
+  '@faultodds/core/words/en': english,
   '@faultodds/inference': inference,
   '@faultodds/inference/analysis': analysis,
   '@faultodds/inference/each': each,

@@ -7,7 +7,9 @@ const entries = [
   'packages/inference/src/index.ts',
   'packages/core/src/index.ts',
   'packages/core/src/entries/schema.ts',
+  'packages/core/src/entries/words/sentences.ts',
   'packages/core/src/entries/words/en.ts',
+  'packages/core/src/entries/words/de.ts',
 ];
 const program = ts.createProgram(
   entries.map((entry) => join(root, entry)),

@@ -1,40 +1,13 @@
-import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import { build } from 'vite';
 import { describe, expect, test } from 'vitest';
-import { root } from '../fixtures/filesUnder.ts';
+import { bundleOf } from './bundleOf.ts';
 
 // Bytes a consumer ships, minified and gzipped, built by Vite from the sources. Ceilings stand just above today's size and are raised
 // in the commit that needs it.
 
-// a place to resolve packages from; no such file exists
-const entry = join(root, 'tests/sizesEntry.js');
-
 /** kB (1000 bytes) of a bundle that uses all of `code`'s exports. */
 async function sizeKb(code: string, external: readonly string[] = []): Promise<number> {
-  const result = await build({
-    root,
-    configFile: false,
-    logLevel: 'silent',
-    resolve: { conditions: ['source', 'module', 'browser', 'production'] },
-    plugins: [
-      {
-        name: 'entry',
-        resolveId: (id) => (id === entry ? id : undefined),
-        load: (id) => (id === entry ? code : undefined),
-      },
-    ],
-    build: {
-      write: false,
-      minify: true,
-      target: 'es2022',
-      // not lib mode, which leaves white space in
-      rollupOptions: { input: entry, preserveEntrySignatures: 'strict', external: [...external] },
-    },
-  });
-  const outputs = (Array.isArray(result) ? result : [result]).flatMap((one) => ('output' in one ? one.output : []));
-  const text = outputs.map((chunk) => (chunk.type === 'chunk' ? chunk.code : '')).join('\n');
-  return gzipSync(text, { level: 9 }).length / 1000;
+  return gzipSync((await bundleOf(code, external)).code, { level: 9 }).length / 1000;
 }
 
 const dependencies = ['@faultodds/inference', 'zod', 'zod/mini', 'immer', 'jstat', 'd3-random'];

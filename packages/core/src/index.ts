@@ -115,10 +115,6 @@ export { exactDynamicProgramming } from './solvers/exactDynamicProgramming.ts';
 export type { CostSpread, Plan, PlanBranch, PlanStep } from './plan/plan.ts';
 export { makePlan, type MakePlanOptions } from './plan/makePlan.ts';
 export { cautionsOfPlan } from './plan/cautionsOfPlan.ts';
-export { planLabels, type PlanLabels } from './plan/planLabels.ts';
-export { planAsText } from './plan/planAsText.ts';
-export { planAsMermaid } from './plan/planAsMermaid.ts';
-export { planAsSvg } from './plan/planAsSvg.ts';
 export { repairOrTest, type CauseThresholds, type RepairOrTest } from './advice/repairOrTest.ts';
 export {
   whatWouldItTake,

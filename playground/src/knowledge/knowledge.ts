@@ -13,6 +13,7 @@ import {
   textIn,
   beliefOf,
 } from '@faultodds/core';
+import { describeReading } from '@faultodds/core/words';
 import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
 
@@ -76,7 +77,7 @@ export function loadKnowledge(misfire: unknown, demoCases: readonly unknown[]): 
 
   const seen = ({ test, outcome, likelihood, reading }: TestResult): string => {
     const label = outcome === undefined ? '' : outcomeLabel(test, outcome);
-    if (reading !== undefined) return [say.describeReading(reading), label].filter(Boolean).join(', ');
+    if (reading !== undefined) return [describeReading(reading, say), label].filter(Boolean).join(', ');
     if (label !== '') return label;
     const shares = Object.entries(likelihood ?? {}).sort(([, a], [, b]) => b - a);
     return shares.length > 0

@@ -1,4 +1,5 @@
 import { engineLimits, engineOf, type CaseState } from '@faultodds/core';
+import { describeEngine } from '@faultodds/core/words';
 import { say } from '../words/say.ts';
 import type { CaseStore } from './caseStore.svelte.ts';
 
@@ -39,7 +40,7 @@ export function createEngine(store: () => CaseStore): Engine {
     begun = suspect === 0 ? { id, stated, said } : null;
     if (suspect === 0) return;
     const engine = { cylinders, suspect, ...(bank === 0 ? {} : { bank }) };
-    store().record({ kind: 'engine-set', ...engine }, say.describeEngine(engine));
+    store().record({ kind: 'engine-set', ...engine }, describeEngine(engine, say));
   };
   return {
     get cylinders() {

@@ -56,9 +56,9 @@ async function takeUp(code: LanguageCode): Promise<void> {
     speak(english.t);
     saySo(english.say);
   } else {
-    const [{ german }, sentences] = await Promise.all([import('../words/de.ts'), import('@faultodds/core/words/de')]);
-    speak(german);
-    saySo(sentences);
+    const [labels, core] = await Promise.all([import('../words/de.ts'), import('@faultodds/core/words/de')]);
+    speak(labels.german);
+    saySo(core.german);
   }
   document.documentElement.lang = code;
 }

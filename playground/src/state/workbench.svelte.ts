@@ -1,4 +1,5 @@
 import { FaultoddsError, type Session, caseState, loadCase, recordEvent, saveCase } from '@faultodds/core';
+import { sentencesForNotices } from '@faultodds/core/words';
 import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
 import { beginCase } from './beginCase.ts';
@@ -175,7 +176,7 @@ export function createWorkbench(
 
   /** What opening a case has to tell: a model that differs, entries without a place. */
   function toldOf({ notices }: Session): string {
-    return say.sentencesForNotices(knowledge.model, notices).join(' ');
+    return sentencesForNotices(knowledge.model, notices, say).join(' ');
   }
 
   /** Does something with the device; whatever goes wrong is said. */

@@ -1,4 +1,5 @@
 import { observationsFromCodes, parseTroubleCodes } from '@faultodds/core';
+import { describeCodeMeaning, describeProblem } from '@faultodds/core/words';
 import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
 import type { Engine } from '../state/engine.svelte.ts';
@@ -57,10 +58,10 @@ export function codesView(
       };
     }),
     malformed: list.malformed.map((piece) =>
-      t.entry.malformedAt(piece.text, piece.at + 1, say.describeProblem(piece).hint),
+      t.entry.malformedAt(piece.text, piece.at + 1, describeProblem(piece, say).hint),
     ),
     kept: kept.map((code) =>
-      t.entry.keptLine(code.code.code, say.describeCodeMeaning(code.meaning), t.entry.reason[code.reason]),
+      t.entry.keptLine(code.code.code, describeCodeMeaning(code.meaning, say), t.entry.reason[code.reason]),
     ),
     remarks: remarks.map(t.entry.codeRemark),
   };

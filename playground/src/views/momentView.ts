@@ -1,4 +1,5 @@
 import type { ObservationMove } from '@faultodds/core';
+import { describeObservation, sentenceForObservation, sentenceWithoutObservation } from '@faultodds/core/words';
 import { say } from '../words/say.ts';
 import type { FigureTable } from '../figures/figureTable.ts';
 import { shortChance } from '../words/shortChance.ts';
@@ -48,13 +49,14 @@ export function momentView(knowledge: Knowledge, trail: Trail, column: string): 
   }
   const byDegree = step.observation.kind === 'result' && step.observation.outcome === undefined;
   return {
-    heading: t.moment.result(at + 1, say.describeObservation(knowledge.model, step.observation)),
+    heading: t.moment.result(at + 1, describeObservation(knowledge.model, step.observation, say)),
     sentences: [
-      say.sentenceForObservation(knowledge.model, step),
-      say.sentenceWithoutObservation(
+      sentenceForObservation(knowledge.model, step, say),
+      sentenceWithoutObservation(
         knowledge.model,
         { beliefs: moments, observations: [{ rankingWithout: rankingWithout(knowledge, facts, column) }] },
         0,
+        say,
       ),
     ],
     rows: step.movers.map(({ cause, before, after, weightDecibans }) => ({

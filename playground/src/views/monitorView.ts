@@ -5,6 +5,7 @@ import {
   parseReading,
   ReadingError,
 } from '@faultodds/core';
+import { describeProblem } from '@faultodds/core/words';
 import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
 import type { Engine } from '../state/engine.svelte.ts';
@@ -34,7 +35,7 @@ export function monitorView(
     ([cylinder]) => Number(cylinder) <= engine.cylinders,
   );
   const lines = problems.map((problem) => {
-    const { message, hint } = say.describeProblem(problem);
+    const { message, hint } = describeProblem(problem, say);
     return t.entry.byte(problem.path.slice(1), message, hint);
   });
   const found = { counts: counts.map(([cylinder, misfires]) => ({ cylinder, misfires })) };

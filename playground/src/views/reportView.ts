@@ -7,6 +7,15 @@ import {
   naturalFrequencies,
   type RankedCause,
 } from '@faultodds/core';
+import {
+  describeEngine,
+  sentenceForAdvice,
+  sentenceForNotNow,
+  sentenceForObservation,
+  sentenceForStopping,
+  sentenceForWarning,
+  sentencesForNotices,
+} from '@faultodds/core/words';
 import { say } from '../words/say.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
@@ -98,12 +107,12 @@ export function reportView(knowledge: Knowledge, snapshot: Snapshot, trail: Trai
     proving,
     steps: stepsOf(knowledge, snapshot, trail, costs),
     total: t.report.total(say.formatMoney(costs.total.total), say.formatMinutes(costs.total.minutes)),
-    advice: say.sentenceForAdvice(model, advice),
-    stopping: say.sentenceForStopping(model, advice),
+    advice: sentenceForAdvice(model, advice, say),
+    stopping: sentenceForStopping(model, advice, say),
     cautions: advice.best.cautions.map(knowledge.cautionText),
     cautionsLeft: cautionsLeft(advice).map(knowledge.cautionText),
     car: [
-      ...(state.engine === undefined ? [] : [{ label: t.report.engine, value: say.describeEngine(state.engine) }]),
+      ...(state.engine === undefined ? [] : [{ label: t.report.engine, value: describeEngine(state.engine, say) }]),
       ...model.context.flatMap(({ id, label, values }) => {
         const value = values.find((one) => one.id === state.context[id]);
         return value ? [{ label, value: value.label }] : [];
@@ -140,8 +149,8 @@ export function reportView(knowledge: Knowledge, snapshot: Snapshot, trail: Trai
     ].filter((sentence) => sentence !== ''),
     notes: state.notes,
     remarks: [
-      ...belief.warnings.map((warning) => say.sentenceForWarning(model, belief.facts, warning)),
-      ...say.sentencesForNotices(model, session.notices),
+      ...belief.warnings.map((warning) => sentenceForWarning(model, belief.facts, warning, say)),
+      ...sentencesForNotices(model, session.notices, say),
     ],
   };
 }
@@ -162,7 +171,7 @@ function stepsOf(knowledge: Knowledge, { state }: Snapshot, trail: Trail, costs:
       cost: price ? say.formatMoney(price.total) : '',
       minutes: price ? say.formatMinutes(price.minutes) : '',
       leading: leader ? t.report.leading(knowledge.causeLabel(leader.cause), shortChance(leader.probability)) : '',
-      reason: step ? say.sentenceForObservation(knowledge.model, step) : '',
+      reason: step ? sentenceForObservation(knowledge.model, step, say) : '',
     };
   });
 }
@@ -187,7 +196,7 @@ function leftUndone(knowledge: Knowledge, { tests, notNow }: Advice): readonly s
   const [pays, costs] = [named(true), named(false)];
   const reasons = notNow
     .filter(({ reason }) => reason !== 'already-done')
-    .map((one) => say.sentenceForNotNow(knowledge.model, one));
+    .map((one) => sentenceForNotNow(knowledge.model, one, say));
   const left = [pays && t.report.leftPays(pays), costs && t.report.leftCosts(costs), ...reasons].filter(
     (sentence) => sentence !== '',
   );

@@ -12,7 +12,7 @@ import { report } from './en/report.ts';
 import { stepsWords } from './en/steps.ts';
 import { shiftWords } from './en/shift.ts';
 
-/** Words of the screen, by place. Sentences about belief and advice come from `@faultodds/core/words/en`.
+/** Words of the screen, by place. Sentences about belief and advice come from `@faultodds/core/words`.
  * Notes for translators: functions receive finished phrases (a chance such as "31 %", a price such as "70 units"); order them freely. */
 export const t = {
   /** Language tag, for the page and for how numbers and dates are written. */

@@ -1,8 +1,9 @@
 import type { Problem } from '@faultodds/core';
+import { describeProblem } from '@faultodds/core/words';
 import { say } from './say.ts';
 
 /** What is wrong and what to do about it, in the language spoken now, as one line. */
 export function problemInWords(problem: Problem): string {
-  const { message, hint } = say.describeProblem(problem);
+  const { message, hint } = describeProblem(problem, say);
   return [message, hint].filter(Boolean).join('. ');
 }

@@ -1,12 +1,11 @@
-import * as english from '@faultodds/core/words/en';
+import type { Language } from '@faultodds/core/words';
+import { english } from '@faultodds/core/words/en';
 
-/** The sentences of core in one language. */
-export type Sentences = typeof english;
+/** The language that core's sentences and numbers are written in now: handed to the makers of `@faultodds/core/words`. Read it when drawing,
+ * never at module load. */
+export let say: Language = english;
 
-/** Core's sentences in the language spoken now. Read it when drawing, never at module load. */
-export let say: Sentences = english;
-
-/** Takes up the sentences of another language. */
-export function saySo(sentences: Sentences): void {
-  say = sentences;
+/** Takes up another language. */
+export function saySo(language: Language): void {
+  say = language;
 }

@@ -9,7 +9,8 @@ import {
   type Facts,
   type Session,
 } from '@faultodds/core';
-import { describeEngine } from '@faultodds/core/words/en';
+import { describeEngine } from '@faultodds/core/words';
+import { english } from '@faultodds/core/words/en';
 import { askEngine } from './askEngine.ts';
 import { describeIntakeQuestion } from '../print/describeIntakeQuestion.ts';
 import type { Desk } from './desk.ts';
@@ -36,7 +37,7 @@ export async function askIntakeChange(
     {
       value: ENGINE,
       label: 'Cylinders, and which one misfires',
-      ...(state.engine === undefined ? {} : { hint: `now: ${describeEngine(state.engine)}` }),
+      ...(state.engine === undefined ? {} : { hint: `now: ${describeEngine(state.engine, english)}` }),
     },
     ...open.map((question) => ({
       value: question.feature,

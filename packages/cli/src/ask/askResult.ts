@@ -1,5 +1,6 @@
 import { nextObservationId, type CaseEvent, type CompiledModel, type Model, type Session } from '@faultodds/core';
-import { sentenceForNotNow, sentenceForTest } from '@faultodds/core/words/en';
+import { sentenceForNotNow, sentenceForTest } from '@faultodds/core/words';
+import { english } from '@faultodds/core/words/en';
 import { askActivity } from './askActivity.ts';
 import { askShown } from './askShown.ts';
 import type { Desk } from './desk.ts';
@@ -50,10 +51,14 @@ function choicesOf(model: Model, { advice }: Standing): Choice[] {
     ...advice.tests.map((one) => ({
       value: one.test,
       label: labelOf(model.tests, one.test),
-      hint: sentenceForTest(one),
+      hint: sentenceForTest(one, english),
     })),
     ...advice.notNow
       .filter(({ reason }) => reason !== 'not-applicable')
-      .map((one) => ({ value: one.test, label: labelOf(model.tests, one.test), hint: sentenceForNotNow(model, one) })),
+      .map((one) => ({
+        value: one.test,
+        label: labelOf(model.tests, one.test),
+        hint: sentenceForNotNow(model, one, english),
+      })),
   ];
 }

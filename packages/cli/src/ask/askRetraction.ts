@@ -1,5 +1,6 @@
 import type { CaseEvent, CaseState, Model } from '@faultodds/core';
-import { describeObservation } from '@faultodds/core/words/en';
+import { describeObservation } from '@faultodds/core/words';
+import { english } from '@faultodds/core/words/en';
 import type { Prompter } from '../terminal/prompter.ts';
 
 /** Asks which result is taken back. @returns events to record; nothing when left. */
@@ -10,7 +11,10 @@ export async function askRetraction(
 ): Promise<CaseEvent[] | undefined> {
   const id = await prompter.choose(
     'Which result is taken back?',
-    observations.map((observation) => ({ value: observation.id, label: describeObservation(model, observation) })),
+    observations.map((observation) => ({
+      value: observation.id,
+      label: describeObservation(model, observation, english),
+    })),
   );
   return id === undefined ? undefined : [{ kind: 'observation-retracted', id }];
 }

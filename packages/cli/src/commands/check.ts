@@ -8,6 +8,7 @@ import {
   type Diagnosability,
   type Problem,
 } from '@faultodds/core';
+import { describeProblem } from '@faultodds/core/words';
 import { closestName } from '../read/closestName.ts';
 import { loadKnowledge } from '../read/loadKnowledge.ts';
 import { paint } from '../terminal/paint.ts';
@@ -31,7 +32,7 @@ export interface CheckOptions {
  * @throws CommandError nothing to check can be read there */
 export async function check(terminal: Terminal, path: string, options: CheckOptions): Promise<number> {
   const { json = false, tables = false, language } = options;
-  const { describeProblem } = wordsOf(language);
+  const words = wordsOf(language);
   const parts = await readModelParts(path);
   const {
     kind,
@@ -40,7 +41,7 @@ export async function check(terminal: Terminal, path: string, options: CheckOpti
     findings,
     told,
   } = isCase(parts.input) ? await checkCase(parts) : checkModel(parts);
-  const problems = found.map((one) => ({ code: one.code, path: one.path, ...describeProblem(one) }));
+  const problems = found.map((one) => ({ code: one.code, path: one.path, ...describeProblem(one, words) }));
   if (json) {
     const valid = problems.length === 0;
     const document = { format: 'faultodds-check', version: 1, kind, valid, problems, findings, diagnosability: told };

@@ -1,5 +1,6 @@
 import { observationsFromCodes, parseTroubleCodes } from '@faultodds/core';
-import { describeObservation } from '@faultodds/core/words/en';
+import { describeObservation } from '@faultodds/core/words';
+import { english } from '@faultodds/core/words/en';
 import { CommandError } from '../terminal/commandError.ts';
 import { describeKeptCode, describeCodeRemark, describeMalformed } from '../print/describeCodes.ts';
 import { loadKnowledge } from '../read/loadKnowledge.ts';
@@ -49,7 +50,7 @@ export async function codes(terminal: Terminal, pieces: readonly string[], optio
     version: 1,
     cylinder,
     of,
-    observations: read.observations.map((one) => ({ ...one, what: describeObservation(model, one) })),
+    observations: read.observations.map((one) => ({ ...one, what: describeObservation(model, one, english) })),
     kept: read.kept.map((one) => ({ ...one, what: describeKeptCode(one) })),
     malformed: malformed.map((one) => ({ text: one.text, at: one.at, hint: one.hint, what: describeMalformed(one) })),
     remarks: read.remarks.map((one) => ({ ...one, what: describeCodeRemark(one) })),

@@ -16,6 +16,16 @@ import {
   type CompiledModel,
   type Solution,
 } from '@faultodds/core';
+import {
+  planAsMermaid,
+  planAsSvg,
+  planAsText,
+  planLabels,
+  sentenceForAdvice,
+  sentenceForBound,
+  sentencesForNotices,
+  titleForPlan,
+} from '@faultodds/core/words';
 import { circumstancesWith, type PriceOptions } from '../read/circumstancesWith.ts';
 import { closestName } from '../read/closestName.ts';
 import { CommandError } from '../terminal/commandError.ts';
@@ -78,18 +88,18 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
   const solution = terminal.interactive ? await untilInterrupted(process, find) : await find();
   const found = makePlan(problem, solution, steps === undefined ? {} : { depth: steps });
   const words = wordsOf(options.language);
-  const labels = words.planLabels(model);
+  const labels = planLabels(model, words);
   const opening = open === undefined ? undefined : openingOf(compiled, belief, circumstances, open);
 
   if (options.svg !== undefined) {
     // what XML forbids is left out already; what makes a line read other than it is is spelled out
-    replaceFile(options.svg, visibleText(words.planAsSvg(found, labels, words.titleForPlan(state.title))));
+    replaceFile(options.svg, visibleText(planAsSvg(found, labels, words, titleForPlan(state.title, words))));
   }
   if (options.json === true) {
     const document = {
       ...found,
       case: state.id,
-      notices: words.sentencesForNotices(model, session.notices),
+      notices: sentencesForNotices(model, session.notices, words),
       examined: solution.progress.steps,
       ...(opening === undefined ? {} : { opening }),
     };
@@ -97,7 +107,7 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
     return;
   }
   if (options.mermaid === true) {
-    terminal.write(words.planAsMermaid(found, labels));
+    terminal.write(planAsMermaid(found, labels, words));
     return;
   }
   const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
@@ -105,14 +115,14 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
   if (session.demo !== undefined) paragraph('An invented case, for teaching.');
   printNotices(terminal, model, session, options.language);
   const advice = advise(compiled, belief, circumstances);
-  if (advice.proof !== undefined) paragraph(words.sentenceForAdvice(model, advice));
+  if (advice.proof !== undefined) paragraph(sentenceForAdvice(model, advice, words));
   terminal.write('\n');
-  for (const line of words.planAsText(found, labels).trimEnd().split('\n')) {
+  for (const line of planAsText(found, labels, words).trimEnd().split('\n')) {
     const [indent = ''] = /^ */.exec(line) ?? [];
     terminal.write(`${foldText(line.trimStart(), terminal.width, indent)}\n`);
   }
   terminal.write('\n');
-  paragraph(words.sentenceForBound(found, solution.progress.steps));
+  paragraph(sentenceForBound(found, solution.progress.steps, words));
   if (options.svg !== undefined) paragraph(`Drawn to ${options.svg}.`);
   if (opening !== undefined) printOpening(terminal, model, opening);
   else paragraph('With --open <access>: when to open something, and what to look at then.');

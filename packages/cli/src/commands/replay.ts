@@ -5,7 +5,8 @@ import {
   sentenceForObservation,
   sentenceForWarning,
   sentenceWithoutObservation,
-} from '@faultodds/core/words/en';
+} from '@faultodds/core/words';
+import { english } from '@faultodds/core/words/en';
 import { circumstancesWith, type PriceOptions } from '../read/circumstancesWith.ts';
 import { conflictSentences } from '../print/printConflict.ts';
 import { doubtOf } from '../print/doubtOf.ts';
@@ -75,26 +76,26 @@ export async function replay(terminal: Terminal, name: string, options: ReplayOp
   if (session.demo !== undefined) paragraph('An invented case, for teaching.');
   printNotices(terminal, model, session);
   if (options.two === true) paragraph('Two causes at once are allowed for.');
-  if (state.engine !== undefined) paragraph(`${describeEngine(state.engine)}.`);
+  if (state.engine !== undefined) paragraph(`${describeEngine(state.engine, english)}.`);
   printContext(terminal, model, state.context);
 
   heading('At intake');
   printRanking(terminal, model, explanation.beliefs[0], { top });
   explanation.observations.forEach((step, at) => {
     const [before, after] = [explanation.beliefs[at], explanation.beliefs[at + 1]];
-    heading(`${at + 1}. ${describeObservation(model, step.observation)}`);
+    heading(`${at + 1}. ${describeObservation(model, step.observation, english)}`);
     if (after !== undefined) printRanking(terminal, model, after, before === undefined ? { top } : { top, before });
     const { observation } = step;
     if (observation.kind === 'result' && observation.reading !== undefined) {
       printReading(terminal, compiled, { ...observation, reading: observation.reading });
     }
-    paragraph(sentenceForObservation(model, step));
-    paragraph(sentenceWithoutObservation(model, explanation, at));
+    paragraph(sentenceForObservation(model, step, english));
+    paragraph(sentenceWithoutObservation(model, explanation, at, english));
     if (step.observation.note !== undefined) paragraph(`Note: ${step.observation.note}`);
   });
   if (belief.warnings.length + conflict.length > 0) heading('Bear in mind');
   for (const sentence of conflict) paragraph(sentence);
-  for (const warning of belief.warnings) paragraph(sentenceForWarning(model, facts, warning));
+  for (const warning of belief.warnings) paragraph(sentenceForWarning(model, facts, warning, english));
   if (state.openAccess.length > 0) {
     heading('Open now');
     paragraph(state.openAccess.map((id) => labelOf(model.access, id)).join('; '));

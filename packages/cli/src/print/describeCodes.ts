@@ -1,5 +1,6 @@
 import type { CodeRemark, KeptCode, MalformedCode } from '@faultodds/core';
-import { describeCodeMeaning } from '@faultodds/core/words/en';
+import { describeCodeMeaning } from '@faultodds/core/words';
+import { english } from '@faultodds/core/words/en';
 
 const reasons: Readonly<Record<KeptCode['reason'], string>> = {
   'says-nothing-here': 'says nothing about this misfire',
@@ -14,7 +15,7 @@ const reasons: Readonly<Record<KeptCode['reason'], string>> = {
 /** A code that made no result, and why. */
 export function describeKeptCode({ code, meaning, reason }: KeptCode): string {
   const status = code.status === 'stored' ? '' : ` ${code.status}`;
-  return `${code.code}${status}: ${describeCodeMeaning(meaning)}; ${reasons[reason]}`;
+  return `${code.code}${status}: ${describeCodeMeaning(meaning, english)}; ${reasons[reason]}`;
 }
 
 /** A piece of a list that is no code, and what was probably meant. */

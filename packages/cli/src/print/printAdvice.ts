@@ -1,11 +1,10 @@
 import type { Advice, Model } from '@faultodds/core';
+import { sentenceForAdvice, sentenceForStopping, sentenceForTest } from '@faultodds/core/words';
 import {
+  english,
   formatMinutes,
   formatMoney,
   formatProbability,
-  sentenceForAdvice,
-  sentenceForStopping,
-  sentenceForTest,
   stopAndTow,
   usualCaution,
 } from '@faultodds/core/words/en';
@@ -24,19 +23,19 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
   };
   const cautions = (ids: readonly string[]): void => printCautions(terminal, model, ids, '     ');
   terminal.write(`${paint(terminal, 'caution', foldText(stopAndTow, terminal.width, '  '))}\n`);
-  paragraph(sentenceForAdvice(model, advice));
+  paragraph(sentenceForAdvice(model, advice, english));
   printCautions(terminal, model, advice.best.cautions, '     ');
   if (advice.proof !== undefined) {
     terminal.write(`\n  ${paint(terminal, 'strong', 'In this order')}\n`);
     advice.proof.order.forEach((step, at) => paragraph(`${at + 1}. ${step}`));
   }
-  paragraph(sentenceForStopping(model, advice));
+  paragraph(sentenceForStopping(model, advice, english));
 
   const tests = advice.tests.slice(0, steps);
   if (tests.length > 0) terminal.write(`\n  ${paint(terminal, 'strong', 'Tests, best value for their price first')}\n`);
   tests.forEach((test, at) => {
     paragraph(`${at + 1}. ${labelOf(model.tests, test.test)}`);
-    paragraph(sentenceForTest(test), '     ');
+    paragraph(sentenceForTest(test, english), '     ');
     opens(test.accessToOpen);
     cautions(test.cautions);
   });

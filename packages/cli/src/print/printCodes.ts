@@ -1,5 +1,6 @@
 import type { CodeObservations, MalformedCode, Model } from '@faultodds/core';
-import { describeObservation } from '@faultodds/core/words/en';
+import { describeObservation } from '@faultodds/core/words';
+import { english } from '@faultodds/core/words/en';
 import { describeCodeRemark, describeKeptCode, describeMalformed } from './describeCodes.ts';
 import { foldText } from '../terminal/foldText.ts';
 import { paint } from '../terminal/paint.ts';
@@ -19,7 +20,7 @@ export function printCodes(
   heading(observations.length === 0 ? 'No result: nothing here speaks of this cylinder' : 'Results');
   for (const observation of observations) {
     const from = observation.note === undefined ? '' : ` (${observation.note})`;
-    paragraph(`${describeObservation(model, observation)}${from}`);
+    paragraph(`${describeObservation(model, observation, english)}${from}`);
   }
   if (kept.length > 0) heading('Say nothing here');
   for (const code of kept) paragraph(describeKeptCode(code));

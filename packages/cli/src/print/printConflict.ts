@@ -1,5 +1,6 @@
 import type { EvidenceConflict, Model } from '@faultodds/core';
-import { describeObservation } from '@faultodds/core/words/en';
+import { describeObservation } from '@faultodds/core/words';
+import { english } from '@faultodds/core/words/en';
 import { foldText } from '../terminal/foldText.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
@@ -21,11 +22,13 @@ export function conflictSentences(model: Model, { totalBits, pairs, helpsMost }:
     `The results do not fit together (${bits(totalBits)} of conflict): one may be mistaken, or it is a rare fault, one that is not listed, or two at once.`,
     ...(pair === undefined
       ? []
-      : [`Worst pair: “${describeObservation(model, pair.a)}” and “${describeObservation(model, pair.b)}”.`]),
+      : [
+          `Worst pair: “${describeObservation(model, pair.a, english)}” and “${describeObservation(model, pair.b, english)}”.`,
+        ]),
     ...(helpsMost === undefined
       ? []
       : [
-          `Look first at “${describeObservation(model, helpsMost.observation)}”: ${without(helpsMost.totalBitsWithout)}.`,
+          `Look first at “${describeObservation(model, helpsMost.observation, english)}”: ${without(helpsMost.totalBitsWithout)}.`,
         ]),
   ];
 }

@@ -1,5 +1,6 @@
 import { caseState, explainCase, factsOf, type CompiledModel, type Session } from '@faultodds/core';
-import { describeObservation, sentenceForObservation, sentenceWithoutObservation } from '@faultodds/core/words/en';
+import { describeObservation, sentenceForObservation, sentenceWithoutObservation } from '@faultodds/core/words';
+import { english } from '@faultodds/core/words/en';
 import { foldText } from '../terminal/foldText.ts';
 import { paint } from '../terminal/paint.ts';
 import { printContext } from './printContext.ts';
@@ -13,9 +14,16 @@ export function printReasons(terminal: Terminal, compiled: CompiledModel, sessio
   terminal.write('\n');
   printContext(terminal, model, state.context);
   explanation.observations.forEach((step, at) => {
-    const heading = foldText(`${at + 1}. ${describeObservation(model, step.observation)}`, terminal.width, '  ');
+    const heading = foldText(
+      `${at + 1}. ${describeObservation(model, step.observation, english)}`,
+      terminal.width,
+      '  ',
+    );
     terminal.write(`${paint(terminal, 'strong', heading)}\n`);
-    for (const text of [sentenceForObservation(model, step), sentenceWithoutObservation(model, explanation, at)]) {
+    for (const text of [
+      sentenceForObservation(model, step, english),
+      sentenceWithoutObservation(model, explanation, at, english),
+    ]) {
       terminal.write(`${foldText(text, terminal.width, '     ')}\n`);
     }
   });

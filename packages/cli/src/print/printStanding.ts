@@ -14,7 +14,8 @@ import {
   type ObservationExplanation,
   type Session,
 } from '@faultodds/core';
-import { sentenceForAdvice, sentenceForObservation, sentenceForWarning, stopAndTow } from '@faultodds/core/words/en';
+import { sentenceForAdvice, sentenceForObservation, sentenceForWarning } from '@faultodds/core/words';
+import { english, stopAndTow } from '@faultodds/core/words/en';
 import { foldText } from '../terminal/foldText.ts';
 import { labelOf } from './labelOf.ts';
 import { paint } from '../terminal/paint.ts';
@@ -66,19 +67,19 @@ export function printStanding(
   const { latest } = now;
   const known = before?.belief.facts.observations ?? now.belief.facts.observations;
   if (latest !== undefined && !known.some(({ id }) => id === latest.observation.id)) {
-    paragraph(sentenceForObservation(model, latest));
+    paragraph(sentenceForObservation(model, latest, english));
   }
   const warned = new Set(before?.belief.warnings.map((warning) => JSON.stringify(warning)));
   for (const warning of now.belief.warnings) {
     if (!warned.has(JSON.stringify(warning)))
-      paragraph(`Mind: ${sentenceForWarning(model, now.belief.facts, warning)}`);
+      paragraph(`Mind: ${sentenceForWarning(model, now.belief.facts, warning, english)}`);
   }
   // said again only when it changed
   if (JSON.stringify(before?.conflict) !== JSON.stringify(now.conflict)) printConflict(terminal, model, now.conflict);
   if (now.openAccess.length > 0) {
     paragraph(`Open now: ${now.openAccess.map((id) => labelOf(model.access, id)).join('; ')}.`);
   }
-  const advice = foldText(sentenceForAdvice(model, now.advice), terminal.width, '  ');
+  const advice = foldText(sentenceForAdvice(model, now.advice, english), terminal.width, '  ');
   terminal.write(`${paint(terminal, 'strong', advice)}\n`);
   printCautions(terminal, model, now.advice.best.cautions);
   terminal.write(`${paint(terminal, 'caution', foldText(stopAndTow, terminal.width, '  '))}\n`);

@@ -20,7 +20,8 @@ import {
   sentencesForNotices,
   sentenceForWarning,
   sentenceWithoutObservation,
-} from '@faultodds/core/words/en';
+} from '@faultodds/core/words';
+import { english } from '@faultodds/core/words/en';
 import type { Doubt } from './doubtOf.ts';
 import { labelOf } from './labelOf.ts';
 import { nameOfNumber } from './nameOfNumber.ts';
@@ -119,24 +120,24 @@ export function replayDocument(
     version: 1,
     case: { id, title, invented: demo !== undefined, ...(engine === undefined ? {} : { engine }), context },
     model: modelIdentity(model),
-    notices: sentencesForNotices(model, session.notices),
+    notices: sentencesForNotices(model, session.notices, english),
     intake: labelled(explanation.beliefs[0].ranking),
     observations: explanation.observations.map((step, at) => ({
       id: step.observation.id,
-      what: describeObservation(model, step.observation),
+      what: describeObservation(model, step.observation, english),
       ...readingOf(compiled, step.observation),
       ranking: labelled(explanation.beliefs[at + 1]?.ranking ?? []),
       weightDecibans: step.weightDecibans,
-      why: sentenceForObservation(model, step),
-      without: sentenceWithoutObservation(model, explanation, at),
+      why: sentenceForObservation(model, step, english),
+      without: sentenceWithoutObservation(model, explanation, at, english),
     })),
-    warnings: belief.warnings.map((warning) => sentenceForWarning(model, belief.facts, warning)),
+    warnings: belief.warnings.map((warning) => sentenceForWarning(model, belief.facts, warning, english)),
     conflict,
     ...(doubt === undefined ? {} : { doubt: doubtDocument(compiled, doubt) }),
     openAccess,
     advice: {
-      why: sentenceForAdvice(model, advice),
-      stopping: sentenceForStopping(model, advice),
+      why: sentenceForAdvice(model, advice, english),
+      stopping: sentenceForStopping(model, advice, english),
       ...advice,
       tests: advice.tests.slice(0, steps),
       repairNow: { ...advice.repairNow, steps: advice.repairNow.steps.slice(0, steps) },

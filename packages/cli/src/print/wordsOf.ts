@@ -1,10 +1,11 @@
-import * as german from '@faultodds/core/words/de';
-import * as english from '@faultodds/core/words/en';
+import type { Language } from '@faultodds/core/words';
+import { german } from '@faultodds/core/words/de';
+import { english } from '@faultodds/core/words/en';
 
 /** Languages that core's sentences can be printed in. */
 export type LanguageCode = 'en' | 'de';
 
-/** The sentences of core in a language; English where none is asked for. */
-export function wordsOf(language: LanguageCode = 'en'): typeof english {
+/** The language of a code, for the sentence makers of core; English where none is asked for. */
+export function wordsOf(language: LanguageCode = 'en'): Language {
   return language === 'de' ? german : english;
 }

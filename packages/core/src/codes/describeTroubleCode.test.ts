@@ -28,12 +28,12 @@ test.each([
   ['P0019', { kind: 'cam', bank: 2 }],
   ['P0344', { kind: 'cam', bank: 1 }],
   ['P0345', { kind: 'cam', bank: 2 }],
-  ['P0420', { kind: 'other', standardClass: 'auxiliary emission controls' }],
-  ['P1234', { kind: 'other', standardClass: 'powertrain, defined by the maker' }],
-  ['P0A80', { kind: 'other', standardClass: 'hybrid propulsion' }],
-  ['P3401', { kind: 'other', standardClass: 'cylinder deactivation' }],
-  ['U0100', { kind: 'other', standardClass: 'network communication, standard' }],
-  ['B1234', { kind: 'other', standardClass: 'body, defined by the maker or reserved' }],
+  ['P0420', { kind: 'other', standardClass: 'emission-controls' }],
+  ['P1234', { kind: 'other', standardClass: 'powertrain-of-the-maker' }],
+  ['P0A80', { kind: 'other', standardClass: 'hybrid-propulsion' }],
+  ['P3401', { kind: 'other', standardClass: 'cylinder-deactivation' }],
+  ['U0100', { kind: 'other', standardClass: 'network-standard' }],
+  ['B1234', { kind: 'other', standardClass: 'body-other' }],
 ])('%s', (code, meaning) => {
   expect(describeTroubleCode(code)).toEqual(meaning);
 });

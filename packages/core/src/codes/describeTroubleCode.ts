@@ -11,23 +11,24 @@ export type CodeMeaning =
   /** Says nothing here: named by the class the standard puts it in. */
   | { readonly kind: 'other'; readonly standardClass: StandardClass };
 
-/** The class of a code that says nothing here, after the groups of SAE J2012; a name, which `describeCodeMeaning` words in a language. */
+/** The class of a code that says nothing here, after the groups of SAE J2012; `other` codes of a system are the maker's or reserved. A
+ * name: `describeCodeMeaning` words it. */
 export type StandardClass =
-  | 'fuel and air metering and auxiliary emission controls'
-  | 'fuel and air metering'
-  | 'fuel and air metering, injector circuits'
-  | 'ignition system or misfire'
-  | 'auxiliary emission controls'
-  | 'vehicle speed, idle control and auxiliary inputs'
-  | 'computer and auxiliary outputs'
+  | 'fuel-air-and-emission-controls'
+  | 'fuel-and-air'
+  | 'fuel-air-and-injector-circuits'
+  | 'ignition-or-misfire'
+  | 'emission-controls'
+  | 'speed-idle-and-inputs'
+  | 'computer-and-outputs'
   | 'transmission'
-  | 'hybrid propulsion'
-  | 'cylinder deactivation'
-  | 'powertrain, defined by the maker'
-  | 'powertrain, reserved'
-  | `${CodeSystem}, ${'standard' | 'defined by the maker or reserved'}`;
+  | 'hybrid-propulsion'
+  | 'cylinder-deactivation'
+  | 'powertrain-of-the-maker'
+  | 'powertrain-reserved'
+  | `${CodeSystem}-${'standard' | 'other'}`;
 
-type CodeSystem = 'body' | 'chassis' | 'network communication' | 'unknown system';
+type CodeSystem = 'body' | 'chassis' | 'network' | 'unknown';
 
 /** Codes that tell something about the misfire without telling a cause. */
 export type Circumstance =
@@ -87,28 +88,28 @@ function letter(at: number): string {
 
 // Third character of powertrain codes of groups 0 and 2, from memory of SAE J2012
 const POWERTRAIN: Readonly<Record<string, StandardClass>> = {
-  0: 'fuel and air metering and auxiliary emission controls',
-  1: 'fuel and air metering',
-  2: 'fuel and air metering, injector circuits',
-  3: 'ignition system or misfire',
-  4: 'auxiliary emission controls',
-  5: 'vehicle speed, idle control and auxiliary inputs',
-  6: 'computer and auxiliary outputs',
+  0: 'fuel-air-and-emission-controls',
+  1: 'fuel-and-air',
+  2: 'fuel-air-and-injector-circuits',
+  3: 'ignition-or-misfire',
+  4: 'emission-controls',
+  5: 'speed-idle-and-inputs',
+  6: 'computer-and-outputs',
   7: 'transmission',
   8: 'transmission',
   9: 'transmission',
-  A: 'hybrid propulsion',
-  B: 'hybrid propulsion',
-  C: 'hybrid propulsion',
+  A: 'hybrid-propulsion',
+  B: 'hybrid-propulsion',
+  C: 'hybrid-propulsion',
 };
-const SYSTEM: Readonly<Record<string, CodeSystem>> = { B: 'body', C: 'chassis', U: 'network communication' };
+const SYSTEM: Readonly<Record<string, CodeSystem>> = { B: 'body', C: 'chassis', U: 'network' };
 
 function classOf(code: string): StandardClass {
   const [system = '', group = '', area = ''] = code;
   if (system !== 'P') {
-    return `${SYSTEM[system] ?? 'unknown system'}, ${group === '0' ? 'standard' : 'defined by the maker or reserved'}`;
+    return `${SYSTEM[system] ?? 'unknown'}-${group === '0' ? 'standard' : 'other'}`;
   }
-  if (group === '1' || (group === '3' && area < '4')) return 'powertrain, defined by the maker';
-  if (group === '3') return area === '4' ? 'cylinder deactivation' : 'powertrain, reserved';
-  return POWERTRAIN[area] ?? 'powertrain, reserved';
+  if (group === '1' || (group === '3' && area < '4')) return 'powertrain-of-the-maker';
+  if (group === '3') return area === '4' ? 'cylinder-deactivation' : 'powertrain-reserved';
+  return POWERTRAIN[area] ?? 'powertrain-reserved';
 }

@@ -6,6 +6,7 @@ import { planAsMermaid } from './planAsMermaid.ts';
 import { planAsSvg } from './planAsSvg.ts';
 import { planAsText } from './planAsText.ts';
 import { planLabels } from './planLabels.ts';
+import { english } from '../words/languages/english.ts';
 import { growingPlan } from '../solvers/boundedSearch.ts';
 import { exactDynamicProgramming } from '../solvers/exactDynamicProgramming.ts';
 import { tableProblem } from '../problem/tableProblem.ts';
@@ -86,23 +87,26 @@ test('a growing plan gets no worse, and ends where the search ends', () => {
 });
 
 describe('a plan drawn', () => {
-  const labels = planLabels({
-    tests: [
-      {
-        id: 'look',
-        label: 'Look & <see>',
-        outcomes: [
-          { id: 'outcome-1', label: 'says "fine"' },
-          { id: 'outcome-2', label: 'broken' },
-        ],
-      },
-    ] as unknown as Parameters<typeof planLabels>[0]['tests'],
-    repairs: [],
-    cautions: [],
-  });
+  const labels = planLabels(
+    {
+      tests: [
+        {
+          id: 'look',
+          label: 'Look & <see>',
+          outcomes: [
+            { id: 'outcome-1', label: 'says "fine"' },
+            { id: 'outcome-2', label: 'broken' },
+          ],
+        },
+      ] as unknown as Parameters<typeof planLabels>[0]['tests'],
+      repairs: [],
+      cautions: [],
+    },
+    english,
+  );
 
   test('as text: prices, probabilities and what is done then, indented', () => {
-    const lines = planAsText(plan, labels).split('\n');
+    const lines = planAsText(plan, labels, english).split('\n');
     expect(lines[0]).toBe('Expected cost 210 units');
     expect(lines).toContain('Look & <see> (10 units)');
     expect(lines).toContain('  broken, 25%:');
@@ -112,7 +116,7 @@ describe('a plan drawn', () => {
   });
 
   test('as Mermaid: a box per step, and no label ends its box', () => {
-    const mermaid = planAsMermaid(plan, labels);
+    const mermaid = planAsMermaid(plan, labels, english);
     expect(mermaid.startsWith('flowchart LR\n')).toBe(true);
     expect(mermaid).toContain('s0["Look #38; #60;see#62;<br/>10 units"]');
     expect(mermaid).toContain('s0 -->|"says #34;fine#34;, 75%"| s1');
@@ -120,7 +124,7 @@ describe('a plan drawn', () => {
   });
 
   test('as SVG: well formed, labelled, every step once', () => {
-    const svg = planAsSvg(plan, labels, 'What next & why');
+    const svg = planAsSvg(plan, labels, english, 'What next & why');
     expect(svg).toContain('role="img"');
     expect(svg).toContain('<title>What next &#38; why</title>');
     expect(svg.match(/<circle /g)).toHaveLength(4);
@@ -136,7 +140,7 @@ describe('a plan drawn', () => {
       step: () => `${forbidden}\tname 🔧`,
       outcome: () => `${'o'.repeat(22)}🔧${forbidden}`, // cut in the middle of a pair
     };
-    const svg = planAsSvg(plan, poisoned, `ti${forbidden}tle`);
+    const svg = planAsSvg(plan, poisoned, english, `ti${forbidden}tle`);
     expect(svg).toContain('<title>title</title>');
     expect(svg).toContain('\tname 🔧');
     // eslint-disable-next-line no-control-regex

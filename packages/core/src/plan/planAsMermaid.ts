@@ -3,11 +3,11 @@ import { hazardMark } from './hazardMark.ts';
 import { planLegend } from './planLegend.ts';
 import type { Plan, PlanStep } from './plan.ts';
 import type { PlanLabels } from './planLabels.ts';
-import { englishPlan, type PlanLanguage } from './planLanguage.ts';
+import type { PlanLanguage } from './planLanguage.ts';
 
 /** A plan as a Mermaid flowchart, from left to right: boxes are steps with their price and the numbers of their cautions, arrows their
  * outcomes; a box beside them holds every caution in full. */
-export function planAsMermaid(plan: Plan, labels: PlanLabels, language: PlanLanguage = englishPlan): string {
+export function planAsMermaid(plan: Plan, labels: PlanLabels, language: PlanLanguage): string {
   const { planWords, formatMoney, formatProbability } = language;
   const cautions = cautionsOfPlan(plan.root);
   const lines = ['flowchart LR'];

@@ -3,7 +3,7 @@ import { hazardMark } from './hazardMark.ts';
 import { planLegend } from './planLegend.ts';
 import type { Plan, PlanStep } from './plan.ts';
 import type { PlanLabels } from './planLabels.ts';
-import { englishPlan, type PlanLanguage } from './planLanguage.ts';
+import type { PlanLanguage } from './planLanguage.ts';
 
 const COLUMN = 480;
 // Where the line of a step ends and its branches begin, and where they are level again.
@@ -26,12 +26,7 @@ interface Placed {
 /** A plan as a standalone SVG drawing that takes the colour of the text around it: steps from left to right, outcomes on the lines
  * between them, thicker where they are likelier; at each step the numbers of its cautions, below the drawing every caution in full.
  * `title` is read out by screen readers. Characters that XML forbids (of control, halves of a pair) are left out. */
-export function planAsSvg(
-  plan: Plan,
-  labels: PlanLabels,
-  title?: string,
-  language: PlanLanguage = englishPlan,
-): string {
+export function planAsSvg(plan: Plan, labels: PlanLabels, language: PlanLanguage, title?: string): string {
   const { planWords, formatMoney, formatProbability } = language;
   const cautions = cautionsOfPlan(plan.root);
   let row = 0;

@@ -3,11 +3,11 @@ import { hazardMark } from './hazardMark.ts';
 import { planLegend } from './planLegend.ts';
 import type { Plan, PlanStep } from './plan.ts';
 import type { PlanLabels } from './planLabels.ts';
-import { englishPlan, type PlanLanguage } from './planLanguage.ts';
+import type { PlanLanguage } from './planLanguage.ts';
 
 /** A plan as indented text, two blanks a level: each step with its price and the numbers of its cautions, each outcome with its probability
  * and what is done then; below, every caution in full. */
-export function planAsText(plan: Plan, labels: PlanLabels, language: PlanLanguage = englishPlan): string {
+export function planAsText(plan: Plan, labels: PlanLabels, language: PlanLanguage): string {
   const { planWords, formatMoney, formatProbability } = language;
   const { expected, median, ninetiethPercentile, worst } = plan.cost;
   const cost = formatMoney(expected);

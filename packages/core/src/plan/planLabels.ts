@@ -1,7 +1,7 @@
 import type { Model } from '../model/model.ts';
 import { textIn } from '../model/textIn.ts';
 import type { PlanStep } from './plan.ts';
-import { englishPlan, type PlanLanguage } from './planLanguage.ts';
+import type { PlanLanguage } from './planLanguage.ts';
 
 /** Names of the steps and outcomes of a plan, and its cautions in full. */
 export interface PlanLabels {
@@ -13,7 +13,7 @@ export interface PlanLabels {
 /** The model's own labels, and how a repair or referral ends in words of the language; what has none is shown by its id. */
 export function planLabels(
   { tests, repairs, cautions }: Pick<Model, 'tests' | 'repairs' | 'cautions'>,
-  { planWords, code }: Pick<PlanLanguage, 'planWords' | 'code'> = englishPlan,
+  { planWords, code }: Pick<PlanLanguage, 'planWords' | 'code'>,
 ): PlanLabels {
   const ends: Readonly<Record<string, string>> = planWords.ends;
   const test = new Map(tests.map((one) => [one.id, one]));

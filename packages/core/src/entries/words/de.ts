@@ -1,26 +1,8 @@
-// the words of belief and advice in German, name by name as in English: the table of contents of this entry
+// German, for the makers of `words`, and how it writes numbers: the table of contents of this entry
+export { german } from '../../words/languages/de/german.ts';
 export { formatMinutes } from '../../words/languages/de/formats/formatMinutes.ts';
 export { formatMoney } from '../../words/languages/de/formats/formatMoney.ts';
 export { formatProbability } from '../../words/languages/de/formats/formatProbability.ts';
 export { formatTimes } from '../../words/languages/de/formats/formatTimes.ts';
-export { describeCodeMeaning } from '../../words/languages/de/sentences/describeCodeMeaning.ts';
-export { describeEngine } from '../../words/languages/de/sentences/describeEngine.ts';
-export { describeProblem } from '../../words/languages/de/sentences/describeProblem.ts';
-export { describeReading } from '../../words/languages/de/sentences/describeReading.ts';
-export { describeObservation } from '../../words/languages/de/sentences/describeObservation.ts';
-export { sentenceForObservation } from '../../words/languages/de/sentences/sentenceForObservation.ts';
-export { sentenceWithoutObservation } from '../../words/languages/de/sentences/sentenceWithoutObservation.ts';
-export { sentenceForAdvice } from '../../words/languages/de/sentences/sentenceForAdvice.ts';
-export { sentenceForBound } from '../../words/languages/de/sentences/sentenceForBound.ts';
-export { sentenceForStopping } from '../../words/languages/de/sentences/sentenceForStopping.ts';
-export { sentenceForTest } from '../../words/languages/de/sentences/sentenceForTest.ts';
-export { sentenceForNotNow } from '../../words/languages/de/sentences/sentenceForNotNow.ts';
-export { sentencesForNotices } from '../../words/languages/de/sentences/sentencesForNotices.ts';
-export { sentenceForWarning } from '../../words/languages/de/sentences/sentenceForWarning.ts';
 export { stopAndTow } from '../../words/languages/de/stopAndTow.ts';
 export { usualCaution } from '../../words/languages/de/usualCaution.ts';
-export { planLabels } from '../../words/languages/de/sentences/planLabels.ts';
-export { planAsText } from '../../words/languages/de/sentences/planAsText.ts';
-export { planAsMermaid } from '../../words/languages/de/sentences/planAsMermaid.ts';
-export { planAsSvg } from '../../words/languages/de/sentences/planAsSvg.ts';
-export { titleForPlan } from '../../words/languages/de/sentences/titleForPlan.ts';

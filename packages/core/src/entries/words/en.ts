@@ -1,26 +1,8 @@
-// the words of belief and advice in English: the table of contents of this entry
+// English, for the makers of `words`, and how it writes numbers: the table of contents of this entry
+export { english } from '../../words/languages/english.ts';
 export { formatMinutes } from '../../words/languages/en/formats/formatMinutes.ts';
 export { formatMoney } from '../../words/languages/en/formats/formatMoney.ts';
 export { formatProbability } from '../../words/languages/en/formats/formatProbability.ts';
 export { formatTimes } from '../../words/languages/en/formats/formatTimes.ts';
-export { describeCodeMeaning } from '../../words/sentences/describeCodeMeaning.ts';
-export { describeEngine } from '../../words/sentences/describeEngine.ts';
-export { describeProblem } from '../../words/sentences/describeProblem.ts';
-export { describeReading } from '../../words/sentences/describeReading.ts';
-export { describeObservation } from '../../words/sentences/describeObservation.ts';
-export { sentenceForObservation } from '../../words/sentences/sentenceForObservation.ts';
-export { type RankingsWithout, sentenceWithoutObservation } from '../../words/sentences/sentenceWithoutObservation.ts';
-export { sentenceForAdvice } from '../../words/sentences/sentenceForAdvice.ts';
-export { sentenceForBound } from '../../words/sentences/sentenceForBound.ts';
-export { sentenceForStopping } from '../../words/sentences/sentenceForStopping.ts';
-export { sentenceForTest } from '../../words/sentences/sentenceForTest.ts';
-export { sentenceForNotNow } from '../../words/sentences/sentenceForNotNow.ts';
-export { sentencesForNotices } from '../../words/sentences/sentencesForNotices.ts';
-export { sentenceForWarning } from '../../words/sentences/sentenceForWarning.ts';
 export { stopAndTow } from '../../words/languages/en/stopAndTow.ts';
 export { usualCaution } from '../../words/languages/en/usualCaution.ts';
-export { planLabels } from '../../plan/planLabels.ts';
-export { planAsText } from '../../plan/planAsText.ts';
-export { planAsMermaid } from '../../plan/planAsMermaid.ts';
-export { planAsSvg } from '../../plan/planAsSvg.ts';
-export { titleForPlan } from '../../words/sentences/titleForPlan.ts';

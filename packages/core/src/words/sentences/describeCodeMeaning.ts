@@ -1,9 +1,8 @@
 import type { CodeMeaning } from '../../codes/describeTroubleCode.ts';
 import type { Language } from '../languages/language.ts';
-import { english } from '../languages/english.ts';
 
 /** What a trouble code is about, in a phrase: "misfire of cylinder 3". */
-export function describeCodeMeaning(meaning: CodeMeaning, { codeWords }: Language = english): string {
+export function describeCodeMeaning(meaning: CodeMeaning, { codeWords }: Language): string {
   switch (meaning.kind) {
     case 'misfire':
       return codeWords.misfire(meaning.cylinder);

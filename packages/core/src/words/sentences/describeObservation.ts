@@ -3,10 +3,9 @@ import type { Model } from '../../model/model.ts';
 import { describeReading } from './describeReading.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
-import { english } from '../languages/english.ts';
 
 /** An observation as a heading: "Cranking compression, dry, all cylinders: compression normal". */
-export function describeObservation(model: Model, observation: Observation, language: Language = english): string {
+export function describeObservation(model: Model, observation: Observation, language: Language): string {
   const { messages } = language;
   if (observation.kind === 'repair-tried') {
     const repair = nameOf(model.repairs, observation.repair, language);

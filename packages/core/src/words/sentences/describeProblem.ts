@@ -2,13 +2,12 @@ import type { Problem } from '../../errors/faultoddsError.ts';
 import { shortenMessage } from '../../errors/shortenMessage.ts';
 import type { Language } from '../languages/language.ts';
 import type { Worded } from '../worded.ts';
-import { english } from '../languages/english.ts';
 
 /** What is wrong and what to do about it, in a language. A problem that brings no wording keeps its own. Also for the pieces of a list of
  * trouble codes that are none. */
 export function describeProblem(
   problem: Pick<Problem, 'wording' | 'hint'> & { readonly message?: string },
-  { problems }: Language = english,
+  { problems }: Language,
 ): { readonly message: string; readonly hint: string } {
   const { wording, message: own = '', hint: ownHint } = problem;
   const say =

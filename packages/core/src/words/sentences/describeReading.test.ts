@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { misfire } from '@faultodds/misfire';
 import { parseModel } from '../../model/parseModel.ts';
 import type { Reading } from '../../reading/reading.ts';
+import { english } from '../languages/english.ts';
 import { describeObservation } from './describeObservation.ts';
 import { describeReading } from './describeReading.ts';
 
@@ -42,15 +43,17 @@ test.each<[Reading, string]>([
     '240 misfires before, 0 after',
   ],
 ])('%j reads: %s', (reading, expected) => {
-  expect(describeReading(reading)).toBe(expected);
+  expect(describeReading(reading, english)).toBe(expected);
 });
 
 test('a number and the outcome noted beside it stand in one heading', () => {
   const model = parseModel(misfire);
   const reading: Reading = { kind: 'single', measure: 'leakage', value: 42, unit: '%' };
   const label = model.tests.find(({ id }) => id === 'leak-down')!.label;
-  expect(describeObservation(model, { kind: 'result', id: 'r', test: 'leak-down', reading })).toBe(`${label}: 42 %`);
+  expect(describeObservation(model, { kind: 'result', id: 'r', test: 'leak-down', reading }, english)).toBe(
+    `${label}: 42 %`,
+  );
   expect(
-    describeObservation(model, { kind: 'result', id: 'r', test: 'leak-down', reading, outcome: 'to-exhaust' }),
+    describeObservation(model, { kind: 'result', id: 'r', test: 'leak-down', reading, outcome: 'to-exhaust' }, english),
   ).toMatch(/: 42 %, \S+/);
 });

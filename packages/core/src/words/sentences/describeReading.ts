@@ -1,9 +1,8 @@
 import type { PerCylinderReading, Reading } from '../../reading/reading.ts';
 import type { Language } from '../languages/language.ts';
-import { english } from '../languages/english.ts';
 
 /** Numbers as they were read, in a phrase: "9.2 bar on cylinder 3, 12.1 to 12.5 bar on the others". */
-export function describeReading(reading: Reading, language: Language = english): string {
+export function describeReading(reading: Reading, language: Language): string {
   const { messages } = language;
   const withUnit = (value: number, unit: string): string => numberWithUnit(value, unit, language);
   const withSign = (percent: number): string => signed(percent, language);

@@ -2,10 +2,9 @@ import type { Advice } from '../../advice/advice.ts';
 import type { Model } from '../../model/model.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
-import { english } from '../languages/english.ts';
 
 /** The best next step with its price, its time and why. */
-export function sentenceForAdvice(model: Model, advice: Advice, language: Language = english): string {
+export function sentenceForAdvice(model: Model, advice: Advice, language: Language): string {
   const { messages, formatMinutes, formatMoney, formatProbability } = language;
   const { best, proof, repairNow } = advice;
   if (best.kind === 'prove') {

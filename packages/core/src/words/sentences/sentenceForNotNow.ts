@@ -2,13 +2,12 @@ import type { TestNotNow } from '../../steps/testNotNow.ts';
 import type { Model } from '../../model/model.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
-import { english } from '../languages/english.ts';
 
 /** Why a test is not among the next steps. */
 export function sentenceForNotNow(
   model: Model,
   { test: id, reason, missing }: Pick<TestNotNow, 'test' | 'reason' | 'missing'>,
-  language: Language = english,
+  language: Language,
 ): string {
   const { messages } = language;
   const test = nameOf(model.tests, id, language);

@@ -2,14 +2,13 @@ import type { Mover, ObservationMove } from '../../explanation/explanation.ts';
 import type { Model } from '../../model/model.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
-import { english } from '../languages/english.ts';
 
 // Below a quarter more likely (about one deciban) a reader would not call it a reason.
 const WORTH_SAYING_DECIBANS = 1;
 
 /** What a result did and why, in two or three sentences with natural frequencies: "Of 1000 engines like this, 3 had “…” before this
  * result and 24 after it. …". The cause it is about is the one it moved most. */
-export function sentenceForObservation(model: Model, step: ObservationMove, language: Language = english): string {
+export function sentenceForObservation(model: Model, step: ObservationMove, language: Language): string {
   const { messages } = language;
   const [top] = step.movers;
   if (top === undefined) {

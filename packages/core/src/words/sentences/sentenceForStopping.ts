@@ -2,10 +2,9 @@ import type { Advice } from '../../advice/advice.ts';
 import type { Model } from '../../model/model.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
-import { english } from '../languages/english.ts';
 
 /** Whether testing still pays, and what the best remaining test would save. */
-export function sentenceForStopping(model: Model, { tests }: Advice, language: Language = english): string {
+export function sentenceForStopping(model: Model, { tests }: Advice, language: Language): string {
   const { messages, formatMoney } = language;
   const [best] = tests;
   if (best === undefined) return messages.nothingToTest();

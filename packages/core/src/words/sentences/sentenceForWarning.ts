@@ -3,16 +3,10 @@ import type { Facts } from '../../evidence/facts.ts';
 import type { Model } from '../../model/model.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
-import { english } from '../languages/english.ts';
 
 /** What a reader should know about the evidence itself: what counts twice, was repeated, or was seen while the fault slept.
  * @param facts those the belief was made of; they name what the warning's ids mean. */
-export function sentenceForWarning(
-  model: Model,
-  facts: Facts,
-  warning: BeliefWarning,
-  language: Language = english,
-): string {
+export function sentenceForWarning(model: Model, facts: Facts, warning: BeliefWarning, language: Language): string {
   const { messages } = language;
   switch (warning.kind) {
     case 'same-question':

@@ -2,7 +2,6 @@ import type { RankedCause } from '../../belief/belief.ts';
 import type { Model } from '../../model/model.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
-import { english } from '../languages/english.ts';
 
 /** As much of an explanation as the sentence needs. */
 export interface RankingsWithout {
@@ -17,7 +16,7 @@ export function sentenceWithoutObservation(
   model: Model,
   explanation: RankingsWithout,
   at: number,
-  language: Language = english,
+  language: Language,
 ): string {
   const { messages, formatProbability } = language;
   const leader = explanation.beliefs.at(-1)?.ranking[0];

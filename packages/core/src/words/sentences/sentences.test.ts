@@ -11,6 +11,7 @@ import type { Explanation } from '../../explanation/explanation.ts';
 import { compileModel } from '../../compiled/compileModel.ts';
 import type { Model } from '../../model/model.ts';
 import { parseModel } from '../../model/parseModel.ts';
+import { english } from '../languages/english.ts';
 import { describeObservation } from './describeObservation.ts';
 import { sentenceForAdvice } from './sentenceForAdvice.ts';
 import { sentenceForNotNow } from './sentenceForNotNow.ts';
@@ -40,7 +41,7 @@ function adviceAfter(context: Facts['context'], ...observations: Observation[]):
   return deepFreeze(advise(compiled, beliefOf(compiled, { context, observations })));
 }
 function said(explanation: Explanation, at = 0): string {
-  return sentenceForObservation(model, explanation.observations[at]!);
+  return sentenceForObservation(model, explanation.observations[at]!, english);
 }
 
 describe('an observation as a heading', () => {
@@ -55,7 +56,7 @@ describe('an observation as a heading', () => {
     ],
     [{ kind: 'repair-tried', id: 'r', repair: 'fit-fuse', cured: false }, 'Tried “Fit a new fuse”: the misfire stays'],
     [{ kind: 'repair-tried', id: 'r', repair: 'fit-fuse', cured: true }, 'Tried “Fit a new fuse”: the misfire is gone'],
-  ])('%#', (observation, words) => expect(describeObservation(model, observation)).toBe(words));
+  ])('%#', (observation, words) => expect(describeObservation(model, observation, english)).toBe(words));
 });
 
 describe('what a result did', () => {
@@ -95,13 +96,13 @@ describe('what a result did', () => {
 
   test('who would lead without it', () => {
     const explanation = explain(blown, weak);
-    expect(sentenceWithoutObservation(model, explanation, 0)).toMatch(
+    expect(sentenceWithoutObservation(model, explanation, 0, english)).toMatch(
       /^Without this result “Suction hose leaking” would lead, at \d+%; now it is “Fuse blown”, at \d+(\.\d)?%\.$/,
     );
-    expect(sentenceWithoutObservation(model, explanation, 1)).toMatch(
+    expect(sentenceWithoutObservation(model, explanation, 1, english)).toMatch(
       /^Without this result “Fuse blown” would lead as well, at 97%/,
     );
-    expect(sentenceWithoutObservation(model, explanation, 7)).toBe('');
+    expect(sentenceWithoutObservation(model, explanation, 7, english)).toBe('');
   });
 });
 
@@ -110,19 +111,19 @@ describe('advice', () => {
     const advice = adviceAfter({});
     expect(advice.best.kind).toBe('test');
     const [best] = advice.tests;
-    const words = sentenceForAdvice(model, advice);
+    const words = sentenceForAdvice(model, advice, english);
     expect(words).toMatch(
       /^Next: “.+”, [\d.]+ units, \d+ min\. Repairing straight away would cost [\d.]+ units on average, /,
     );
     expect(words).toContain(model.tests.find(({ id }) => id === best!.test)!.label);
     expect(words).toMatch(/it saves [\d.]+ units\. Opens/);
-    expect(sentenceForStopping(model, advice)).toMatch(
+    expect(sentenceForStopping(model, advice, english)).toMatch(
       /^Testing still pays: “.+” saves [\d.]+ units more than it costs\.$/,
     );
   });
 
   test('a proof as best step: how it is driven and when it counts', () => {
-    expect(sentenceForAdvice(model, adviceAfter({}, blown, fuseThere))).toBe(
+    expect(sentenceForAdvice(model, adviceAfter({}, blown, fuseThere), english)).toBe(
       'Next: prove it. “Fit a new fuse” seems to have cured. a run: 10 min, 0 km. Proved when: one run. ' +
         'Should the misfire come back, record it; what follows is for that.',
     );
@@ -131,21 +132,21 @@ describe('advice', () => {
   test('a repair as best step: price, chance of cure, what comes if it fails; and why testing stops', () => {
     const advice = adviceAfter({}, blown);
     expect(advice.best).toMatchObject({ kind: 'repair', repair: 'fit-fuse' });
-    expect(sentenceForAdvice(model, advice)).toMatch(
+    expect(sentenceForAdvice(model, advice, english)).toMatch(
       /^Next: repair\. “Fit a new fuse”, 10 units, 6 min; chance that it cures: 92%\. Opens nothing more\. If the misfire stays, (“.+” is next|hand it on)\. From here to a confirmed repair: [\d.]+ units on average\.$/,
     );
-    expect(sentenceForStopping(model, advice)).toMatch(
+    expect(sentenceForStopping(model, advice, english)).toMatch(
       /^Stop testing: even the best remaining test, “.+”, costs [\d.]+ units and saves only [\d.]+ units\.$/,
     );
   });
 
   test('a referral as best step names its fee', () => {
     const advice: Advice = { ...adviceAfter({}, blown), best: { kind: 'refer', ...free } };
-    expect(sentenceForAdvice(model, advice)).toContain('hand it on');
+    expect(sentenceForAdvice(model, advice, english)).toContain('hand it on');
   });
 
   test('without any test left, testing stops', () => {
-    expect(sentenceForStopping(model, { ...adviceAfter({}), tests: [] })).toBe(
+    expect(sentenceForStopping(model, { ...adviceAfter({}), tests: [] }, english)).toBe(
       'Stop testing: no test is left that applies here.',
     );
   });
@@ -153,23 +154,23 @@ describe('advice', () => {
   test('a test in a list says whether it pays', () => {
     const { tests } = adviceAfter({}, blown);
     for (const one of tests) {
-      expect(sentenceForTest(one)).toMatch(
+      expect(sentenceForTest(one, english)).toMatch(
         one.netValue.amount > 0 ? /saves [\d.]+ units more than it costs$/ : /costs [\d.]+ units more than it saves$/,
       );
     }
   });
 
   test('why a test is not proposed', () => {
-    expect(sentenceForNotNow(model, { test: 'vacuum', reason: 'equipment', missing: ['gauge', 'lamp'] })).toBe(
+    expect(sentenceForNotNow(model, { test: 'vacuum', reason: 'equipment', missing: ['gauge', 'lamp'] }, english)).toBe(
       '“Suction at the inlet” needs what is not at hand: Vacuum gauge and Lamp.',
     );
     expect(
-      sentenceForNotNow(model, { test: 'filter-look', reason: 'not-applicable', missing: ['filter:fitted'] }),
+      sentenceForNotNow(model, { test: 'filter-look', reason: 'not-applicable', missing: ['filter:fitted'] }, english),
     ).toBe('“Look at the filter” applies only with this answered so: Filter: fitted.');
-    expect(sentenceForNotNow(model, { test: 'hum', reason: 'already-done', missing: [] })).toBe(
+    expect(sentenceForNotNow(model, { test: 'hum', reason: 'already-done', missing: [] }, english)).toBe(
       '“Listen for the hum” is done.',
     );
-    expect(sentenceForNotNow(model, { test: 'hum', reason: 'same-question', missing: ['vacuum'] })).toBe(
+    expect(sentenceForNotNow(model, { test: 'hum', reason: 'same-question', missing: ['vacuum'] }, english)).toBe(
       '“Listen for the hum” asks what “Suction at the inlet” has answered.',
     );
   });
@@ -178,7 +179,7 @@ describe('advice', () => {
 test('warnings name what they are about by its label', () => {
   const asleep: Observation = { kind: 'result', id: 'r3', test: 'hum', outcome: 'hums', faultActive: 'no' };
   const facts: Facts = { context: { filter: 'none' }, observations: [weak, { ...weak, id: 'r4' }, asleep] };
-  const words = beliefOf(compiled, facts).warnings.map((warning) => sentenceForWarning(model, facts, warning));
+  const words = beliefOf(compiled, facts).warnings.map((warning) => sentenceForWarning(model, facts, warning, english));
   expect(words).toContain(
     '“Suction at the inlet” was done 2 times: a repeat counts only for what the first run did not tell.',
   );
@@ -189,7 +190,7 @@ test('warnings name what they are about by its label', () => {
     dependentPairs: [{ a: 'filter', b: 'vacuum', kind: 'same-fact', shared: 'dirt', note: 'not said' }],
   } as const;
   const said = (kind: 'same-fact' | 'same-question' | 'shared-error', of: Model): string =>
-    sentenceForWarning(of, facts, { kind, ...pair });
+    sentenceForWarning(of, facts, { kind, ...pair }, english);
   expect(said('same-fact', paired)).toBe(
     '“Filter” and “Suction at the inlet” tell the same fact (dirt), and it counts twice: enter only one of them.',
   );

@@ -4,7 +4,6 @@ import type { CaseEvent } from '../../session/caseEvent.ts';
 import type { CaseNotice, EventUnplaced } from '../../session/caseNotice.ts';
 import type { Language } from '../languages/language.ts';
 import { describeProblem } from './describeProblem.ts';
-import { english } from '../languages/english.ts';
 import { nameOf } from './nameOf.ts';
 
 // of entries without a place; the case holds them all
@@ -15,7 +14,7 @@ const LISTED = 5;
 export function sentencesForNotices(
   model: Model,
   notices: readonly CaseNotice[],
-  language: Language = english,
+  language: Language,
 ): readonly string[] {
   const { messages } = language;
   const unplaced = notices.filter((one) => one.kind === 'event-unplaced');

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { describeTroubleCode } from '../../../codes/describeTroubleCode.ts';
-import { describeCodeMeaning as inGerman } from './sentences/describeCodeMeaning.ts';
-import { describeCodeMeaning as inEnglish } from '../../sentences/describeCodeMeaning.ts';
+import { describeCodeMeaning } from '../../sentences/describeCodeMeaning.ts';
+import { english } from '../english.ts';
+import { german } from './german.ts';
 
 const groups = ['0', '1', '2', '3'];
 const digits = [...'0123456789ABCDEF'];
@@ -17,16 +18,16 @@ const codes = [...'PCBUX'].flatMap((system) =>
 test('every code there can be is described in both languages, and never alike', () => {
   const meanings = new Map(codes.map((code) => [JSON.stringify(describeTroubleCode(code)), describeTroubleCode(code)]));
   expect(meanings.size).toBeGreaterThan(60);
-  const english = new Set<string>();
-  const german = new Set<string>();
+  const theirWords = new Set<string>();
+  const ourWords = new Set<string>();
   for (const meaning of meanings.values()) {
-    const [theirs, ours] = [inEnglish(meaning), inGerman(meaning)];
+    const [theirs, ours] = [describeCodeMeaning(meaning, english), describeCodeMeaning(meaning, german)];
     expect(`${theirs} ${ours}`).not.toMatch(/undefined/);
     expect(ours).not.toBe(theirs);
-    english.add(theirs);
-    german.add(ours);
+    theirWords.add(theirs);
+    ourWords.add(ours);
   }
-  expect([english.size, german.size]).toEqual([meanings.size, meanings.size]);
+  expect([theirWords.size, ourWords.size]).toEqual([meanings.size, meanings.size]);
 });
 
 test.each([
@@ -36,5 +37,5 @@ test.each([
   ['P0420', 'auxiliary emission controls', 'zusätzliche Abgasreinigung'],
 ])('%s', (code, theirs, ours) => {
   const meaning = describeTroubleCode(code);
-  expect([inEnglish(meaning), inGerman(meaning)]).toEqual([theirs, ours]);
+  expect([describeCodeMeaning(meaning, english), describeCodeMeaning(meaning, german)]).toEqual([theirs, ours]);
 });

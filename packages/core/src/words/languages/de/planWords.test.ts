@@ -1,8 +1,14 @@
 import { expect, test } from 'vitest';
 import type { Plan, PlanStep } from '../../../plan/plan.ts';
-import { planWords as english } from '../en/planWords.ts';
-import * as inEnglish from '../../../entries/words/en.ts';
-import * as inGerman from '../../../entries/words/de.ts';
+import {
+  planAsMermaid,
+  planAsSvg,
+  planAsText,
+  planLabels,
+  sentenceForBound,
+} from '../../../entries/words/sentences.ts';
+import { english } from '../english.ts';
+import { german } from './german.ts';
 import { planWords } from './planWords.ts';
 
 const money = (amount: number) => ({ amount, currency: 'EUR' });
@@ -41,19 +47,19 @@ test.each([
   '%d folded steps are counted by the plural rules of the language, in text, flowchart and drawing',
   (folded, theirs, ours) => {
     for (const [words, said] of [
-      [inEnglish, theirs],
-      [inGerman, ours],
+      [english, theirs],
+      [german, ours],
     ] as const) {
-      const [plan, labels] = [planOf(folded), words.planLabels(model)];
-      expect(words.planAsText(plan, labels).split('\n')).toContain(`  ${said}`);
-      expect(words.planAsMermaid(plan, labels)).toContain(`<br/>${said}"]`);
-      expect(words.planAsSvg(plan, labels)).toMatch(new RegExp(`${said}<`));
+      const [plan, labels] = [planOf(folded), planLabels(model, words)];
+      expect(planAsText(plan, labels, words).split('\n')).toContain(`  ${said}`);
+      expect(planAsMermaid(plan, labels, words)).toContain(`<br/>${said}"]`);
+      expect(planAsSvg(plan, labels, words)).toMatch(new RegExp(`${said}<`));
     }
   },
 );
 
 test('a plan in German, with German numbers', () => {
-  const text = inGerman.planAsText(planOf(0, 0.0312), inGerman.planLabels(model)).replaceAll('\u00a0', ' ');
+  const text = planAsText(planOf(0, 0.0312), planLabels(model, german), german).replaceAll('\u00a0', ' ');
   expect(text).toBe(
     [
       'Erwartete Kosten 1.210 €, davon höchstens 3,1 % über dem bestmöglichen Plan',
@@ -65,13 +71,13 @@ test('a plan in German, with German numbers', () => {
       '',
       'Gefahren, nach den Nummern an den Schritten',
       '⚠ 1 Netzspannung tötet.',
-      inGerman.stopAndTow,
-      inGerman.usualCaution,
+      german.stopAndTow,
+      german.usualCaution,
       '',
     ].join('\n'),
   );
-  expect(inGerman.sentenceForBound(planOf(0), 12)).toMatch(/^Kein Plan .* der beste, den es gibt .*12\)\.$/);
-  expect(inGerman.sentenceForBound(planOf(0, 0.1), 12)).not.toMatch(/der beste, den/);
+  expect(sentenceForBound(planOf(0), 12, german)).toMatch(/^Kein Plan .* der beste, den es gibt .*12\)\.$/);
+  expect(sentenceForBound(planOf(0, 0.1), 12, german)).not.toMatch(/der beste, den/);
 });
 
 test('no word of a plan is the English one', () => {
@@ -91,7 +97,7 @@ test('no word of a plan is the English one', () => {
             ]
           : said(word as object),
     );
-  const [ours, theirs] = [said(planWords), said(english)];
+  const [ours, theirs] = [said(planWords), said(english.planWords)];
   expect(ours).toHaveLength(theirs.length);
   ours.forEach((word, at) => expect(word).not.toBe(theirs[at]));
 });

@@ -5,9 +5,10 @@ import { filesUnder, root } from '../../../../../../../tests/fixtures/filesUnder
 import { CaseError } from '../../../../errors/caseError.ts';
 import { foundIn, type Found } from '../../../../errors/foundIn.ts';
 import { makeProblem, type ProblemKey, type ProblemParts } from '../../../../validation/makeProblem.ts';
-import { describeProblem as inGerman } from '../sentences/describeProblem.ts';
 import { problems as german } from './problems.ts';
-import { describeProblem as inEnglish } from '../../../sentences/describeProblem.ts';
+import { describeProblem } from '../../../sentences/describeProblem.ts';
+import { english as inEnglishWords } from '../../english.ts';
+import { german as inGermanWords } from '../german.ts';
 import { problems as english } from '../../en/problems/problems.ts';
 
 const text: Found = { kind: 'text', text: '<found>' };
@@ -135,6 +136,10 @@ const samples: { readonly [Key in ProblemKey]: ProblemParts<Key> } = {
   'other-test': { byte: '<byte>' },
   'other-unit': { byte: '<byte>' },
 };
+type Said = Parameters<typeof describeProblem>[0];
+const inEnglish = (problem: Said) => describeProblem(problem, inEnglishWords);
+const inGerman = (problem: Said) => describeProblem(problem, inGermanWords);
+
 const keys = Object.keys(samples) as ProblemKey[];
 const problemOf = (key: ProblemKey) => makeProblem(key, '/somewhere', samples[key] as never);
 

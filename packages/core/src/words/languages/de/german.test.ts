@@ -1,14 +1,15 @@
 import { expect, test } from 'vitest';
-import { pumpModel } from '../../../../../../../tests/fixtures/pumpModel.ts';
-import { beliefOf } from '../../../../belief/beliefOf.ts';
-import { advise } from '../../../../advice/advise.ts';
-import { explainCase } from '../../../../explanation/explainCase.ts';
-import { compileModel } from '../../../../compiled/compileModel.ts';
-import { parseModel } from '../../../../model/parseModel.ts';
-import * as inGerman from '../../../../entries/words/de.ts';
-import { messages as english } from '../../en/messages.ts';
-import * as inEnglish from '../../../../entries/words/en.ts';
-import { messages } from '../messages.ts';
+import { pumpModel } from '../../../../../../tests/fixtures/pumpModel.ts';
+import { beliefOf } from '../../../belief/beliefOf.ts';
+import { advise } from '../../../advice/advise.ts';
+import { explainCase } from '../../../explanation/explainCase.ts';
+import { compileModel } from '../../../compiled/compileModel.ts';
+import { parseModel } from '../../../model/parseModel.ts';
+import * as inGerman from '../../../entries/words/de.ts';
+import * as inEnglish from '../../../entries/words/en.ts';
+import { describeReading, sentenceForAdvice, sentenceForObservation } from '../../../entries/words/sentences.ts';
+import { english } from '../english.ts';
+import { german } from './german.ts';
 
 const compiled = compileModel(parseModel(pumpModel()));
 const facts = {
@@ -17,8 +18,13 @@ const facts = {
 } as const;
 
 test('both languages export the same names and fill the same keys', () => {
-  expect(Object.keys(inGerman).sort()).toEqual(Object.keys(inEnglish).sort());
-  expect(Object.keys(messages).sort()).toEqual(Object.keys(english).sort());
+  const besides = (entry: object, language: string): string[] =>
+    Object.keys(entry)
+      .filter((name) => name !== language)
+      .sort();
+  expect(besides(inGerman, 'german')).toEqual(besides(inEnglish, 'english'));
+  expect(Object.keys(german).sort()).toEqual(Object.keys(english).sort());
+  expect(Object.keys(german.messages).sort()).toEqual(Object.keys(english.messages).sort());
 });
 
 test('no sentence is the English one, or drops a part it is given', () => {
@@ -26,10 +32,10 @@ test('no sentence is the English one, or drops a part it is given', () => {
   type Maker = (parts: unknown) => string;
   // made of the parts alone, the same in both
   const neutral = new Set(['resultByNumbers', 'numbersAndOutcome', 'result']);
-  for (const [key, make] of Object.entries(english)) {
+  for (const [key, make] of Object.entries(english.messages)) {
     if (['and', 'inTurn', 'sharesTogether', 'count', 'quoted', 'whileAsleep', 'perhapsAsleep', 'result'].includes(key))
       continue;
-    const ours = (messages[key as keyof typeof messages] as unknown as Maker)(parts);
+    const ours = (german.messages[key as keyof typeof german.messages] as unknown as Maker)(parts);
     const theirs = (make as unknown as Maker)(parts);
     expect([...ours.matchAll(/<\w+>/g)].map(String).sort(), key).toEqual(
       [...theirs.matchAll(/<\w+>/g)].map(String).sort(),
@@ -41,11 +47,11 @@ test('no sentence is the English one, or drops a part it is given', () => {
 test('a result and the advice are told in German with German numbers', () => {
   const belief = beliefOf(compiled, facts);
   const step = explainCase(compiled, facts).observations[0]!;
-  expect(inGerman.sentenceForObservation(compiled.model, step)).toMatch(
+  expect(sentenceForObservation(compiled.model, step, german)).toMatch(
     /^Von 1000 solchen Motoren hatten \d+ vor diesem Ergebnis „.+“ und \d+ danach\./,
   );
   const prices = { currency: 'EUR', labourPerHour: 80, partsFactor: 1 };
-  expect(inGerman.sentenceForAdvice(compiled.model, advise(compiled, belief, { prices }))).toMatch(
+  expect(sentenceForAdvice(compiled.model, advise(compiled, belief, { prices }), german)).toMatch(
     /^Als Nächstes: .*\d\s€/,
   );
 });
@@ -60,13 +66,16 @@ test.each([
   [inGerman.formatTimes(8.42), '8,4-mal'],
   [inGerman.formatMinutes(90), '1 h 30 min'],
   [
-    inGerman.describeReading({
-      kind: 'per-cylinder',
-      measure: 'm',
-      unit: 'bar',
-      suspect: 3,
-      values: { 1: 12.1, 2: 12.5, 3: 9.2 },
-    }),
+    describeReading(
+      {
+        kind: 'per-cylinder',
+        measure: 'm',
+        unit: 'bar',
+        suspect: 3,
+        values: { 1: 12.1, 2: 12.5, 3: 9.2 },
+      },
+      german,
+    ),
     '9,2 bar an Zylinder 3, 12,1 bis 12,5 bar an den übrigen',
   ],
 ])('%s', (written, expected) => {

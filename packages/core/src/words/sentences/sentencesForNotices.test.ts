@@ -1,11 +1,12 @@
 import { expect, test } from 'vitest';
-import { pumpModel } from '../../../../../../../tests/fixtures/pumpModel.ts';
-import { compileModel } from '../../../../compiled/compileModel.ts';
-import { modelIdentity } from '../../../../model/modelIdentity.ts';
-import { parseModel } from '../../../../model/parseModel.ts';
-import { loadCase } from '../../../../caseFile/loadCase.ts';
-import { sentencesForNotices as inEnglish } from '../../../sentences/sentencesForNotices.ts';
-import { sentencesForNotices as inGerman } from './sentencesForNotices.ts';
+import { pumpModel } from '../../../../../tests/fixtures/pumpModel.ts';
+import { compileModel } from '../../compiled/compileModel.ts';
+import { modelIdentity } from '../../model/modelIdentity.ts';
+import { parseModel } from '../../model/parseModel.ts';
+import { loadCase } from '../../caseFile/loadCase.ts';
+import { german } from '../languages/de/german.ts';
+import { english } from '../languages/english.ts';
+import { sentencesForNotices } from './sentencesForNotices.ts';
 
 const compiled = compileModel(parseModel({ ...pumpModel(), contentVersion: 4 }));
 const { model } = compiled;
@@ -18,7 +19,7 @@ const said = (about: object, ...events: object[]): readonly (readonly string[])[
     ...about,
     events,
   });
-  return [inEnglish(model, notices), inGerman(model, notices)];
+  return [english, german].map((language) => sentencesForNotices(model, notices, language));
 };
 const result = (id: string, test: string, outcome: string) => ({ kind: 'result-recorded', id, test, outcome });
 

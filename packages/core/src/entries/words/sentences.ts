@@ -1,0 +1,22 @@
+// what is said of belief, advice, plans and problems, in the language that is handed in: the table of contents of this entry
+export type { Language } from '../../words/languages/language.ts';
+export { describeCodeMeaning } from '../../words/sentences/describeCodeMeaning.ts';
+export { describeEngine } from '../../words/sentences/describeEngine.ts';
+export { describeProblem } from '../../words/sentences/describeProblem.ts';
+export { describeReading } from '../../words/sentences/describeReading.ts';
+export { describeObservation } from '../../words/sentences/describeObservation.ts';
+export { sentenceForObservation } from '../../words/sentences/sentenceForObservation.ts';
+export { type RankingsWithout, sentenceWithoutObservation } from '../../words/sentences/sentenceWithoutObservation.ts';
+export { sentenceForAdvice } from '../../words/sentences/sentenceForAdvice.ts';
+export { sentenceForBound } from '../../words/sentences/sentenceForBound.ts';
+export { sentenceForStopping } from '../../words/sentences/sentenceForStopping.ts';
+export { sentenceForTest } from '../../words/sentences/sentenceForTest.ts';
+export { sentenceForNotNow } from '../../words/sentences/sentenceForNotNow.ts';
+export { sentencesForNotices } from '../../words/sentences/sentencesForNotices.ts';
+export { sentenceForWarning } from '../../words/sentences/sentenceForWarning.ts';
+export { titleForPlan } from '../../words/sentences/titleForPlan.ts';
+export { planLabels, type PlanLabels } from '../../plan/planLabels.ts';
+export type { PlanLanguage } from '../../plan/planLanguage.ts';
+export { planAsText } from '../../plan/planAsText.ts';
+export { planAsMermaid } from '../../plan/planAsMermaid.ts';
+export { planAsSvg } from '../../plan/planAsSvg.ts';
