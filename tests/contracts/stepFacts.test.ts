@@ -35,6 +35,7 @@ const NOT_PROPOSED: Readonly<Record<string, string>> = {
   ReadCode: 'a record',
   CodeObservations: 'a record',
   ReadingLikelihood: 'a record',
+  BeliefWarning: 'about a record',
   // what parts of a model were called before
   OutcomeNames: 'names',
   PartName: 'names',
