@@ -1,12 +1,13 @@
 import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
+import { opened } from './openPlayground.ts';
 
 /** A screen, how it is reached from an invented case after eight results, the part of the page it is, and how it is left again. */
 interface Screen {
   readonly name: string;
   readonly reach: (page: Page) => Promise<void>;
   readonly part: 'main' | 'dialog[open]' | 'body';
-  readonly leave: 'Escape' | 'reload' | 'stay';
+  readonly leave: 'Escape' | 'reload';
 }
 
 const sheet = (page: Page) => page.getByRole('dialog');
@@ -16,7 +17,6 @@ async function unfold(page: Page, within: string): Promise<void> {
 }
 
 const screens: readonly Screen[] = [
-  { name: 'the case', part: 'body', leave: 'stay', reach: async () => {} },
   { name: 'the case, everything unfolded', part: 'body', leave: 'reload', reach: (page) => unfold(page, 'main') },
   {
     name: 'entering numbers',
@@ -116,7 +116,10 @@ const RULES_OF_COLOUR = ['color-contrast', 'link-in-text-block'];
 async function violations(page: Page, part: string, rules: readonly string[] = []): Promise<string[]> {
   // bars that stay in sight while the page moves under them cover what the reader has yet to scroll to
   await page.evaluate(() => scrollTo(0, 0));
-  const axe = new AxeBuilder({ page }).include(part);
+  const axe = new AxeBuilder({ page })
+    .include(part)
+    .options({ resultTypes: ['violations'] })
+    .setLegacyMode(true);
   const { violations: found } = await (rules.length > 0 ? axe.withRules([...rules]) : axe).analyze();
   return found.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target.join(' ')).join(', ')}`);
 }
@@ -156,6 +159,7 @@ export async function walkScreens(page: Page): Promise<string[]> {
   const found: string[] = [];
   for (const { name, reach, part, leave } of screens) {
     await reach(page);
+    await page.locator(part).waitFor();
     const here = [...(await misfits(page, part))];
     // nothing is certain: probabilities near the ends are written as what they are
     here.push(...((await page.locator(part).innerText()).match(/(?<![\d.])(0|100)\s?%/g) ?? []));
@@ -164,13 +168,12 @@ export async function walkScreens(page: Page): Promise<string[]> {
     here.push(...(await violations(page, part, RULES_OF_COLOUR)).map((one) => `dark: ${one}`));
     await page.emulateMedia({ colorScheme: 'light' });
     found.push(...here.map((one) => `${name}: ${one}`));
-    if (leave === 'Escape') await page.keyboard.press('Escape');
-    if (leave === 'reload') {
+    if (leave === 'Escape') {
+      await page.keyboard.press('Escape');
+    } else {
       await page.reload();
-      await page
-        .getByText(/^8 of \d+ recorded/)
-        .first()
-        .waitFor();
+      await page.getByRole('heading', { name: 'Most likely now' }).waitFor();
+      await opened(page);
     }
   }
   return found;
