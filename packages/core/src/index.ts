@@ -165,6 +165,7 @@ export { firmAdvice, firmAdviceInTurns, type FirmAdvice } from './doubt/firmAdvi
 export { sensitivity, type Sensitivity, type SensitivityFunction } from './doubt/sensitivity.ts';
 export type { Line } from './doubt/jointLines.ts';
 export { evidenceConflict, type EvidenceConflict } from './doubt/evidenceConflict.ts';
+export { sameStep } from './doubt/sameStep.ts';
 export { drawModel, type DrawOptions } from './doubt/drawModel.ts';
 export { seededRandom, type Random } from './distributions/random.ts';
 

@@ -68,3 +68,18 @@ test('numbers of one row move together, so that it still sums to one', async () 
   const sum = row.reduce((all, { path }) => all + trial.valueAt(path)!, 0);
   expect(sum).toBeCloseTo(1, 10);
 });
+
+test('another step is another advice, whatever both are called', async () => {
+  const named = { ...knowledge.model, tests: knowledge.model.tests.map((one) => ({ ...one, label: 'Look' })) };
+  const alike = loadKnowledge(named, []);
+  const store = createCaseStore(alike, startCase({ id: 'invented', title: 'Invented' }), () => {});
+  const [best, second] = store.now.advice.tests.map((one) => ({ ...one, kind: 'test' as const }));
+  const own = createTrial(
+    () => alike,
+    () => store,
+  );
+  const screen = await render(Numbers, { knowledge: alike, store, trial: { ...own, best: second! } });
+  await expect.element(screen.getByText('Look, instead of Look')).toBeVisible();
+  await screen.rerender({ trial: { ...own, best: best! } });
+  await expect.element(screen.getByText('Look, as before')).toBeVisible();
+});

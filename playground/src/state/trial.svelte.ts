@@ -7,6 +7,7 @@ import {
   type RankedCause,
   type Session,
 } from '@faultodds/core';
+import { problemInWords } from '../words/problemInWords.ts';
 import { createAsker } from '../worker/asker.ts';
 import type { Answers, ChangedNumber } from '../worker/question.ts';
 import type { CaseStore } from './caseStore.svelte.ts';
@@ -44,7 +45,8 @@ export function createTrial(knowledge: () => Knowledge, store: () => CaseStore):
       const changed = changes.reduce((made, { path, value }) => changeNumber(made, path, value), compiled);
       return { changed: changed.model, refused: '' };
     } catch (error) {
-      if (error instanceof FaultoddsError) return { changed: compiled.model, refused: error.message };
+      if (error instanceof FaultoddsError)
+        return { changed: compiled.model, refused: error.problems.map(problemInWords).join(' ') };
       throw error;
     }
   });

@@ -37,6 +37,8 @@ const conditionalRow = z.strictObject({
   source: id,
 });
 const requirement = idMap(id);
+/** A test or an intake feature, or one answer to it as `feature:value`. */
+const evidenceName = z.string().check(z.regex(/^[a-z0-9][a-z0-9_-]*(:[a-z0-9][a-z0-9_-]*)?$/));
 const labelled = z.strictObject({ id, label: text });
 
 const source = z.strictObject({
@@ -171,7 +173,7 @@ const shape = {
   sources: listOf(source),
   contextCap: z.strictObject({ low: nonNegative, high: nonNegative, ess, source: id }),
   twoCauseShare: z.optional(probability),
-  contextOverlaps: listOf(z.strictObject({ a: text, b: text })),
+  contextOverlaps: listOf(z.strictObject({ a: evidenceName, b: evidenceName })),
   context: listOf(contextFeature),
   causeGroups: listOf(labelled),
   causes: listOf(cause),
@@ -183,7 +185,9 @@ const shape = {
   equipment: listOf(z.strictObject({ id, label: text, common: z.boolean() })),
   cautions: listOf(caution),
   plausibleFrom: probability,
-  dependentPairs: listOf(z.strictObject({ a: text, b: text, kind: z.enum(dependences), shared: text, note: text })),
+  dependentPairs: listOf(
+    z.strictObject({ a: evidenceName, b: evidenceName, kind: z.enum(dependences), shared: text, note: text }),
+  ),
   verification,
   valveFaultSigns: listOf(
     z.strictObject({
