@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { DESK, replay, servePlayground, type Playground } from './openPlayground.ts';
+import { DESK, servePlayground, type Playground } from './openPlayground.ts';
 import { walkScreens } from './walkScreens.ts';
 
 let playground: Playground;
@@ -8,9 +8,7 @@ beforeAll(async () => {
 });
 afterAll(() => playground?.close());
 
-test('every screen at a desk: nothing for axe in light and dark, nothing over the edge, too small or too fine', async () => {
-  const { page, complaints } = await playground.open({ worksBeside: true, viewport: DESK, colorScheme: 'light' });
-  await replay(page, 7, 8);
-  expect(await walkScreens(page)).toEqual([]);
-  expect(complaints).toEqual([]);
+test('every screen at a desk: nothing for axe, nothing over the edge, too small or too fine', async () => {
+  // the colours are those of the phone, where both themes are looked at
+  expect(await walkScreens(playground, DESK, false)).toEqual([]);
 });

@@ -1,6 +1,6 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Page } from 'playwright-core';
-import { opened } from './openPlayground.ts';
+import type { Page, ViewportSize } from 'playwright-core';
+import { opened, replay, type Playground } from './openPlayground.ts';
 
 /** A screen, how it is reached from an invented case after eight results, the part of the page it is, and how it is left again. */
 interface Screen {
@@ -8,6 +8,8 @@ interface Screen {
   readonly reach: (page: Page) => Promise<void>;
   readonly part: 'main' | 'dialog[open]' | 'body';
   readonly leave: 'Escape' | 'reload';
+  /** It shows what is worked out beside the page. */
+  readonly worksBeside?: true;
 }
 
 const sheet = (page: Page) => page.getByRole('dialog');
@@ -17,7 +19,16 @@ async function unfold(page: Page, within: string): Promise<void> {
 }
 
 const screens: readonly Screen[] = [
-  { name: 'the case, everything unfolded', part: 'body', leave: 'reload', reach: (page) => unfold(page, 'main') },
+  {
+    name: 'the case, everything unfolded',
+    part: 'body',
+    leave: 'reload',
+    worksBeside: true,
+    async reach(page) {
+      await page.getByText(/^Same advice in/).first().waitFor({ state: 'attached' });
+      await unfold(page, 'main');
+    },
+  },
   {
     name: 'entering numbers',
     part: 'main',
@@ -52,6 +63,7 @@ const screens: readonly Screen[] = [
     name: 'the numbers behind',
     part: 'dialog[open]',
     leave: 'Escape',
+    worksBeside: true,
     async reach(page) {
       await page.getByRole('button', { name: 'Question the numbers' }).click();
       const slider = sheet(page).getByRole('slider').first();
@@ -64,6 +76,7 @@ const screens: readonly Screen[] = [
     name: 'further ahead',
     part: 'dialog[open]',
     leave: 'Escape',
+    worksBeside: true,
     async reach(page) {
       await page.getByRole('button', { name: 'Look further ahead' }).click();
       await sheet(page).getByRole('button', { name: 'Work out the whole plan' }).click();
@@ -153,28 +166,35 @@ function misfits(page: Page, part: string): Promise<string[]> {
   }, part);
 }
 
-/** Goes from screen to screen of a page that shows an invented case after eight results: what axe finds in light and dark, what hangs over the
- * edge, is too small or too fine, and what is called certain. Empty when all is well. */
-export async function walkScreens(page: Page): Promise<string[]> {
+/** Goes from screen to screen of an invented case after eight results: what axe finds, in the dark theme too where that is asked for, what hangs
+ * over the edge, is too small or too fine, what is called certain, and what the page complains of. Empty when all is well. */
+export async function walkScreens(playground: Playground, viewport: ViewportSize, dark: boolean): Promise<string[]> {
   const found: string[] = [];
-  for (const { name, reach, part, leave } of screens) {
-    await reach(page);
-    await page.locator(part).waitFor();
-    const here = [...(await misfits(page, part))];
-    // nothing is certain: probabilities near the ends are written as what they are
-    here.push(...((await page.locator(part).innerText()).match(/(?<![\d.])(0|100)\s?%/g) ?? []));
-    here.push(...(await violations(page, part)));
-    await page.emulateMedia({ colorScheme: 'dark' });
-    here.push(...(await violations(page, part, RULES_OF_COLOUR)).map((one) => `dark: ${one}`));
-    await page.emulateMedia({ colorScheme: 'light' });
-    found.push(...here.map((one) => `${name}: ${one}`));
-    if (leave === 'Escape') {
-      await page.keyboard.press('Escape');
-    } else {
-      await page.reload();
-      await page.getByRole('heading', { name: 'Most likely now' }).waitFor();
-      await opened(page);
+  for (const worksBeside of [true, false]) {
+    const { page, complaints } = await playground.open({ worksBeside, viewport, colorScheme: 'light' });
+    await replay(page, 7, 8);
+    for (const { name, reach, part, leave } of screens.filter((one) => (one.worksBeside ?? false) === worksBeside)) {
+      await reach(page);
+      await page.locator(part).waitFor();
+      const here = [...(await misfits(page, part))];
+      // nothing is certain: probabilities near the ends are written as what they are
+      here.push(...((await page.locator(part).innerText()).match(/(?<![\d.])(0|100)\s?%/g) ?? []));
+      here.push(...(await violations(page, part)));
+      if (dark) {
+        await page.emulateMedia({ colorScheme: 'dark' });
+        here.push(...(await violations(page, part, RULES_OF_COLOUR)).map((one) => `dark: ${one}`));
+        await page.emulateMedia({ colorScheme: 'light' });
+      }
+      found.push(...here.map((one) => `${name}: ${one}`));
+      if (leave === 'Escape') {
+        await page.keyboard.press('Escape');
+      } else {
+        await page.reload();
+        await page.getByRole('heading', { name: 'Most likely now' }).waitFor();
+        await opened(page);
+      }
     }
+    found.push(...complaints);
   }
   return found;
 }
