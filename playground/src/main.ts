@@ -8,7 +8,7 @@ import { type Knowledge, loadKnowledge } from './knowledge/knowledge.ts';
 import { createLanguage } from './state/language.svelte.ts';
 import { keepOffline } from './state/offline.svelte.ts';
 import { createPreferences } from './state/preferences.svelte.ts';
-import { readJson } from './device/readJson.ts';
+import { fetchJson } from './device/fetchJson.ts';
 import { shareMark } from './device/shareMark.ts';
 import { createTheme } from './state/theme.svelte.ts';
 import { within } from './device/within.ts';
@@ -35,7 +35,7 @@ async function begin(): Promise<void> {
   let knowledge: Knowledge;
   try {
     // files of their own: the knowledge changes more often than the page, and as data it is read faster than as script
-    const [misfire, demoCases] = await Promise.all([readJson(modelAddress), readJson(casesAddress)]);
+    const [misfire, demoCases] = await Promise.all([fetchJson(modelAddress), fetchJson(casesAddress)]);
     knowledge = loadKnowledge(misfire, demoCases as readonly unknown[]);
   } catch {
     draw = () => mount(StartTrouble, { target: place(), props: { onretry: () => void begin() } });

@@ -12,7 +12,7 @@ import {
   advise,
   parseModel,
   rankCauses,
-  sensitivity,
+  leaderSensitivity,
   beliefOf,
 } from '@faultodds/core';
 import { demoCases, misfire } from '@faultodds/misfire';
@@ -47,7 +47,7 @@ const perState = {
   'full update: belief, ranking, advice': (compiled, { facts, circumstances }) =>
     advise(compiled, beliefOf(compiled, facts), circumstances),
   'explanation of the whole case': (compiled, { facts }) => explainCase(compiled, facts),
-  'all sensitivity functions': (compiled, { facts }) => sensitivity(compiled, facts),
+  'all sensitivity functions': (compiled, { facts }) => leaderSensitivity(compiled, facts),
 };
 
 console.log(

@@ -9,7 +9,7 @@ import { performance } from 'node:perf_hooks';
 import * as core from '@faultodds/core';
 import { demoCases, misfire } from '@faultodds/misfire';
 import { randomTables } from '../oracle/decisionRandomTables.mjs';
-import { seededRandom } from './seeded.mjs';
+import { createRandom } from './seeded.mjs';
 
 const SECONDS = Number(process.argv[2] ?? 2);
 const MARKS = [0.25, 0.5, 1, 2, 5].filter((mark) => mark <= SECONDS);
@@ -76,7 +76,7 @@ const solvers = [
   core.expectimax({ depth: 3 }),
   core.boundedSearch,
 ];
-const random = seededRandom(SEED);
+const random = createRandom(SEED);
 const ratios = new Map(solvers.map(({ id }) => [id, []]));
 const bounds = { perfectInformation: 0, pairs: 0 };
 for (let at = 0; at < SMALL; at += 1) {

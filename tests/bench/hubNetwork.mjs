@@ -1,10 +1,10 @@
-import { randomRows, seededRandom } from './seeded.mjs';
+import { randomRows, createRandom } from './seeded.mjs';
 
 /** An invented network of the shape a diagnosis has: one root of many states; variables each disturbed by a few root states (the others
  * share one "undisturbed" row); one variable with four of them as parents; children asked or observed, over small subsets of them.
  * All numbers are drawn from a seeded generator. */
 export function hubNetwork(seed = 1, roots = 36) {
-  const random = seededRandom(seed);
+  const random = createRandom(seed);
   const cards = [3, 4, 4, 6, 6, 4, 2, 2, 2];
   const names = (prefix, n) => Array.from({ length: n }, (_, k) => `${prefix}${k}`);
   const variables = [{ name: 'root', states: names('r', roots), parents: [], table: randomRows(random, 1, roots) }];

@@ -1,5 +1,5 @@
 /** Seeded generator of numbers in [0, 1) (mulberry32, a public-domain 32-bit mixer). */
-export function seededRandom(seed) {
+export function createRandom(seed) {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;

@@ -67,7 +67,7 @@ function work() {
   const { compiled, facts, belief, bigAccess } = prepareCase(name);
   const own = core.truthOfModel(compiled, facts);
   const drawn = Array.from({ length: TRUTHS }, (_, at) =>
-    core.drawTruth(compiled, facts, {}, core.seededRandom(seed * 1000 + at), `drawn-${at + 1}`),
+    core.drawTruth(compiled, facts, {}, core.createRandom(seed * 1000 + at), `drawn-${at + 1}`),
   );
   const truthOf = (number) => (number % 2 === 0 ? own : drawn[(number >> 1) % TRUTHS]);
   parentPort.on('message', ({ policy, cases, part }) => {

@@ -1,4 +1,4 @@
-import { seededRandom } from '../oracle/randomNetwork.ts';
+import { createRandom } from '../oracle/randomNetwork.ts';
 
 /** One way to damage a value: where, what was done, and the damaged copy. */
 export interface Damage {
@@ -60,7 +60,7 @@ export const poisons: Readonly<Record<string, () => unknown>> = {
 /** Damages one place after another of a JSON value: each poison at places chosen by chance, so that every poison and most places come
  * up; keys deleted, added and doubled too. The same seed gives the same damage. */
 export function damages(value: unknown, count: number, damageSeed: number): Damage[] {
-  const random = seededRandom(damageSeed);
+  const random = createRandom(damageSeed);
   const places = placesIn(value);
   const names = Object.keys(poisons);
   return Array.from({ length: count }, (_, at): Damage => {

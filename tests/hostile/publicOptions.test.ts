@@ -2,7 +2,7 @@
 import * as core from '@faultodds/core';
 import * as kernel from '@faultodds/inference';
 import { mostProbableExplanations } from '@faultodds/inference/analysis';
-import { seededRandom as kernelRandom } from '@faultodds/inference/sampling';
+import { createRandom as kernelRandom } from '@faultodds/inference/sampling';
 import { compileSweep } from '@faultodds/inference/sweeps';
 import { compileEach } from '@faultodds/inference/each';
 import { describe, expect, test } from 'vitest';
@@ -30,7 +30,7 @@ const solution = core.repairOrder.solve(problem);
 const step = { kind: 'repair', repair: compiled.model.repairs.find(({ referral }) => referral !== true)!.id } as const;
 const network = kernel.defineNetwork({ variables: [{ name: 'a', states: ['y', 'n'], table: [0.2, 0.8] }] });
 const tree = kernel.compileNetwork(network);
-const random = core.seededRandom(1);
+const random = core.createRandom(1);
 const aborted = { aborted: true };
 
 const notNumbers = [NaN, '1', 'many', null, {}, [], true];
@@ -77,7 +77,7 @@ const rows: readonly Row[] = [
   ['changeNumber path', [1, null, {}], (path) => core.changeNumber(compiled, path, 1)],
   ['rangeOfProbability p', [...finite, 1.1], (p) => core.rangeOfProbability(p, 5)],
   ['rangeOfProbability ess', finite, (ess) => core.rangeOfProbability(0.5, ess)],
-  ['seededRandom', [...notNumbers, undefined, Infinity], (seed) => core.seededRandom(seed)],
+  ['createRandom', [...notNumbers, undefined, Infinity], (seed) => core.createRandom(seed)],
   [
     'conditionalRateTest events',
     finite,
@@ -266,7 +266,7 @@ const kernelRows: readonly Row[] = [
     (memoryLimitBytes) => compileSweep(network, { root: 'a', memoryLimitBytes }),
   ],
   ['mostProbableExplanations count', numbers, (count) => mostProbableExplanations(tree, {}, count)],
-  ['seededRandom', [...notNumbers, undefined, Infinity], (seed) => kernelRandom(seed)],
+  ['createRandom', [...notNumbers, undefined, Infinity], (seed) => kernelRandom(seed)],
   ['setFinding variable', [...whole, 1], (v) => kernel.setFinding(kernel.createPropagation(tree), v, 0)],
   [
     'setFinding state',

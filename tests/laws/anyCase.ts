@@ -13,7 +13,7 @@ import { misfire } from '@faultodds/misfire';
 import fc from 'fast-check';
 import { deepFreeze } from '../fixtures/deepFreeze.ts';
 import { randomFacts, randomModel } from '../oracle/core/randomModel.ts';
-import { seededRandom } from '../oracle/randomNetwork.ts';
+import { createRandom } from '../oracle/randomNetwork.ts';
 
 // Tolerances of this folder: 1e-12 relative for probabilities, 1e-9 relative for money.
 /** Relative tolerance of probabilities and of money. */
@@ -66,7 +66,7 @@ export function rank(compiled: CompiledModel, facts: Facts, observations: Facts[
 
 /** The list in an order of its own. */
 export function shuffled<T>(list: readonly T[], shuffleSeed: number): T[] {
-  const random = seededRandom(shuffleSeed);
+  const random = createRandom(shuffleSeed);
   return list
     .map((item) => ({ item, at: random() }))
     .sort((a, b) => a.at - b.at)

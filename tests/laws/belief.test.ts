@@ -1,6 +1,6 @@
 import { compileModel, parseModel, type Model, type Observation, type TestResult } from '@faultodds/core';
 import { expect, test } from 'vitest';
-import { seededRandom } from '../oracle/randomNetwork.ts';
+import { createRandom } from '../oracle/randomNetwork.ts';
 import { anyCase, apart, believe, difference, law, rank, shuffled, tolerance } from './anyCase.ts';
 
 const sum = (record: Readonly<Record<string, number>>) => Object.values(record).reduce((a, b) => a + b, 0);
@@ -63,7 +63,7 @@ test('entering all results at once equals entering them one by one', () => {
 
 test('a likelihood says the same at any scale', () => {
   law(anyCase(), 100, ({ compiled, model, facts, chance }) => {
-    const random = seededRandom(chance);
+    const random = createRandom(chance);
     const scaled = facts.observations.map((observation): Observation => {
       if (observation.kind !== 'result') return observation;
       const { outcome, likelihood, ...result } = observation;
@@ -120,7 +120,7 @@ test('a result taken while the fault surely slept changes nothing where the faul
 test('sixty observations neither underflow nor come apart', () => {
   law(anyCase(60), 12, ({ compiled, model, facts, chance }) => {
     const many = [...facts.observations];
-    const random = seededRandom(chance);
+    const random = createRandom(chance);
     const { predictive } = believe(compiled, facts, []);
     const tests = model.tests.filter(({ id }) => predictive[id] !== undefined);
     while (many.length < 60) {

@@ -1,6 +1,6 @@
 import { defaultPrices, advise, type Advice } from '@faultodds/core';
 import { expect, test } from 'vitest';
-import { seededRandom } from '../oracle/randomNetwork.ts';
+import { createRandom } from '../oracle/randomNetwork.ts';
 import { anyCase, apart, believe, law, tolerance } from './anyCase.ts';
 
 const withinRounding = tolerance.money;
@@ -61,7 +61,7 @@ function amounts(advice: Advice): Record<string, number> {
 
 test('scaling every price, labour included, scales every cost and changes no advice', () => {
   law(anyCase(), 80, ({ compiled, model, facts, chance }) => {
-    const factor = 0.1 + 20 * seededRandom(chance)();
+    const factor = 0.1 + 20 * createRandom(chance)();
     const belief = believe(compiled, facts, facts.observations);
     const prices = defaultPrices(model);
     const scaled = {

@@ -10,7 +10,7 @@ import {
   type DecisionState,
   type LowerBound,
 } from '@faultodds/core';
-import { seededRandom } from '../bench/seeded.mjs';
+import { createRandom } from '../bench/seeded.mjs';
 import { compiled, demos } from '../scenarios/misfireCases.ts';
 
 export const SEED = 20261127;
@@ -52,7 +52,7 @@ export function walkMisfire(id: string, results: number, walks: number, depth: n
   const bound = lowerBoundOf(problem);
   const places: WalkedPlace[] = [];
   for (let walk = 0; walk < walks; walk += 1) {
-    const random = seededRandom(SEED + walk);
+    const random = createRandom(SEED + walk);
     let state: DecisionState | undefined = problem.start;
     for (let step = 0; step < depth && state !== undefined; step += 1) {
       places.push({ key: state.key, bound: bound(state), excess: worstExcess(problem, bound, state) });

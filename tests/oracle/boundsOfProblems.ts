@@ -9,7 +9,7 @@ import {
   takeAction,
   type DecisionState,
 } from '@faultodds/core';
-import { seededRandom } from '../bench/seeded.mjs';
+import { createRandom } from '../bench/seeded.mjs';
 import { randomTables } from './decisionRandomTables.mjs';
 
 export const SEED = 20261125;
@@ -28,7 +28,7 @@ export interface BlockOfProblems {
 /** Searches random problems as they come from the seed and holds every stage of the search against the optimum, which is computed by walking
  * every place a plan can reach. @param blocks of 100 problems each @throws TypeError with the problem where a bound is on the wrong side */
 export function boundsOfProblems(blocks: number): BlockOfProblems[] {
-  const random = seededRandom(SEED);
+  const random = createRandom(SEED);
   return Array.from({ length: blocks }, (_, block) => {
     const sums = { optima: 0, lowerBounds: 0, upperBounds: 0 };
     for (let at = block * BLOCK; at < (block + 1) * BLOCK; at += 1) {
@@ -65,7 +65,7 @@ export interface PlacesOfProblems {
 /** Holds the bound made at the start against the optimum at every place that can be reached.
  * @throws TypeError with the place where it is above the optimum, or below perfect information */
 export function boundsOfPlaces(problems: number): PlacesOfProblems {
-  const random = seededRandom(SEED + 5);
+  const random = createRandom(SEED + 5);
   let places = 0;
   let higher = 0;
   for (let at = 0; at < problems; at += 1) {

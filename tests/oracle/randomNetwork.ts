@@ -1,7 +1,7 @@
 import type { VariableDefinition } from '@faultodds/inference';
 
 /** Seeded generator of numbers in [0, 1) (mulberry32, a public-domain 32-bit mixer). */
-export function seededRandom(seed: number): () => number {
+export function createRandom(seed: number): () => number {
   let state = seed >>> 0;
   return () => {
     state = (state + 0x6d2b79f5) >>> 0;

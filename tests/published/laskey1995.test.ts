@@ -1,4 +1,4 @@
-import { sensitivity } from '@faultodds/inference/analysis';
+import { sensitivityFunction } from '@faultodds/inference/analysis';
 import { describe, expect, test } from 'vitest';
 import { chanceOf, chanceOfEvidence, yesNoNetwork } from './yesNo.ts';
 
@@ -20,7 +20,7 @@ const query = { variable: 'burglary', state: 'yes' };
 const scale = chanceOfEvidence(network, calls);
 
 describe('P(burglary | both call) as a function of P(burglary) = t (D1)', () => {
-  const found = sensitivity(network, calls, query, { variable: 'burglary', state: 'yes' });
+  const found = sensitivityFunction(network, calls, query, { variable: 'burglary', state: 'yes' });
   const value = (t: number) =>
     (found.numerator.slope * t + found.numerator.intercept) /
     (found.denominator.slope * t + found.denominator.intercept);
@@ -42,13 +42,13 @@ describe('P(burglary | both call) as a function of P(burglary) = t (D1)', () => 
   test('rises by 203.6 per unit at 0.001 and passes one half at 0.002515', () => {
     const step = 1e-7;
     expect((value(0.001 + step) - value(0.001 - step)) / (2 * step)).toBeCloseTo(203.62182517520046, 3); // by differences
-    expect(found.valueAt(0.5)).toBeCloseTo(0.0025151770288401663, 10);
+    expect(found.valueForPosterior(0.5)).toBeCloseTo(0.0025151770288401663, 10);
   });
 });
 
 describe('P(burglary | both call) as a function of the false-alarm rate t (D2)', () => {
   const parameter = { variable: 'alarm', state: 'yes', given: { burglary: 'no', earthquake: 'no' } };
-  const found = sensitivity(network, calls, query, parameter);
+  const found = sensitivityFunction(network, calls, query, parameter);
 
   test('is 0.00059224 over 0.62761 t + 0.0014565', () => {
     expect(found.numerator.slope * scale).toBeCloseTo(0, 12);
@@ -58,7 +58,7 @@ describe('P(burglary | both call) as a function of the false-alarm rate t (D2)',
   });
 
   test('no false-alarm rate lifts it to one half: there is no value, not a wrong one', () => {
-    expect(found.valueAt(0.5)).toBeNull();
+    expect(found.valueForPosterior(0.5)).toBeNull();
     expect(chanceOf(alarmWith(0.001, 0), 'burglary', calls)).toBeCloseTo(0.406624, 6); // its maximum, at 0
   });
 });

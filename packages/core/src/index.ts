@@ -19,7 +19,7 @@ export type {
   VerificationCheck,
   VerificationFacts,
 } from './model/model.ts';
-export type { LocalText, TextLanguage } from './model/localText.ts';
+export type { LocalText, LanguageCode } from './model/localText.ts';
 export { textIn } from './model/textIn.ts';
 export type { ConditionalRow, Row } from './model/row.ts';
 export type { Dimension } from './units/dimension.ts';
@@ -36,7 +36,7 @@ export type {
   RuleOfThumb,
 } from './model/readingModel.ts';
 export { parseModel } from './model/parseModel.ts';
-export { compileModel, type CompileOptions } from './compiled/compileModel.ts';
+export { compileModel, type CompileModelOptions } from './compiled/compileModel.ts';
 export type { CompiledModel } from './compiled/compiledModel.ts';
 export { modelIdentity, type ModelIdentity } from './model/modelIdentity.ts';
 export type { OutcomeNames, PartName, Renaming } from './model/renaming.ts';
@@ -162,12 +162,12 @@ export {
 } from './doubt/credibleRanking.ts';
 export { adviceFlips, adviceFlipsInTurns, type AdviceFlip, type AdviceFlipOptions } from './doubt/adviceFlips.ts';
 export { firmAdvice, firmAdviceInTurns, type FirmAdvice } from './doubt/firmAdvice.ts';
-export { sensitivity, type Sensitivity, type SensitivityFunction } from './doubt/sensitivity.ts';
-export type { Line } from './doubt/jointLines.ts';
+export { leaderSensitivity, type LeaderSensitivity, type NumberSensitivity } from './doubt/leaderSensitivity.ts';
+export type { LinearFunction } from './doubt/jointLines.ts';
 export { evidenceConflict, type EvidenceConflict } from './doubt/evidenceConflict.ts';
 export { sameStep } from './doubt/sameStep.ts';
 export { drawModel, type DrawOptions } from './doubt/drawModel.ts';
-export { seededRandom, type Random } from './distributions/random.ts';
+export { createRandom, type Random } from './distributions/random.ts';
 
 // diagnosability
 export {

@@ -1,7 +1,7 @@
 // the network
 export type { Network, NetworkDefinition, NetworkVariable, VariableDefinition } from './network/network.ts';
 export { defineNetwork, type DefineNetworkOptions } from './network/defineNetwork.ts';
-export { compileNetwork, type CompiledNetwork, type CompileOptions } from './propagation/compileNetwork.ts';
+export { compileNetwork, type CompiledNetwork, type CompileNetworkOptions } from './propagation/compileNetwork.ts';
 
 // evidence and answers
 export type { Evidence } from './network/evidence.ts';
@@ -14,9 +14,9 @@ export { setFinding, setLikelihood } from './propagation/setFinding.ts';
 export { propagate, propagateTo } from './propagation/propagate.ts';
 
 // errors
-export { InferenceError, type Problem } from './errors/inferenceError.ts';
+export { InferenceError, type InferenceProblem } from './errors/inferenceError.ts';
 export { NetworkError } from './errors/networkError.ts';
 export { EvidenceInputError } from './errors/evidenceInputError.ts';
 export { ImpossibleEvidenceError } from './errors/impossibleEvidenceError.ts';
-export { OptionError } from './errors/optionError.ts';
+export { InferenceOptionError } from './errors/inferenceOptionError.ts';
 export { TreeWidthError } from './errors/treeWidthError.ts';

@@ -8,7 +8,7 @@ import {
   type Repair,
   type Source,
   type Test,
-  type TextLanguage,
+  type LanguageCode,
   type TestResult,
   textIn,
   beliefOf,
@@ -53,7 +53,7 @@ export interface Knowledge {
 }
 
 /** Of the page, as a language of the model's texts. */
-function language(): TextLanguage {
+function language(): LanguageCode {
   return t.code === 'de' ? 'de' : 'en';
 }
 

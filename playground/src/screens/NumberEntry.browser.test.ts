@@ -1,13 +1,13 @@
 import { misfire } from '@faultodds/misfire';
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
-import type { Engine } from '../state/engine.svelte.ts';
+import type { EngineStore } from '../state/engineStore.svelte.ts';
 import { loadKnowledge } from '../knowledge/knowledge.ts';
 import NumberEntry from './NumberEntry.svelte';
 
 const knowledge = loadKnowledge(misfire, []);
 
-function setup(id: string, engine: Engine = { cylinders: 4, suspect: 3, bank: 0 }) {
+function setup(id: string, engine: EngineStore = { cylinders: 4, suspect: 3, bank: 0 }) {
   const given = { knowledge, test: knowledge.test(id)!, engine, onrecord: vi.fn() };
   return { given, screen: render(NumberEntry, given) };
 }

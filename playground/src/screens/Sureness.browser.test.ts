@@ -11,7 +11,7 @@ const facts = { context: {}, observations: [] };
 const belief = beliefOf(knowledge.compiled, facts);
 
 test('before anything is worked out the probabilities stand there without a range', async () => {
-  const view = surenessView(knowledge, belief, undefined, undefined, false);
+  const view = surenessView(knowledge, belief, {}, false);
   const screen = await render(Sureness, { view, onnumbers: vi.fn() });
   await expect.element(screen.getByText('Being worked out …').first()).toBeVisible();
   expect(screen.container.querySelectorAll('li svg circle').length).toBe(view.rows.length);
@@ -21,7 +21,7 @@ test('before anything is worked out the probabilities stand there without a rang
 test('every range holds what core says, is drawn with its ends, and judgement is hatched', async () => {
   const ranking = credibleRanking(knowledge.compiled, facts, { draws: 20 });
   const advice = firmAdvice(knowledge.compiled, facts, {}, { draws: 3 });
-  const view = surenessView(knowledge, belief, ranking, advice, true);
+  const view = surenessView(knowledge, belief, { ranking, advice }, true);
   for (const row of view.rows) {
     const known = ranking.causes.find(({ cause }) => cause === row.id)!;
     expect([row.low, row.high]).toEqual([known.low, known.high]);

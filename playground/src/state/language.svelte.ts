@@ -1,12 +1,10 @@
+import type { LanguageCode } from '@faultodds/core';
 import { say, saySo } from '../words/say.ts';
 import { speak, t } from '../words/t.ts';
 import { within } from '../device/within.ts';
 
 /** The languages of the page, each named in itself. */
-export const languages = { en: 'English', de: 'Deutsch' } as const;
-
-/** Code of one of the languages. */
-export type LanguageCode = keyof typeof languages;
+export const languages: Readonly<Record<LanguageCode, string>> = { en: 'English', de: 'Deutsch' };
 
 /** The language spoken; `choose` keeps the choice on this device. */
 export interface LanguageChoice {
@@ -57,7 +55,7 @@ async function takeUp(code: LanguageCode): Promise<void> {
     saySo(english.say);
   } else {
     const [labels, core] = await Promise.all([import('../words/de.ts'), import('@faultodds/core/words/de')]);
-    speak(labels.german);
+    speak(labels.germanLabels);
     saySo(core.german);
   }
   document.documentElement.lang = code;

@@ -2,7 +2,7 @@ import { observationsFromCodes, parseTroubleCodes } from '@faultodds/core';
 import { describeCodeMeaning, describeProblem } from '@faultodds/core/words';
 import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
-import type { Engine } from '../state/engine.svelte.ts';
+import type { EngineStore } from '../state/engineStore.svelte.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
 import type { Seen } from './seen.ts';
 
@@ -26,7 +26,7 @@ export interface CodesView {
 export function codesView(
   knowledge: Knowledge,
   text: string,
-  engine: Engine,
+  engine: EngineStore,
   complete: boolean,
   onRecord: ReadonlySet<string>,
 ): CodesView {

@@ -8,7 +8,7 @@ import {
 import { describeProblem } from '@faultodds/core/words';
 import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
-import type { Engine } from '../state/engine.svelte.ts';
+import type { EngineStore } from '../state/engineStore.svelte.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
 import { problemInWords } from '../words/problemInWords.ts';
 import type { Seen } from './seen.ts';
@@ -27,7 +27,7 @@ export function monitorView(
   knowledge: Knowledge,
   test: string,
   hex: string,
-  engine: Engine,
+  engine: EngineStore,
   covers: MonitorCount['covers'],
 ): MonitorView {
   const { counts: monitors, problems } = decodeMonitorResponse(hex);

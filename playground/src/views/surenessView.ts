@@ -24,8 +24,7 @@ const SHOWN = 6;
 export function surenessView(
   knowledge: Knowledge,
   belief: Belief,
-  ranking: CredibleRanking | undefined,
-  advice: FirmAdvice | undefined,
+  { ranking, advice }: { readonly ranking?: CredibleRanking; readonly advice?: FirmAdvice },
   settled: boolean,
 ): SurenessView {
   const known = new Map(ranking?.causes.map((one) => [one.cause, one]));

@@ -15,7 +15,7 @@ import type { Words } from './t.ts';
 
 /** Words of the screen in German. What is missing here does not compile. The names of causes, tests and repairs and the cautions belong to
  * the knowledge and stay in its language; the page says so. */
-export const german: Words = {
+export const germanLabels: Words = {
   code: 'de',
   rare: '< 0,1 %',
   nearlySure: '> 99,9 %',

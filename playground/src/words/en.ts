@@ -14,7 +14,7 @@ import { shiftWords } from './en/shift.ts';
 
 /** Words of the screen, by place. Sentences about belief and advice come from `@faultodds/core/words`.
  * Notes for translators: functions receive finished phrases (a chance such as "31 %", a price such as "70 units"); order them freely. */
-export const t = {
+export const englishLabels = {
   /** Language tag, for the page and for how numbers and dates are written. */
   code: 'en',
   /** Where room is short: beyond one in a thousand only the side is said. */

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { german } from './de.ts';
-import { t as english } from './en.ts';
+import { germanLabels } from './de.ts';
+import { englishLabels as english } from './en.ts';
 
 /** Every text by its place; a function is called with its parts marked, as many as English takes. */
 function texts(words: object, mirror: object, path = ''): Map<string, string> {
@@ -19,7 +19,7 @@ function texts(words: object, mirror: object, path = ''): Map<string, string> {
 }
 
 const theirs = texts(english, english);
-const ours = texts(german, english);
+const ours = texts(germanLabels, english);
 
 test('German fills every place English has, and no other', () => {
   expect([...ours.keys()]).toEqual([...theirs.keys()]);

@@ -1,4 +1,4 @@
-import { t as english } from './en.ts';
+import { englishLabels as english } from './en.ts';
 
 /** Every word of the screen, by place: what a language has to fill. */
 export type Words = typeof english;

@@ -13,7 +13,7 @@ import {
   rankCauses,
   runInTurns,
   type RunOptions,
-  sensitivity,
+  leaderSensitivity,
   type Solution,
   type SolverProgress,
   beliefOf,
@@ -42,7 +42,7 @@ export async function answerQuestion(
     case 'toAsk':
       return tell({ kind: 'toAsk', answer: questionsToAsk(compiled, facts) });
     case 'sensitivity':
-      return tell({ kind: 'sensitivity', answer: sensitivity(compiled, facts) });
+      return tell({ kind: 'sensitivity', answer: leaderSensitivity(compiled, facts) });
     case 'ranking':
       return tell({
         kind: 'ranking',

@@ -12,7 +12,7 @@ import type {
   Plan,
   Problem,
   RankedCause,
-  Sensitivity,
+  LeaderSensitivity,
   SolverProgress,
   WhatItTakes,
 } from '@faultodds/core';
@@ -39,7 +39,7 @@ export interface Answers {
   readonly conflict: EvidenceConflict;
   readonly toAsk: readonly IntakeQuestion[];
   readonly ranking: CredibleRanking;
-  readonly sensitivity: Sensitivity;
+  readonly sensitivity: LeaderSensitivity;
   /** Causes and pairs of causes, most likely first. */
   readonly pairs: readonly RankedCause[];
   readonly advice: FirmAdvice;

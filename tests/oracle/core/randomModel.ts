@@ -1,5 +1,5 @@
 import type { Facts, Model, Observation } from '@faultodds/core';
-import { seededRandom } from '../randomNetwork.ts';
+import { createRandom } from '../randomNetwork.ts';
 
 type Random = () => number;
 type Quantity = Model['labourPerHour'];
@@ -19,7 +19,7 @@ const quantity = (best: number): Quantity => ({ best, low: best, high: best, ess
 /** A random, valid model of a few causes: root and dependent mechanisms, first-match rows over mechanisms and the cause, context that
  * multiplies and rules out, repairs that overlap, access behind access. The same seed gives the same model. */
 export function randomModel(seed: number): Model {
-  const random = seededRandom(seed);
+  const random = createRandom(seed);
   const causeIds = [...range(2 + upTo(random, 3)).map((at) => `c${at}`), 'not-listed'];
   const causeStates: States = { id: 'cause', states: causeIds.map(named) };
 
@@ -142,7 +142,7 @@ export function randomModel(seed: number): Model {
 /** Random facts about a model, at most `most` observations: intake answers, results named or by likelihood, repeats, sleeping faults,
  * repairs tried. Only what the model accepts. */
 export function randomFacts(model: Model, seed: number, most = 6): Facts {
-  const random = seededRandom(seed ^ 0x9e3779b9);
+  const random = createRandom(seed ^ 0x9e3779b9);
   const context = Object.fromEntries(
     model.context.filter(() => random() < 0.4).map((feature) => [feature.id, oneOf(random, feature.values).id]),
   );

@@ -1,9 +1,9 @@
 import { contextEffects, questionsToAsk } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { work } from '../../fixtures/scriptPrompter.ts';
-import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { loadModel } from '../read/loadModel.ts';
 
-const { model, compiled } = await loadKnowledge();
+const { model, compiled } = await loadModel();
 
 test('intake questions come in the order of what they could do, and every answer says what it changed', async () => {
   const first = questionsToAsk(compiled, { context: {}, observations: [] });

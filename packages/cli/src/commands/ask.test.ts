@@ -5,12 +5,12 @@ import { afterAll, expect, test } from 'vitest';
 import { textIn } from '@faultodds/core';
 import { recordTerminal } from '../../../../tests/fixtures/recordTerminal.ts';
 import { work } from '../../fixtures/scriptPrompter.ts';
-import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { loadModel } from '../read/loadModel.ts';
 import { run } from './run.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'faultodds-ask-'));
 afterAll(() => rmSync(folder, { recursive: true }));
-const { model } = await loadKnowledge();
+const { model } = await loadModel();
 
 test('intake, a result, a tried repair, saved to a file that replays', async () => {
   const path = join(folder, 'saved.json');

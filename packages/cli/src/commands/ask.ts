@@ -28,7 +28,7 @@ import { CommandError } from '../terminal/commandError.ts';
 import type { Desk } from '../ask/desk.ts';
 import { foldText } from '../terminal/foldText.ts';
 import { describeKeeping, isUnsaved, keepIn, keepOn, type Keeping } from '../keep/keeping.ts';
-import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { loadModel } from '../read/loadModel.ts';
 import { paint } from '../terminal/paint.ts';
 import { printAdvice } from '../print/printAdvice.ts';
 import { printNotices } from '../print/printNotices.ts';
@@ -69,9 +69,9 @@ export async function ask(
   }
   const prompter = given ?? (await import('../terminal/clackPrompter.ts')).clackPrompter;
   const { top = 5, steps = 3 } = options;
-  const knowledge = await loadKnowledge(options.model);
-  const { model, compiled } = knowledge;
-  const read = name === undefined ? undefined : await readCase(knowledge, name);
+  const loaded = await loadModel(options.model);
+  const { model, compiled } = loaded;
+  const read = name === undefined ? undefined : await readCase(loaded, name);
   let session = read?.session ?? startCase({ id: 'case-1', title: 'New case' });
   const circumstances = (): Circumstances => circumstancesWith(compiled, caseState(session), options);
   const standing = (): Standing => standingOf(compiled, session, circumstances());

@@ -7,16 +7,17 @@ import {
   parseModel,
   type Diagnosability,
   type Problem,
+  type LanguageCode,
 } from '@faultodds/core';
 import { describeProblem } from '@faultodds/core/words';
 import { closestName } from '../read/closestName.ts';
-import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { loadModel } from '../read/loadModel.ts';
 import { paint } from '../terminal/paint.ts';
 import { printDiagnosability } from '../print/printDiagnosability.ts';
 import { printJson } from '../print/printJson.ts';
 import { readModelParts, type ModelParts } from '../read/readModelParts.ts';
 import type { Terminal } from '../terminal/terminal.ts';
-import { wordsOf, type LanguageCode } from '../print/wordsOf.ts';
+import { wordsOf } from '../print/wordsOf.ts';
 
 /** Options of `faultodds check`. */
 export interface CheckOptions {
@@ -100,7 +101,7 @@ function checkModel({ input, locate }: ModelParts): Checked {
 
 async function checkCase({ input, locate }: ModelParts): Promise<Checked> {
   try {
-    const { content, notices } = loadCase((await loadKnowledge()).compiled, input);
+    const { content, notices } = loadCase((await loadModel()).compiled, input);
     const summary = `Valid case '${content.state.id}': ${count(content.events.length, 'event')}.`;
     const unplaced = notices.flatMap((one) => (one.kind === 'model-differs' ? [] : one.problems));
     return { kind: 'case', problems: unplaced, findings: [], summary };

@@ -3,7 +3,7 @@ import { describeObservation } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
 import { CommandError } from '../terminal/commandError.ts';
 import { describeKeptCode, describeCodeRemark, describeMalformed } from '../print/describeCodes.ts';
-import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { loadModel } from '../read/loadModel.ts';
 import { printCodes } from '../print/printCodes.ts';
 import { printJson } from '../print/printJson.ts';
 import { readBytes } from '../files/readBytes.ts';
@@ -34,7 +34,7 @@ export async function codes(terminal: Terminal, pieces: readonly string[], optio
       first === undefined ? 'the list is empty; with --complete that is a result' : describeMalformed(first),
     );
   }
-  const { model, compiled } = await loadKnowledge(options.model);
+  const { model, compiled } = await loadModel(options.model);
   const read = observationsFromCodes(compiled, found, {
     suspectCylinder: cylinder,
     cylinders: of,

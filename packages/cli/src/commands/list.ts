@@ -1,10 +1,10 @@
 import type { Model } from '@faultodds/core';
 import { closestName } from '../read/closestName.ts';
 import { CommandError } from '../terminal/commandError.ts';
-import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { loadModel } from '../read/loadModel.ts';
 import { paint } from '../terminal/paint.ts';
 import { printJson } from '../print/printJson.ts';
-import { idOf } from '../read/readCase.ts';
+import { caseIdOf } from '../read/readCase.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
 /** What can be listed. */
@@ -36,7 +36,7 @@ export async function list(
     const hint = closest === undefined ? `there is ${listed.join(', ')}` : `did you mean '${closest}'?`;
     throw new CommandError(`no list '${name}'; ${hint}`);
   }
-  const { model, cases } = await loadKnowledge(path);
+  const { model, cases } = await loadModel(path);
   const entries = what === 'cases' ? cases.map(caseEntry) : entriesOf(model, what);
   if (json) {
     printJson(terminal, entries);
@@ -74,5 +74,5 @@ function entriesOf(model: Model, what: Exclude<(typeof listed)[number], 'cases'>
 
 function caseEntry(document: unknown): Entry {
   const title: unknown = typeof document === 'object' && document !== null && 'title' in document ? document.title : '';
-  return { id: idOf(document), label: `${String(title)} (invented)` };
+  return { id: caseIdOf(document), label: `${String(title)} (invented)` };
 }

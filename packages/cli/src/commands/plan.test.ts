@@ -18,7 +18,7 @@ import {
 import { formatMoney, formatProbability } from '@faultodds/core/words/en';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import { recordTerminal } from '../../../../tests/fixtures/recordTerminal.ts';
-import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { loadModel } from '../read/loadModel.ts';
 import { run } from './run.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'faultodds-plan-'));
@@ -103,7 +103,7 @@ test('--open: when it would be time, and what is worth a look while it is open',
 });
 
 test('a demo case: every caution of every step that is written out', async () => {
-  const { model } = await loadKnowledge();
+  const { model } = await loadModel();
   const { root } = JSON.parse((await said('demo-07', '--search', '3', '--json')).out);
   const { out } = await said('demo-07', '--search', '3');
   const cautions = cautionsOfPlan(root);

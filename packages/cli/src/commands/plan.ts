@@ -15,6 +15,7 @@ import {
   type Circumstances,
   type CompiledModel,
   type Solution,
+  type LanguageCode,
 } from '@faultodds/core';
 import {
   planAsMermaid,
@@ -30,7 +31,7 @@ import { circumstancesWith, type PriceOptions } from '../read/circumstancesWith.
 import { closestName } from '../read/closestName.ts';
 import { CommandError } from '../terminal/commandError.ts';
 import { foldText } from '../terminal/foldText.ts';
-import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { loadModel } from '../read/loadModel.ts';
 import { paint } from '../terminal/paint.ts';
 import { printJson } from '../print/printJson.ts';
 import { printNotices } from '../print/printNotices.ts';
@@ -40,7 +41,7 @@ import { replaceFile } from '../files/replaceFile.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 import { untilInterrupted } from './untilInterrupted.ts';
 import { visibleText } from '../terminal/visibleText.ts';
-import { wordsOf, type LanguageCode } from '../print/wordsOf.ts';
+import { wordsOf } from '../print/wordsOf.ts';
 
 /** Options of `faultodds plan`. */
 export interface PlanOptions extends PriceOptions {
@@ -65,8 +66,8 @@ const SEARCHED = 40;
  * from the best possible plan it can be at most.
  * @throws CommandError the case, the access or an option cannot be used */
 export async function plan(terminal: Terminal, name: string, options: PlanOptions): Promise<void> {
-  const knowledge = await loadKnowledge(options.model);
-  const { model, compiled } = knowledge;
+  const loaded = await loadModel(options.model);
+  const { model, compiled } = loaded;
   const { open } = options;
   if (open !== undefined && !model.access.some(({ id }) => id === open)) {
     const ids = model.access.map(({ id }) => id);
@@ -74,7 +75,7 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
     const hint = closest === undefined ? "'faultodds list access' shows them" : `did you mean '${closest}'?`;
     throw new CommandError(`no access '${open}'; ${hint}`);
   }
-  const { session } = await readCase(knowledge, name);
+  const { session } = await readCase(loaded, name);
   const state = caseState(session);
   const belief = beliefOf(compiled, factsOf(state));
   const circumstances = circumstancesWith(compiled, state, options);

@@ -10,15 +10,15 @@ import {
   factsOf,
   loadCase,
   rankCauses,
-  sensitivity,
+  leaderSensitivity,
 } from '@faultodds/core';
 import { recordTerminal } from '../../../../tests/fixtures/recordTerminal.ts';
-import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { loadModel } from '../read/loadModel.ts';
 import { run } from './run.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'faultodds-replay-'));
 afterAll(() => rmSync(folder, { recursive: true }));
-const { model, compiled, cases } = await loadKnowledge();
+const { model, compiled, cases } = await loadModel();
 
 function caseFile(name: string, events: readonly object[]): string {
   const path = join(folder, name);
@@ -96,7 +96,7 @@ test('--doubt: the ranges of core over so many draws, the share that advises the
   const { doubt } = JSON.parse(await said('replay', 'demo-01', '--doubt', '12', '--json'));
   expect(doubt.ranking).toEqual(JSON.parse(JSON.stringify(credibleRanking(compiled, facts, { draws: 12 }))));
   expect(doubt.advice).toMatchObject({ draws: 12, best: { kind: 'repair', repair: 'replace-coil' } });
-  const flipping = sensitivity(compiled, facts).functions.filter(({ flip }) => flip !== undefined);
+  const flipping = leaderSensitivity(compiled, facts).functions.filter(({ flip }) => flip !== undefined);
   expect(doubt.flips).toHaveLength(flipping.length);
   for (const { path, what } of doubt.flips) expect(what, path).not.toMatch(/^\/|undefined/);
   const out = await said('replay', 'demo-01', '--doubt', '12', '--top', '2');

@@ -9,10 +9,10 @@ import {
 import { english } from '@faultodds/core/words/en';
 import { circumstancesWith, type PriceOptions } from '../read/circumstancesWith.ts';
 import { conflictSentences } from '../print/printConflict.ts';
-import { doubtOf } from '../print/doubtOf.ts';
+import { measureDoubt } from '../print/measureDoubt.ts';
 import { foldText } from '../terminal/foldText.ts';
 import { labelOf } from '../print/labelOf.ts';
-import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { loadModel } from '../read/loadModel.ts';
 import { paint } from '../terminal/paint.ts';
 import { printAdvice } from '../print/printAdvice.ts';
 import { printContext } from '../print/printContext.ts';
@@ -46,9 +46,9 @@ const ADVICE_DRAWS = 20;
 /** Prints how the ranking moved with every result of a case, then what to do next and why.
  * @throws CommandError the case or an option cannot be used */
 export async function replay(terminal: Terminal, name: string, options: ReplayOptions): Promise<void> {
-  const knowledge = await loadKnowledge(options.model, { atMost: options.two === true ? 2 : 1 });
-  const { model, compiled } = knowledge;
-  const { session } = await readCase(knowledge, name);
+  const loaded = await loadModel(options.model, { atMost: options.two === true ? 2 : 1 });
+  const { model, compiled } = loaded;
+  const { session } = await readCase(loaded, name);
   const state = caseState(session);
   const facts = factsOf(state);
   const explanation = explainCase(compiled, facts);
@@ -61,7 +61,7 @@ export async function replay(terminal: Terminal, name: string, options: ReplayOp
   const doubt =
     draws === undefined
       ? undefined
-      : doubtOf(compiled, facts, circumstances, { draws, adviceDraws: Math.min(draws, ADVICE_DRAWS) });
+      : measureDoubt(compiled, facts, circumstances, { draws, adviceDraws: Math.min(draws, ADVICE_DRAWS) });
   if (options.json === true) {
     const document = replayDocument({ compiled, session, explanation, belief, advice, conflict, doubt }, options);
     printJson(terminal, document);

@@ -5,7 +5,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { caseState, explainCase, factsOf, loadCase, advise, textIn, beliefOf } from '@faultodds/core';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import { recordTerminal } from '../../../../tests/fixtures/recordTerminal.ts';
-import { loadKnowledge } from '../read/loadKnowledge.ts';
+import { loadModel } from '../read/loadModel.ts';
 import { run } from './run.ts';
 
 // Run against the source, in this process; main.test.ts spawns the built program.
@@ -25,7 +25,7 @@ async function said(...argv: string[]): Promise<{ code: number; out: string; err
   return { code, out: out(), err: err() };
 }
 
-const { model, compiled, cases } = await loadKnowledge();
+const { model, compiled, cases } = await loadModel();
 const aCase = {
   format: 'faultodds-case',
   version: 1,

@@ -13,7 +13,7 @@ import {
 } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
 import { CommandError } from '../terminal/commandError.ts';
-import { contentOf } from './contentOf.ts';
+import { readBytesIfThere } from './readBytesIfThere.ts';
 import { errnoOf } from './errnoOf.ts';
 import { holdFile } from './holdFile.ts';
 import { reasonOf } from './reasonOf.ts';
@@ -67,7 +67,7 @@ function putInPlace(target: string, text: string, there: Stats | undefined, mayR
 /** @returns whether what is there may be replaced; not where nothing is. @throws CommandError it is something else than was read */
 function mayReplace(target: string, over: Uint8Array | null | undefined): boolean {
   if (over === undefined) return true;
-  const now = contentOf(target);
+  const now = readBytesIfThere(target);
   if (now === null) return false;
   if (over === null) throw new CommandError(`'${target}' exists`);
   if (!now.equals(over)) throw new CommandError(`'${target}' was changed by another program since it was read`);

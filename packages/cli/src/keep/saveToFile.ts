@@ -1,6 +1,6 @@
 import { caseState, type CompiledModel, type Session } from '@faultodds/core';
 import { CommandError } from '../terminal/commandError.ts';
-import { contentOf } from '../files/contentOf.ts';
+import { readBytesIfThere } from '../files/readBytesIfThere.ts';
 import { foldText } from '../terminal/foldText.ts';
 import { keepCase, type CaseFile } from './keepCase.ts';
 import type { Prompter } from '../terminal/prompter.ts';
@@ -21,7 +21,7 @@ export async function saveToFile(
   if (path === undefined) return undefined;
   const told = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
   try {
-    const there = contentOf(path);
+    const there = readBytesIfThere(path);
     const isOwn = path === file?.path && file.holds !== null && there?.equals(file.holds) === true;
     const question =
       path === file?.path ? `'${path}' was changed by another program. Replace it?` : `'${path}' exists. Replace it?`;

@@ -1,7 +1,7 @@
 import type { ConditionalRow, Model } from '@faultodds/core';
 import { labelOf } from './labelOf.ts';
 
-/** What a number of the model says, in words. @param path JSON Pointer, as `sensitivity` reports it; itself where it is of no known kind. */
+/** What a number of the model says, in words. @param path JSON Pointer, as `leaderSensitivity` reports it; itself where it is of no known kind. */
 export function nameOfNumber(model: Model, path: string): string {
   const [list, index, third = '', fourth = '', fifth = '', sixth = ''] = path
     .split('/')

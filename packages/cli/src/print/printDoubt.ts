@@ -1,6 +1,6 @@
 import type { Advice, Model } from '@faultodds/core';
 import { formatProbability } from '@faultodds/core/words/en';
-import type { Doubt } from './doubtOf.ts';
+import type { Doubt } from './measureDoubt.ts';
 import { foldText } from '../terminal/foldText.ts';
 import { labelOf } from './labelOf.ts';
 import { nameOfNumber } from './nameOfNumber.ts';

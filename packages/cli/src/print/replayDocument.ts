@@ -22,7 +22,7 @@ import {
   sentenceWithoutObservation,
 } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
-import type { Doubt } from './doubtOf.ts';
+import type { Doubt } from './measureDoubt.ts';
 import { labelOf } from './labelOf.ts';
 import { nameOfNumber } from './nameOfNumber.ts';
 import { readingLines } from './printReading.ts';

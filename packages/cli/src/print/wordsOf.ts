@@ -1,9 +1,7 @@
+import type { LanguageCode } from '@faultodds/core';
 import type { Language } from '@faultodds/core/words';
 import { german } from '@faultodds/core/words/de';
 import { english } from '@faultodds/core/words/en';
-
-/** Languages that core's sentences can be printed in. */
-export type LanguageCode = 'en' | 'de';
 
 /** The language of a code, for the sentence makers of core; English where none is asked for. */
 export function wordsOf(language: LanguageCode = 'en'): Language {

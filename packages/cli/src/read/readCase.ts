@@ -2,17 +2,17 @@ import { existsSync } from 'node:fs';
 import { FaultoddsError, loadCase, type CompiledModel, type Session } from '@faultodds/core';
 import { closestName } from './closestName.ts';
 import { CommandError } from '../terminal/commandError.ts';
-import type { Knowledge } from './loadKnowledge.ts';
+import type { LoadedModel } from './loadModel.ts';
 import type { CaseFile } from '../keep/keepCase.ts';
-import { readJson } from '../files/readJson.ts';
+import { readJsonFile } from '../files/readJsonFile.ts';
 
 /** A case by the name of a demo, by file, or from standard input (`-`), and the file it stands in.
  * @throws CommandError unknown, unreadable or not a valid case */
 export async function readCase(
-  { compiled, cases }: Knowledge,
+  { compiled, cases }: LoadedModel,
   name: string,
 ): Promise<{ readonly session: Session; readonly file?: CaseFile }> {
-  const demos = new Map(cases.map((demo) => [idOf(demo), demo]));
+  const demos = new Map(cases.map((demo) => [caseIdOf(demo), demo]));
   const demo = demos.get(name);
   if (demo === undefined && name !== '-' && !existsSync(name)) {
     const closest = closestName(name, demos.keys());
@@ -20,7 +20,7 @@ export async function readCase(
     throw new CommandError(`no demo case and no file '${name}'; ${hint}`);
   }
   if (demo !== undefined) return { session: loaded(compiled, demo, name) };
-  const { json, bytes } = await readJson(name);
+  const { json, bytes } = await readJsonFile(name);
   const session = loaded(compiled, json, name);
   return name === '-' ? { session } : { session, file: { path: name, holds: bytes, ...schemaOf(json) } };
 }
@@ -45,7 +45,7 @@ function schemaOf(document: unknown): { $schema?: string } {
 }
 
 /** The id of an unparsed case document; `''` when it has none. */
-export function idOf(document: unknown): string {
+export function caseIdOf(document: unknown): string {
   const id: unknown = typeof document === 'object' && document !== null && 'id' in document ? document.id : '';
   return typeof id === 'string' ? id : '';
 }

@@ -3,7 +3,7 @@ import { relative } from 'node:path';
 import { CommandError } from '../terminal/commandError.ts';
 import { jsonFilesBelow } from '../files/jsonFilesBelow.ts';
 import { MOST_BYTES, MOST_MIB } from '../files/readBytes.ts';
-import { readJson } from '../files/readJson.ts';
+import { readJsonFile } from '../files/readJsonFile.ts';
 
 /** A model kept in one file or in a folder of parts, joined, and where its values came from. */
 export interface ModelParts {
@@ -15,14 +15,14 @@ export interface ModelParts {
 /** Reads a model: one file, or every JSON file below a folder in name order, lists of the same name joined.
  * @throws CommandError unreadable, not JSON, too much, or a value given twice */
 export async function readModelParts(path: string): Promise<ModelParts> {
-  if (!isFolder(path)) return { input: (await readJson(path)).json, locate: (pointer) => pointer || '/' };
+  if (!isFolder(path)) return { input: (await readJsonFile(path)).json, locate: (pointer) => pointer || '/' };
   const files = jsonFilesBelow(path);
   if (files.length === 0) throw new CommandError(`'${path}' holds no JSON files`);
   const input: Record<string, unknown> = {};
   const origins = new Map<string, { readonly file: string; readonly start: number }[]>();
   let length = 0;
   for (const file of files) {
-    const { json: part, bytes } = await readJson(file);
+    const { json: part, bytes } = await readJsonFile(file);
     length += bytes.length;
     if (length > MOST_BYTES) throw new CommandError(`the files below '${path}' come to more than ${MOST_MIB} MiB`);
     if (typeof part !== 'object' || part === null || Array.isArray(part)) {

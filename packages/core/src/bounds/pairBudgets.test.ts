@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
 import { countTurns } from '../../../../tests/fixtures/countTurns.ts';
-import { seededRandom } from '../distributions/random.ts';
+import { createRandom } from '../distributions/random.ts';
 import { tableProblem } from '../problem/tableProblem.ts';
 import { pairBudgets, pairBudgetsInTurns } from './pairBudgets.ts';
 import { pairGameInTurns, pairGameOf, PAIRS_PER_TURN } from './pairGame.ts';
 
-const random = seededRandom(11);
+const random = createRandom(11);
 const causes = Array.from({ length: 36 }, (_, at) => at);
 const problem = tableProblem({
   prior: causes.map(() => 1 / 36),

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import { rankCauses } from '../belief/rankCauses.ts';
-import { sensitivity } from '../doubt/sensitivity.ts';
+import { leaderSensitivity } from '../doubt/leaderSensitivity.ts';
 import { changeNumber } from './changeNumber.ts';
 import { compileModel } from './compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
@@ -14,7 +14,7 @@ const facts = {
 };
 
 test('the ranking under a changed number is what its sensitivity function says', () => {
-  const { leading, functions } = sensitivity(compiled, facts);
+  const { leading, functions } = leaderSensitivity(compiled, facts);
   for (const { path, value, numerator: n, denominator: d } of functions) {
     const x = path.endsWith('/best') ? value * 1.5 : 0.5 * value + 0.1;
     const { posterior } = rankCauses(changeNumber(compiled, path, x), facts);

@@ -11,7 +11,7 @@ const argumentsSchema = z.strictObject({ path: z.string(), value: z.any() });
 
 /** The model with one number changed, ready for questions: what if this estimate were wrong? A probability of a row takes the others
  * of its row with it in proportion, so that the row still sums to one.
- * @param path JSON Pointer of a `best` estimate or of a probability of a row, as `sensitivity` reports them.
+ * @param path JSON Pointer of a `best` estimate or of a probability of a row, as `leaderSensitivity` reports them.
  * @throws ModelError `number-unknown` when nothing changeable stands there, `number-out-of-range` for a probability outside (0, 1) or
  * an estimate below 0 or
  * beyond any @throws OptionError when the path is no text */

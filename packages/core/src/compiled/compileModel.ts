@@ -14,7 +14,7 @@ import { persistingMatches } from './persistingMatches.ts';
 import { makeOfModel } from './sweepModel.ts';
 
 /** How many causes may be behind the fault together. */
-export interface CompileOptions {
+export interface CompileModelOptions {
   /** Default 1. With 2, every pair of causes is a hypothesis of its own: about a square of the work. */
   readonly atMost?: 1 | 2;
 }
@@ -27,7 +27,7 @@ const optionsSchema = z.strictObject({ atMost: z.optional(z.literal([1, 2])) });
  * With pairs: mechanisms combine by noisy-MAX over the model's order of states; a test row that names a cause applies to every pair with
  * it, except that a fault stays while either cause does (`persistsAs`).
  * @throws ModelError `two-cause-share-missing` when pairs are asked of a model that does not say how common they are @throws OptionError */
-export function compileModel(model: Model, options: CompileOptions = {}): CompiledModel {
+export function compileModel(model: Model, options: CompileModelOptions = {}): CompiledModel {
   checkOptions(optionsSchema, options);
   const hypotheses = hypothesesOf(model, options.atMost ?? 1);
   if (options.atMost === 2 && model.twoCauseShare === undefined) {

@@ -2,16 +2,16 @@ import * as z from 'zod/mini';
 import { optionSchemas } from '../validation/optionSchemas.ts';
 import { checkOptions } from '../validation/checkOptions.ts';
 import { randomLcg } from 'd3-random';
+import type { Random } from '@faultodds/inference/sampling';
 
-/** A source of chance: uniform on [0, 1). Injected wherever something is drawn. */
-export type Random = () => number;
+export type { Random };
 
 const seedSchema = z.strictObject({ seed: optionSchemas.seed });
 
 /** A generator that repeats itself for the same seed (any finite number): print the seed with what it made.
  * @throws OptionError when the seed is no finite number
  * Source: linear congruential generator of d3-random, after Press et al., Numerical Recipes. */
-export function seededRandom(seed: number): Random {
+export function createRandom(seed: number): Random {
   checkOptions(seedSchema, { seed });
   return randomLcg(seed);
 }

@@ -14,7 +14,7 @@ import { runToEnd } from '../turns/runToEnd.ts';
 import type { Turns } from '../turns/turns.ts';
 import { untilAborted } from '../turns/untilAborted.ts';
 import { sameStep } from './sameStep.ts';
-import { sensitivity } from './sensitivity.ts';
+import { leaderSensitivity } from './leaderSensitivity.ts';
 
 // a row's range may round to 0 or 1, which no probability of a model is
 const NEVER_CERTAIN = 1e-6;
@@ -80,7 +80,10 @@ function* flipTurns(
   const bestOf = (model: CompiledModel): Advice['best'] => advise(model, beliefOf(model, facts), circumstances).best;
   const now = bestOf(compiled);
   const flips: AdviceFlip[] = [];
-  for (const candidate of [...sensitivity(compiled, facts).functions.slice(0, numbers), ...rowsOf(compiled, now)]) {
+  for (const candidate of [
+    ...leaderSensitivity(compiled, facts).functions.slice(0, numbers),
+    ...rowsOf(compiled, now),
+  ]) {
     if (signal?.aborted === true) break;
     const { path, value, low, high } = candidate;
     const there = function* (x: number): Turns<Advice['best']> {

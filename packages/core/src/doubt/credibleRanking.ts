@@ -3,7 +3,7 @@ import { rankCauses } from '../belief/rankCauses.ts';
 import { testAsked } from '../evidence/testAsked.ts';
 import type { Facts } from '../evidence/facts.ts';
 import { sweepFacts } from '../belief/sweepFacts.ts';
-import { seededRandom } from '../distributions/random.ts';
+import { createRandom } from '../distributions/random.ts';
 import { recompileModel } from '../compiled/compileModel.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { runToEnd } from '../turns/runToEnd.ts';
@@ -55,7 +55,7 @@ function* rankingTurns(compiled: CompiledModel, facts: Facts, options: DoubtOpti
   const { ranking } = rankCauses(compiled, facts);
   const tests = new Set(facts.observations.map((observation) => testAsked(compiled, observation)));
   const contextValues = new Set(Object.entries(facts.context).map(([feature, value]) => `${feature}:${value}`));
-  const random = seededRandom(seed);
+  const random = createRandom(seed);
   const posteriors: Float64Array[] = [];
   while (posteriors.length < wanted && !(signal?.aborted === true && posteriors.length > 0)) {
     const drawn = recompileModel(compiled, drawModel(compiled.model, random, { tests, contextValues }));

@@ -4,7 +4,7 @@ import { beliefOf } from '../belief/beliefOf.ts';
 import type { Advice } from '../advice/advice.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import { advise } from '../advice/advise.ts';
-import { seededRandom } from '../distributions/random.ts';
+import { createRandom } from '../distributions/random.ts';
 import { recompileModel } from '../compiled/compileModel.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { runToEnd } from '../turns/runToEnd.ts';
@@ -57,7 +57,7 @@ function* adviceTurns(
 ): Turns<FirmAdvice> {
   const { draws: wanted = 200, seed = 1, signal } = options;
   const { best } = advise(compiled, beliefOf(compiled, facts), circumstances);
-  const random = seededRandom(seed);
+  const random = createRandom(seed);
   const counts = new Map<string, { best: Advice['best']; count: number }>();
   let draws = 0;
   while (draws < wanted && !(signal?.aborted === true && draws > 0)) {

@@ -11,7 +11,7 @@ import type { Quantity } from '../model/model.ts';
 import type { Row } from '../model/row.ts';
 
 /** constant + slope x. */
-export interface Line {
+export interface LinearFunction {
   readonly constant: number;
   readonly slope: number;
 }

@@ -3,7 +3,7 @@ import { contextPrior } from '../belief/contextPrior.ts';
 import type { Facts } from '../evidence/facts.ts';
 import { rankCauses, rankedOf } from '../belief/rankCauses.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
-import { contentOf } from './contentOf.ts';
+import { contentKey } from './contentKey.ts';
 import { explainMove } from './explainMove.ts';
 import type { Explanation, ObservationExplanation } from './explanation.ts';
 import { possibleOf } from './possibleOf.ts';
@@ -25,7 +25,7 @@ export function explainCase(compiled: CompiledModel, facts: Facts): Explanation 
   const without = posteriorsWithoutEach(compiled, facts, prior);
   const madeAlone = new Map<string, CauseRanking>();
   const alone = (observation: Facts['observations'][number]): CauseRanking => {
-    const content = contentOf(observation);
+    const content = contentKey(observation);
     const ranking = madeAlone.get(content) ?? rankCauses(compiled, { context, observations: [observation] });
     madeAlone.set(content, ranking);
     return ranking;

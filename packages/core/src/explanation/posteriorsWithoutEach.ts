@@ -5,7 +5,7 @@ import { factorsOfGroup } from '../evidence/factorsOfGroup.ts';
 import type { Facts } from '../evidence/facts.ts';
 import { posteriorOf } from '../belief/posteriorOf.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
-import { contentOf } from './contentOf.ts';
+import { contentKey } from './contentKey.ts';
 
 /** The posterior with each observation left out and all others kept, in the order of the observations.
  *
@@ -23,7 +23,7 @@ export function posteriorsWithoutEach(
   const groups = [...groupParts(parts.flatMap((part) => part ?? [])).values()];
   const ask = (likelihoods: readonly LikelihoodFactor[]): Float64Array =>
     posteriorOf(prior, sweepModel(compiled, { likelihoods, targets: [] }).logEvidenceGivenRoot).posterior;
-  const saidBy = new Map(parts.map((part, at) => [part, contentOf(observations[at]!)]));
+  const saidBy = new Map(parts.map((part, at) => [part, contentKey(observations[at]!)]));
   const without = new Map<EvidencePart, Float64Array>();
   const factors = groups.map((group) => factorsOfGroup(compiled, group));
 

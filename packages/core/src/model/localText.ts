@@ -2,4 +2,4 @@
 export type LocalText = string | { readonly en: string; readonly de?: string };
 
 /** A language that a text of the model can be in. */
-export type TextLanguage = keyof Exclude<LocalText, string>;
+export type LanguageCode = keyof Exclude<LocalText, string>;

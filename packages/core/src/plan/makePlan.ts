@@ -51,7 +51,7 @@ export function makePlan(problem: DecisionProblem, solution: Solution, options: 
     });
     return {
       kind: action.kind,
-      id: idOf(problem, action),
+      id: idOfAction(problem, action),
       ...problem.stepFacts(action, state.open),
       price: money(cost.money),
       minutes: cost.minutes,
@@ -79,7 +79,7 @@ export function makePlan(problem: DecisionProblem, solution: Solution, options: 
 }
 
 /** Id of what an action does. */
-export function idOf({ tests, repairs, referral }: DecisionProblem, action: Action): string {
+export function idOfAction({ tests, repairs, referral }: DecisionProblem, action: Action): string {
   switch (action.kind) {
     case 'test':
       return tests[action.test]!.id;

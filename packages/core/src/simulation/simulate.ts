@@ -6,7 +6,7 @@ import type { Action } from '../problem/action.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 import { takeAction, type Transition } from '../problem/takeAction.ts';
 import type { Policy } from '../solvers/solver.ts';
-import { seededRandom } from '../distributions/random.ts';
+import { createRandom } from '../distributions/random.ts';
 import type { CaseRun } from './caseRun.ts';
 import { hashNumber } from './hashNumber.ts';
 import type { DrawnCase, Truth } from './truth.ts';
@@ -132,7 +132,7 @@ function drawCases({ truthOf, first = 0, cases, seed }: SimulationPlan, problem:
     const number = first + at;
     const key = hashNumber(seed, number);
     const truth = truthOf === undefined ? believed : truthOf(number);
-    const drawn = truth.draw(seededRandom(key));
+    const drawn = truth.draw(createRandom(key));
     const count = { cost: 0, minutes: 0, steps: 0, tests: 0, wrongRepairs: 0, needlessOpenings: 0 };
     return { number, key, truth, drawn, needed: truth.accessNeeded(drawn.cause), count };
   });

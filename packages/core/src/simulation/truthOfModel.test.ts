@@ -5,7 +5,7 @@ import { beliefOf } from '../belief/beliefOf.ts';
 import { advise } from '../advice/advise.ts';
 import { problemOfCase } from '../problem/problemOfCase.ts';
 import { takeAction } from '../problem/takeAction.ts';
-import { seededRandom } from '../distributions/random.ts';
+import { createRandom } from '../distributions/random.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import { adviceAsPolicy } from './adviceAsPolicy.ts';
@@ -36,7 +36,7 @@ describe('a world made from a model', () => {
   ])('shows cause and two results together as often as the exact belief says, %s', (_, facts, truthOf) => {
     const problem = problemOfCase(compiled, beliefOf(compiled, facts));
     const truth = truthOf(compiled, facts);
-    const random = seededRandom(5);
+    const random = createRandom(5);
     for (const [first, second] of [
       [0, 1],
       [1, 2],
@@ -68,8 +68,8 @@ describe('a world made from a model', () => {
 
   test('drawn within the uncertainty of the numbers repeats for its seed and differs from the model', () => {
     const causeShares = (seed: number): readonly number[] => {
-      const random = seededRandom(3);
-      const truth = drawTruth(compiled, intake, {}, seededRandom(seed), `seed-${seed}`);
+      const random = createRandom(3);
+      const truth = drawTruth(compiled, intake, {}, createRandom(seed), `seed-${seed}`);
       const count = truth.causes.map(() => 0);
       for (let at = 0; at < 2000; at += 1) count[truth.draw(random).cause]! += 1;
       return count;

@@ -3,9 +3,9 @@ export { jointPosterior, type JointPosterior } from '../queries/jointPosterior.t
 export {
   mostProbableExplanation,
   mostProbableExplanations,
-  type Explanation,
+  type MostProbableExplanation,
 } from '../queries/mostProbableExplanations.ts';
 export { derivatives, type Derivatives } from '../queries/derivatives.ts';
-export { sensitivity, type Parameter, type SensitivityFunction } from '../queries/sensitivity.ts';
+export { sensitivityFunction, type Parameter, type SensitivityFunction } from '../queries/sensitivityFunction.ts';
 export { relevantNetwork } from '../network/relevantNetwork.ts';
 export { QueryError } from '../errors/queryError.ts';

@@ -1,9 +1,9 @@
-import { OptionError } from './optionError.ts';
+import { InferenceOptionError } from './inferenceOptionError.ts';
 
 /** A number that came from outside, and what it has to be. One that is `undefined` was left out. */
 export type NumberRule = readonly [path: string, value: unknown, least: number, most: number, whole?: boolean];
 
-/** Looks at numbers that came from outside. @throws OptionError with every one that is wrong */
+/** Looks at numbers that came from outside. @throws InferenceOptionError with every one that is wrong */
 export function checkNumbers(...rules: readonly NumberRule[]): void {
   const [first, ...others] = rules.flatMap(([path, value, least, most, whole]) => {
     const isNumber = typeof value === 'number';
@@ -12,5 +12,5 @@ export function checkNumbers(...rules: readonly NumberRule[]): void {
     const message = `found ${isNumber ? value : `a ${typeof value}`}, expected ${kind}`;
     return [{ code: 'option-invalid', path, message, hint: `give ${kind}` }];
   });
-  if (first !== undefined) throw new OptionError([first, ...others]);
+  if (first !== undefined) throw new InferenceOptionError([first, ...others]);
 }

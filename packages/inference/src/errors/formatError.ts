@@ -1,4 +1,4 @@
-import { InferenceError, type Problem } from './inferenceError.ts';
+import { InferenceError, type InferenceProblem } from './inferenceError.ts';
 
 /** Thrown when text is not in the format it should be. Codes: `bif-syntax`, `bif-meaning`, `json-syntax`, `network-json`.
  * `line` and `column` count from 1, in UTF-16 units. */
@@ -12,7 +12,7 @@ export class FormatError extends InferenceError {
     hint: string,
     text: string,
     offset: number,
-    more: readonly Problem[] = [],
+    more: readonly InferenceProblem[] = [],
   ) {
     const before = text.slice(0, offset);
     const line = before.split('\n').length;

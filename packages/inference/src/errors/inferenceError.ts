@@ -1,5 +1,5 @@
 /** One fault found in what the caller gave: where it is, what is wrong, what to do. */
-export interface Problem {
+export interface InferenceProblem {
   /** Stable identifier of the kind of fault; wording may change, codes may not. */
   readonly code: string;
   /** JSON Pointer (RFC 6901) into the value that was given; '' is the whole value. */
@@ -18,13 +18,13 @@ export class InferenceError extends Error {
   readonly code: string;
   readonly path: string;
   readonly hint: string;
-  readonly problems: readonly Problem[];
+  readonly problems: readonly InferenceProblem[];
 
-  constructor(name: string, found: readonly [Problem, ...Problem[]]) {
+  constructor(name: string, found: readonly [InferenceProblem, ...InferenceProblem[]]) {
     // a message may quote what was found, and what was found may be a whole file
     const problems = found.map((one) => ({ ...one, message: one.message.slice(0, LONGEST) })) as [
-      Problem,
-      ...Problem[],
+      InferenceProblem,
+      ...InferenceProblem[],
     ];
     const first = problems[0];
     const more = problems.length > 1 ? `\n  and ${problems.length - 1} more` : '';

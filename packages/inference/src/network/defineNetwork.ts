@@ -1,4 +1,4 @@
-import type { Problem } from '../errors/inferenceError.ts';
+import type { InferenceProblem } from '../errors/inferenceError.ts';
 import type { Network, NetworkDefinition, NetworkVariable } from './network.ts';
 import { NetworkError } from '../errors/networkError.ts';
 import { checkNumbers } from '../errors/checkNumbers.ts';
@@ -14,17 +14,17 @@ export interface DefineNetworkOptions {
 
 /** Validates a network definition and copies it.
  * Rows within `rowTolerance` of one are divided by their own left-to-right sum, so that all answers are coherent.
- * @throws NetworkError with every problem found; OptionError
+ * @throws NetworkError with every problem found; InferenceOptionError
  * @example defineNetwork({ variables: [{ name: 'rain', states: ['yes', 'no'], table: [0.2, 0.8] }] }).variables.length // 1 */
 export function defineNetwork(definition: NetworkDefinition, options: DefineNetworkOptions = {}): Network {
   checkNumbers(['/rowTolerance', options.rowTolerance, 0, 1]);
   const rowTolerance = options.rowTolerance ?? 1e-6;
-  const problems: Problem[] = [];
+  const problems: InferenceProblem[] = [];
   const report = (code: string, path: string, message: string, hint: string): void => {
     problems.push({ code, path, message, hint });
   };
   const refuse = (): never => {
-    throw new NetworkError(problems as [Problem, ...Problem[]]);
+    throw new NetworkError(problems as [InferenceProblem, ...InferenceProblem[]]);
   };
   const shape = '{ name: string, states: string[], parents?: string[], table: number[] }';
   const definitions = definition?.variables;

@@ -1,5 +1,5 @@
 import { EvidenceInputError } from '../errors/evidenceInputError.ts';
-import type { Problem } from '../errors/inferenceError.ts';
+import type { InferenceProblem } from '../errors/inferenceError.ts';
 import type { Network } from './network.ts';
 
 /** What was seen, by variable name: a state's name (hard evidence) or a likelihood for every state in the author's order
@@ -20,7 +20,7 @@ export interface Finding {
  * comes back with `logScale` -Infinity. */
 export function readEvidence(network: Network, evidence: Evidence): Finding[] {
   const findings: Finding[] = [];
-  const problems: Problem[] = [];
+  const problems: InferenceProblem[] = [];
   for (const [name, seen] of Object.entries(evidence)) {
     const path = `/${name.replaceAll('~', '~0').replaceAll('/', '~1')}`;
     const report = (code: string, message: string, hint: string): void => {
@@ -59,6 +59,6 @@ export function readEvidence(network: Network, evidence: Evidence): Finding[] {
       findings.push({ variable, state: -1, weights, logScale: Math.log(largest) });
     }
   }
-  if (problems.length > 0) throw new EvidenceInputError(problems as [Problem, ...Problem[]]);
+  if (problems.length > 0) throw new EvidenceInputError(problems as [InferenceProblem, ...InferenceProblem[]]);
   return findings;
 }

@@ -1,11 +1,11 @@
-import type { Problem } from '../errors/inferenceError.ts';
+import type { InferenceProblem } from '../errors/inferenceError.ts';
 import type { Network } from './network.ts';
 import { QueryError } from '../errors/queryError.ts';
 
 /** Positions of variables by name.
  * @param path JSON Pointer of the list, for messages. @throws QueryError `query-variable-unknown`, `query-variable-duplicate` */
 export function variablePositions(network: Network, names: readonly string[], path = ''): number[] {
-  const problems: Problem[] = [];
+  const problems: InferenceProblem[] = [];
   const positions = names.map((name, at) => {
     const position = network.indexOf.get(name);
     if (position === undefined)
@@ -24,6 +24,6 @@ export function variablePositions(network: Network, names: readonly string[], pa
       });
     return position ?? -1;
   });
-  if (problems.length > 0) throw new QueryError(problems as [Problem, ...Problem[]]);
+  if (problems.length > 0) throw new QueryError(problems as [InferenceProblem, ...InferenceProblem[]]);
   return positions;
 }

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { randomNetwork } from '../../../../tests/oracle/randomNetwork.ts';
 import { compileNetwork, defineNetwork, posterior, TreeWidthError } from '../index.ts';
 import { QueryError, relevantNetwork } from '../entries/analysis.ts';
-import { seededRandom } from '../entries/sampling.ts';
+import { createRandom } from '../entries/sampling.ts';
 
 test('a tree beyond the memory limit is refused before it is allocated, with its width and size', () => {
   const parents = Array.from({ length: 20 }, (_, k) => ({ name: `p${k}`, states: ['a', 'b'], table: [0.5, 0.5] }));
@@ -34,7 +34,7 @@ test('a tree beyond the memory limit is refused before it is allocated, with its
 });
 
 test('the relevant part answers as the whole does', () => {
-  const definition = randomNetwork(seededRandom(21), 12, 3);
+  const definition = randomNetwork(createRandom(21), 12, 3);
   const network = defineNetwork(definition);
   const [asked, seen] = [definition.variables[2]!, definition.variables[7]!];
   const evidence = { [seen.name]: seen.states[0]! };
@@ -46,7 +46,7 @@ test('the relevant part answers as the whole does', () => {
 });
 
 test('the same network compiles to the same tree, and more search never to a larger one', () => {
-  const network = defineNetwork(randomNetwork(seededRandom(5), 40, 3));
+  const network = defineNetwork(randomNetwork(createRandom(5), 40, 3));
   const entries = (restarts: number): number =>
     compileNetwork(network, { search: { restarts, share: Infinity } }).tree.cliqueEntries;
   expect(entries(10)).toBe(entries(10));

@@ -8,7 +8,7 @@ import { evidenceReach } from '../tree/evidenceReach.ts';
 import { moralGraph } from '../tree/moralGraph.ts';
 import type { Network } from '../network/network.ts';
 import { createPropagation, type Propagation } from './propagation.ts';
-import { seededRandom } from '../random/random.ts';
+import { createRandom } from '../random/random.ts';
 import { readMarginals } from './readMarginals.ts';
 import { createSlicedLoops, sliceNest } from '../tree/slicedLoops.ts';
 import { treeLoops } from '../tree/treeLoops.ts';
@@ -22,7 +22,7 @@ export interface CompiledNetwork extends CalibratedTree {
 }
 
 /** Options of `compileNetwork`. */
-export interface CompileOptions {
+export interface CompileNetworkOptions {
   /** Most bytes that tables may take. Default 1 GiB. */
   readonly memoryLimitBytes?: number;
   /** How long to look for a small tree. */
@@ -30,13 +30,13 @@ export interface CompileOptions {
 }
 
 /** Makes a network ready for questions. Costs once, so that questions are cheap.
- * @throws OptionError; TreeWidthError before any table is allocated, when tables would not fit `memoryLimitBytes`. */
-export function compileNetwork(network: Network, options: CompileOptions = {}): CompiledNetwork {
+ * @throws InferenceOptionError; TreeWidthError before any table is allocated, when tables would not fit `memoryLimitBytes`. */
+export function compileNetwork(network: Network, options: CompileNetworkOptions = {}): CompiledNetwork {
   return compileTree(network, options, -1);
 }
 
 /** As `compileNetwork`, with one variable in every clique; -1 for none. */
-export function compileTree(network: Network, options: CompileOptions, each: number): CompiledNetwork {
+export function compileTree(network: Network, options: CompileNetworkOptions, each: number): CompiledNetwork {
   checkNumbers(
     ['/memoryLimitBytes', options.memoryLimitBytes, 0, Infinity],
     ['/search/restarts', options.search?.restarts, 0, Infinity],
@@ -46,7 +46,7 @@ export function compileTree(network: Network, options: CompileOptions, each: num
   const graph = moralGraph(network, each);
   const { cardinalities } = graph;
   const n = cardinalities.length;
-  const elimination = triangulate(graph, options.search?.random ?? seededRandom(1), options.search);
+  const elimination = triangulate(graph, options.search?.random ?? createRandom(1), options.search);
   const tree = cliqueTree(graph, elimination);
   const { count, sizes, separatorSizes, start } = tree;
   const loops = treeLoops(tree, cardinalities, each);

@@ -18,7 +18,7 @@ export function propagate(propagation: Propagation): boolean {
 }
 
 /** Brings one variable's marginal, by messages along one path only, and `logEvidence[0]` up to date; returns as `propagate` does.
- * @throws OptionError for a variable there is not */
+ * @throws InferenceOptionError for a variable there is not */
 export function propagateTo(propagation: Propagation, variable: number): boolean {
   checkPosition(propagation.compiled, variable);
   collectEvidence(propagation);

@@ -12,7 +12,7 @@ import {
   type VariableDefinition,
 } from '../index.ts';
 import { compileSweep, sweepRoot } from '../entries/sweeps.ts';
-import { seededRandom } from '../entries/sampling.ts';
+import { createRandom } from '../entries/sampling.ts';
 
 // 150 findings speak for one state by four orders of magnitude each, 150 for the other: every half alone is beyond the range of doubles
 const states = ['yes', 'no'];
@@ -62,7 +62,7 @@ describe('findings that contradict each other beyond the range of doubles', () =
 });
 
 test('a sweep over a component too large to multiply out, by factors far apart, equals enumeration', () => {
-  const random = seededRandom(8);
+  const random = createRandom(8);
   const six = ['s0', 's1', 's2', 's3', 's4', 's5'];
   const definition = {
     variables: [

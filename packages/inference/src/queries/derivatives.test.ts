@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { enumerateNetwork } from '../../../../tests/oracle/enumerateNetwork.ts';
-import { randomNetwork, seededRandom } from '../../../../tests/oracle/randomNetwork.ts';
+import { randomNetwork, createRandom } from '../../../../tests/oracle/randomNetwork.ts';
 import { compileNetwork, defineNetwork, ImpossibleEvidenceError } from '../index.ts';
 import { derivatives } from '../entries/analysis.ts';
 
 describe('derivatives of P(evidence)', () => {
   test('equal differences of the enumerated sum, which is linear in every number, zeros included', () => {
     for (let seed = 1; seed <= 25; seed += 1) {
-      const random = seededRandom(seed);
+      const random = createRandom(seed);
       const definition = randomNetwork(random, 2 + Math.floor(random() * 5), 3, seed % 2 === 0 ? 0.3 : 0);
       const evidence: Record<string, string | number[]> = {};
       const weights: { variables: string[]; values: number[] }[] = [];

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { enumerateNetwork } from '../../../../tests/oracle/enumerateNetwork.ts';
-import { randomNetwork, seededRandom } from '../../../../tests/oracle/randomNetwork.ts';
+import { randomNetwork, createRandom } from '../../../../tests/oracle/randomNetwork.ts';
 import { compileNetwork, defineNetwork, ImpossibleEvidenceError } from '../index.ts';
 import { mostProbableExplanation, mostProbableExplanations } from '../entries/analysis.ts';
 
 describe('most probable explanations', () => {
   test('are the largest entries of the joint, in order, on random networks', () => {
     for (let seed = 1; seed <= 40; seed += 1) {
-      const random = seededRandom(seed);
+      const random = createRandom(seed);
       const definition = randomNetwork(random, 2 + Math.floor(random() * 6), 3, seed % 3 === 0 ? 0.3 : 0);
       const evidence: Record<string, string | number[]> = {};
       const weights: { variables: string[]; values: number[] }[] = [];

@@ -5,7 +5,7 @@ import { impossibleEvidence } from '../errors/impossibleEvidenceError.ts';
 import { maxTables } from './maxTables.ts';
 
 /** One state for every variable. */
-export interface Explanation {
+export interface MostProbableExplanation {
   /** variable -> state; observed variables keep theirs. */
   readonly states: Readonly<Record<string, string>>;
   /** Natural logarithm of P(states and evidence). */
@@ -15,15 +15,19 @@ export interface Explanation {
 /** The most probable explanation: the states of all variables together that are likeliest given the evidence (not the likeliest state
  * of each). Ties go to the states listed first.
  * @throws EvidenceInputError, ImpossibleEvidenceError */
-export function mostProbableExplanation(compiled: CompiledNetwork, evidence: Evidence): Explanation {
+export function mostProbableExplanation(compiled: CompiledNetwork, evidence: Evidence): MostProbableExplanation {
   return mostProbableExplanations(compiled, evidence, 1)[0]!;
 }
 
 /** The `count` most probable explanations, likeliest first; fewer when fewer are possible.
  * One pass to the root serves them all: each further one differs from one already found in a single clique and is completed greedily.
- * @throws EvidenceInputError, ImpossibleEvidenceError, OptionError
+ * @throws EvidenceInputError, ImpossibleEvidenceError, InferenceOptionError
  * Source: Nilsson 1998, Statistics and Computing 8:159-173. */
-export function mostProbableExplanations(compiled: CompiledNetwork, evidence: Evidence, count: number): Explanation[] {
+export function mostProbableExplanations(
+  compiled: CompiledNetwork,
+  evidence: Evidence,
+  count: number,
+): MostProbableExplanation[] {
   checkNumbers(['/count', count, 0, Infinity]);
   const { tree } = compiled;
   const tables = maxTables(compiled, readEvidence(compiled.network, evidence));
@@ -40,7 +44,7 @@ export function mostProbableExplanations(compiled: CompiledNetwork, evidence: Ev
   const waiting: { states: Int32Array; log: number; from: number; barred: Set<number> }[] = [
     { states: first, log: best, from: 0, barred: new Set() },
   ];
-  const explanations: Explanation[] = [];
+  const explanations: MostProbableExplanation[] = [];
   while (explanations.length < count && waiting.length > 0) {
     let at = 0;
     waiting.forEach((candidate, k) => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { enumerateNetwork, sumTo } from '../../../../tests/oracle/enumerateNetwork.ts';
-import { randomNetwork, seededRandom } from '../../../../tests/oracle/randomNetwork.ts';
+import { randomNetwork, createRandom } from '../../../../tests/oracle/randomNetwork.ts';
 import {
   compileNetwork,
   defineNetwork,
@@ -37,7 +37,7 @@ describe('posterior', () => {
 
   test('equals enumeration on random networks, hard and likelihood evidence mixed', () => {
     for (let seed = 1; seed <= 60; seed += 1) {
-      const random = seededRandom(seed);
+      const random = createRandom(seed);
       const definition = randomNetwork(random, 2 + Math.floor(random() * 7), 3, seed % 3 === 0 ? 0.2 : 0);
       const evidence: Record<string, string | number[]> = {};
       const weights: { variables: string[]; values: number[] }[] = [];
@@ -117,7 +117,7 @@ describe('posterior', () => {
 
   test('keeps nothing stale: a hundred changes of evidence in a row equal asking afresh', () => {
     for (let seed = 1; seed <= 8; seed += 1) {
-      const random = seededRandom(seed);
+      const random = createRandom(seed);
       const definition = randomNetwork(random, 14, 3, seed % 2 === 0 ? 0.1 : 0);
       const network = defineNetwork(definition);
       const kept = compileNetwork(network);

@@ -2,11 +2,11 @@ import { expect, test } from 'vitest';
 import { randomNetwork } from '../../../../tests/oracle/randomNetwork.ts';
 import { compileEach, posteriorGivenEach } from '../entries/each.ts';
 import { compileNetwork, defineNetwork, ImpossibleEvidenceError, posterior } from '../index.ts';
-import { seededRandom } from '../entries/sampling.ts';
+import { createRandom } from '../entries/sampling.ts';
 
 test('one propagation given each state equals asking with every state in turn, on random networks', () => {
   for (let seed = 1; seed <= 40; seed += 1) {
-    const random = seededRandom(seed);
+    const random = createRandom(seed);
     const definition = randomNetwork(random, 2 + Math.floor(random() * 9), 3, seed % 3 === 0 ? 0.2 : 0);
     const network = defineNetwork(definition);
     const each = definition.variables[Math.floor(random() * definition.variables.length)]!;

@@ -1,7 +1,7 @@
 import { addAlong } from '../loops/addAlong.ts';
 import { cliqueBelief } from '../propagation/cliqueBelief.ts';
 import { collectEvidence } from '../propagation/collectEvidence.ts';
-import { compileTree, type CompiledNetwork, type CompileOptions } from '../propagation/compileNetwork.ts';
+import { compileTree, type CompiledNetwork, type CompileNetworkOptions } from '../propagation/compileNetwork.ts';
 import { distributeEvidence } from '../propagation/distributeEvidence.ts';
 import { readEvidence, type Evidence } from '../network/evidence.ts';
 import { impossibleEvidence } from '../errors/impossibleEvidenceError.ts';
@@ -30,7 +30,7 @@ export interface PosteriorGivenEach {
 /** Makes a network ready for answers given each state of one variable, which joins every clique: one propagation then serves all its
  * states. @param name the variable, with or without parents.
  * @throws QueryError `query-variable-unknown`; TreeWidthError */
-export function compileEach(network: Network, name: string, options: CompileOptions = {}): CompiledEach {
+export function compileEach(network: Network, name: string, options: CompileNetworkOptions = {}): CompiledEach {
   const inner = compileTree(network, options, variablePositions(network, [name])[0]!);
   const { cardinalities, each } = inner;
   const pairAt = new Int32Array(cardinalities.length + 1);

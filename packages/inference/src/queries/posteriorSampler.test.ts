@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
 import { randomNetwork } from '../../../../tests/oracle/randomNetwork.ts';
 import { compileNetwork, defineNetwork, ImpossibleEvidenceError, posterior } from '../index.ts';
-import { posteriorSampler, sampleNetwork, seededRandom } from '../entries/sampling.ts';
+import { posteriorSampler, sampleNetwork, createRandom } from '../entries/sampling.ts';
 
-const definition = randomNetwork(seededRandom(3), 9, 3, 0.1);
+const definition = randomNetwork(createRandom(3), 9, 3, 0.1);
 const network = defineNetwork(definition);
 const compiled = compileNetwork(network);
 const draws = 20_000;
@@ -27,7 +27,7 @@ function worstDeviation(evidence: Record<string, string | number[]>, draw: () =>
 }
 
 test('draws follow the network: no share is five standard errors off', () => {
-  const random = seededRandom(11);
+  const random = createRandom(11);
   expect(worstDeviation({}, () => sampleNetwork(network, random))).toBeLessThan(5);
 });
 
@@ -35,14 +35,14 @@ test('draws given evidence follow the posterior: no share is five standard error
   const [a, b] = [definition.variables[0]!, definition.variables[5]!];
   const evidence = { [a.name]: a.states[0]!, [b.name]: b.states.map((_, s) => s + 0.5) };
   const draw = posteriorSampler(compiled, evidence);
-  const random = seededRandom(12);
+  const random = createRandom(12);
   expect(worstDeviation(evidence, () => draw(random))).toBeLessThan(5);
 });
 
 test('the same seed gives the same draws', () => {
   const draw = posteriorSampler(compiled, {});
-  expect(draw(seededRandom(5))).toEqual(draw(seededRandom(5)));
-  expect(sampleNetwork(network, seededRandom(5))).toEqual(sampleNetwork(network, seededRandom(5)));
+  expect(draw(createRandom(5))).toEqual(draw(createRandom(5)));
+  expect(sampleNetwork(network, createRandom(5))).toEqual(sampleNetwork(network, createRandom(5)));
 });
 
 test('impossible evidence is refused', () => {

@@ -3,7 +3,7 @@ import type { Network } from '../network/network.ts';
 import { QueryError } from '../errors/queryError.ts';
 import type { CompiledSweep } from './sweep.ts';
 import { splitByRoot } from './sweepFactor.ts';
-import { startState } from './sweepState.ts';
+import { initialSweepState } from './sweepState.ts';
 import { variablePositions } from '../network/variablePositions.ts';
 
 /** Options of `compileSweep`. */
@@ -16,7 +16,7 @@ export interface CompileSweepOptions {
 
 /** Makes a network ready for sweeps: every answer for all states of one root at once.
  * What is derived is kept, so that asking again with one likelihood more costs only what it touches.
- * @throws QueryError `query-variable-unknown`, `root-has-parents`; OptionError */
+ * @throws QueryError `query-variable-unknown`, `root-has-parents`; InferenceOptionError */
 export function compileSweep(network: Network, options: CompileSweepOptions): CompiledSweep {
   checkNumbers(['/memoryLimitBytes', options.memoryLimitBytes, 0, Infinity]);
   const root = variablePositions(network, [options.root], '/root')[0]!;
@@ -41,7 +41,7 @@ export function compileSweep(network: Network, options: CompileSweepOptions): Co
     families,
     likelihoods: new WeakMap(),
     targets: new WeakMap(),
-    start: startState(families, root, cardinalities),
+    start: initialSweepState(families, root, cardinalities),
     held: { entries: 0, limit: (options.memoryLimitBytes ?? 1 << 26) / 8 },
   };
 }

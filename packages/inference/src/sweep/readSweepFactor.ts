@@ -1,4 +1,4 @@
-import type { Problem } from '../errors/inferenceError.ts';
+import type { InferenceProblem } from '../errors/inferenceError.ts';
 import { QueryError } from '../errors/queryError.ts';
 import type { CompiledSweep, LikelihoodFactor, TargetTable } from './sweep.ts';
 import { splitByRoot, type SweepFactor } from './sweepFactor.ts';
@@ -68,6 +68,6 @@ function checkValues(values: Float64Array, length: number, path: string, code = 
 }
 
 function fail(code: string, path: string, message: string, hint: string): never {
-  const problem: Problem = { code, path, message, hint };
+  const problem: InferenceProblem = { code, path, message, hint };
   throw new QueryError([problem]);
 }

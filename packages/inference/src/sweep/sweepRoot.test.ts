@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { enumerateNetwork, sumTo } from '../../../../tests/oracle/enumerateNetwork.ts';
-import { randomNetwork, randomRows, seededRandom } from '../../../../tests/oracle/randomNetwork.ts';
+import { randomNetwork, randomRows, createRandom } from '../../../../tests/oracle/randomNetwork.ts';
 import { compileSweep, QueryError, sweepRoot, type LikelihoodFactor, type TargetTable } from '../entries/sweeps.ts';
 import { defineNetwork, type VariableDefinition } from '../index.ts';
 
@@ -15,7 +15,7 @@ function draw<T>(random: () => number, items: readonly T[], count: number): T[] 
 describe('a sweep over the root', () => {
   test('equals enumeration on random networks, factors and targets', () => {
     for (let seed = 1; seed <= 80; seed += 1) {
-      const random = seededRandom(seed);
+      const random = createRandom(seed);
       const definition = randomNetwork(random, 2 + Math.floor(random() * 5), 3, seed % 4 === 0 ? 0.3 : 0);
       const root = definition.variables.find((variable) => (variable.parents ?? []).length === 0)!;
       const sizeOf = (variables: readonly VariableDefinition[]): number =>
@@ -119,7 +119,7 @@ describe('a sweep over the root', () => {
   });
 
   test('asking again, and asking with one likelihood more, equals asking afresh', () => {
-    const random = seededRandom(7);
+    const random = createRandom(7);
     const definition = randomNetwork(random, 7, 2);
     const root = definition.variables.find((variable) => (variable.parents ?? []).length === 0)!;
     const network = defineNetwork(definition);

@@ -27,7 +27,11 @@ export interface StateEvidence {
 }
 
 /** The state in which every variable whose only parent is the root, or that has none, stands alone. */
-export function startState(families: readonly SweepFactor[], root: number, cardinalities: Int32Array): SweepState {
+export function initialSweepState(
+  families: readonly SweepFactor[],
+  root: number,
+  cardinalities: Int32Array,
+): SweepState {
   const componentOf = families.map((family, position) =>
     position !== root && family.variables.length === 1 ? combineComponents([], family, true) : null,
   );

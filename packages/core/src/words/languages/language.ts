@@ -1,4 +1,4 @@
-import type { TextLanguage } from '../../model/localText.ts';
+import type { LanguageCode } from '../../model/localText.ts';
 import type { Money } from '../../cost/money.ts';
 import type { codeWords } from './en/codeWords.ts';
 import type { messages } from './en/messages.ts';
@@ -9,7 +9,7 @@ import type { problems } from './en/problems/problems.ts';
  * language how. */
 export interface Language {
   /** Of texts of the model that exist in several languages. */
-  readonly code: TextLanguage;
+  readonly code: LanguageCode;
   /** The keys of English; a missing one does not compile. */
   readonly messages: { readonly [Key in keyof typeof messages]: (typeof messages)[Key] };
   /** What trouble codes are about. */

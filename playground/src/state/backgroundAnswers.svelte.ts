@@ -6,7 +6,7 @@ import type { CaseStore } from './caseStore.svelte.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
 
 /** What is worked out beside the page about the open case. Absent until known; improving until `settled`. */
-export interface Doubt {
+export interface BackgroundAnswers {
   readonly answers: Partial<Pick<Answers, 'conflict' | 'toAsk' | 'ranking' | 'advice'>>;
   readonly settled: boolean;
 }
@@ -22,9 +22,13 @@ const ROUNDS = [
 
 /** Follows the open case: asks anew whenever it changes. Called while a component is being made.
  * @param resting whether something dearer is asked elsewhere: then this one waits, and goes on afterwards. Read reactively. */
-export function createDoubt(knowledge: () => Knowledge, store: () => CaseStore, resting: () => boolean): Doubt {
+export function createBackgroundAnswers(
+  knowledge: () => Knowledge,
+  store: () => CaseStore,
+  resting: () => boolean,
+): BackgroundAnswers {
   const asker = createAsker(knowledge().model);
-  let answers = $state.raw<Doubt['answers']>({});
+  let answers = $state.raw<BackgroundAnswers['answers']>({});
   let settled = $state(false);
   let of: Session | undefined;
 

@@ -4,7 +4,7 @@ import { say } from '../words/say.ts';
 import type { CaseStore } from './caseStore.svelte.ts';
 
 /** How many cylinders the engine of the open case has and which one misfires. */
-export interface Engine {
+export interface EngineStore {
   cylinders: number;
   /** 0 while nobody has said. */
   suspect: number;
@@ -12,7 +12,7 @@ export interface Engine {
   bank: 0 | 1 | 2;
 }
 
-type Said = Readonly<Engine>;
+type Said = Readonly<EngineStore>;
 
 /** Numbers of cylinders to choose from. */
 export const cylinderCounts: readonly number[] = Array.from(
@@ -22,7 +22,7 @@ export const cylinderCounts: readonly number[] = Array.from(
 
 /** The engine of the open case: what the case states, else what its readings tell, else four cylinders and no suspect. What is said goes
  * into the case as soon as it is whole. @param store read reactively. */
-export function createEngine(store: () => CaseStore): Engine {
+export function createEngineStore(store: () => CaseStore): EngineStore {
   // said without the suspect: kept here until it is whole, for the case and the engine it was said of
   let begun = $state.raw<{ readonly id: string; readonly stated: CaseState['engine']; readonly said: Said } | null>(
     null,

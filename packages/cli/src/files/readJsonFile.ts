@@ -4,7 +4,7 @@ import { textOf } from './textOf.ts';
 
 /** The JSON of a file, or of standard input for `-`, and the bytes it was read from.
  * @throws CommandError when it cannot be read or is not JSON */
-export async function readJson(path: string): Promise<{ readonly json: unknown; readonly bytes: Buffer }> {
+export async function readJsonFile(path: string): Promise<{ readonly json: unknown; readonly bytes: Buffer }> {
   const bytes = await readBytes(path);
   const text = textOf(bytes, path);
   try {

@@ -26,14 +26,14 @@ export interface SensitivityFunction {
   readonly numerator: Line;
   readonly denominator: Line;
   /** The value in [0, 1] at which the posterior is `level`; null when there is none. */
-  readonly valueAt: (level: number) => number | null;
+  readonly valueForPosterior: (level: number) => number | null;
 }
 
 /** P(query | evidence) as a function of one number of the network.
  * @param query variable and state asked.
  * @throws QueryError `query-variable-unknown`, `query-state-unknown`; EvidenceInputError, ImpossibleEvidenceError
  * Source: Laskey 1995, IEEE Trans. SMC 25:901-909; Kjaerulff & van der Gaag 2000, UAI 16. */
-export function sensitivity(
+export function sensitivityFunction(
   compiled: CompiledNetwork,
   evidence: Evidence,
   query: { readonly variable: string; readonly state: string },
@@ -84,11 +84,11 @@ export function sensitivity(
     numerator = { slope: denominator.slope - slope, intercept: denominator.intercept - intercept };
   }
   const { slope: top, intercept: base } = numerator;
-  const valueAt = (level: number): number | null => {
+  const valueForPosterior = (level: number): number | null => {
     const value = (level * denominator.intercept - base) / (top - level * denominator.slope);
     return Number.isFinite(value) && value >= 0 && value <= 1 ? value : null;
   };
-  return { at, numerator, denominator, valueAt };
+  return { at, numerator, denominator, valueForPosterior };
 }
 
 function stateOf(states: readonly string[], name: string, path: string): number {

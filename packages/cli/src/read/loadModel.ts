@@ -3,7 +3,7 @@ import {
   FaultoddsError,
   parseModel,
   type CompiledModel,
-  type CompileOptions,
+  type CompileModelOptions,
   type Model,
 } from '@faultodds/core';
 import { demoCases, misfire } from '@faultodds/misfire';
@@ -11,7 +11,7 @@ import { CommandError } from '../terminal/commandError.ts';
 import { readModelParts } from './readModelParts.ts';
 
 /** A model made ready, and the demo cases that belong to it. */
-export interface Knowledge {
+export interface LoadedModel {
   readonly model: Model;
   readonly compiled: CompiledModel;
   /** Unparsed case documents. */
@@ -20,7 +20,7 @@ export interface Knowledge {
 
 /** The misfire model that comes with faultodds, or the one in a file or folder.
  * @throws CommandError when that one is not valid */
-export async function loadKnowledge(path?: string, options: CompileOptions = {}): Promise<Knowledge> {
+export async function loadModel(path?: string, options: CompileModelOptions = {}): Promise<LoadedModel> {
   if (path === undefined) {
     const model = parseModel(misfire);
     return { model, compiled: compileModel(model, options), cases: demoCases };

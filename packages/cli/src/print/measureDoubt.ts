@@ -1,13 +1,13 @@
 import {
   credibleRanking,
   firmAdvice,
-  sensitivity,
+  leaderSensitivity,
   type Circumstances,
   type CompiledModel,
   type CredibleRanking,
   type Facts,
   type FirmAdvice,
-  type SensitivityFunction,
+  type NumberSensitivity,
 } from '@faultodds/core';
 
 /** How far the model's numbers can be doubted and what that does to the ranking and the advice. */
@@ -16,18 +16,18 @@ export interface Doubt {
   readonly advice: FirmAdvice;
   readonly leading: string;
   /** Numbers that could make another cause lead, those within their plausible range first, then by how far the leader swings with them. */
-  readonly flips: readonly SensitivityFunction[];
+  readonly flips: readonly NumberSensitivity[];
 }
 
 /** Draws plausible models and looks for the numbers the leader hangs on.
  * @param draws plausible models for the ranking. @param adviceDraws for the advice, which takes a hundred times as long per draw. */
-export function doubtOf(
+export function measureDoubt(
   compiled: CompiledModel,
   facts: Facts,
   circumstances: Circumstances,
   { draws, adviceDraws }: { readonly draws: number; readonly adviceDraws: number },
 ): Doubt {
-  const { leading, functions } = sensitivity(compiled, facts);
+  const { leading, functions } = leaderSensitivity(compiled, facts);
   const flipping = functions.filter(({ flip }) => flip !== undefined);
   return {
     ranking: credibleRanking(compiled, facts, { draws }),

@@ -4,7 +4,7 @@ import type { CaseStore } from './caseStore.svelte.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
 
 /** Something about the open case that is worked out beside the page on request: answers as they come, until all are there or it is stopped. */
-export interface Errand<Kind extends keyof Answers> {
+export interface BackgroundTask<Kind extends keyof Answers> {
   /** In the order they came. */
   readonly answers: readonly Answers[Kind][];
   readonly working: boolean;
@@ -20,14 +20,14 @@ export interface Errand<Kind extends keyof Answers> {
   stop(): void;
 }
 
-/** Makes an errand for the open case; another case, or a change to it, ends it and takes its answers away. Called while a component is made.
+/** Makes a task for the open case; another case, or a change to it, ends it and takes its answers away. Called while a component is made.
  * @param questions what is asked, made anew at every start */
-export function createErrand<Kind extends keyof Answers>(
+export function createBackgroundTask<Kind extends keyof Answers>(
   knowledge: () => Knowledge,
   store: () => CaseStore,
   kind: Kind,
   questions: () => readonly Question[],
-): Errand<Kind> {
+): BackgroundTask<Kind> {
   const asker = createAsker(knowledge().model);
   let answers = $state.raw<readonly Answers[Kind][]>([]);
   let working = $state(false);

@@ -1,19 +1,19 @@
 import type { Facts } from '../evidence/facts.ts';
 import { sweepFacts } from '../belief/sweepFacts.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
-import { jointLines, type Line } from './jointLines.ts';
+import { jointLines, type LinearFunction } from './jointLines.ts';
 
 /** The posterior of the leading cause as an exact function of one number of the model, all others kept (the rest of its row shrinking
  * or growing in proportion): (constant + slope x) of `numerator` over that of `denominator`. */
-export interface SensitivityFunction {
+export interface NumberSensitivity {
   /** JSON Pointer of the number in the model. */
   readonly path: string;
   readonly value: number;
   /** 5-95 % range of the number. */
   readonly low: number;
   readonly high: number;
-  readonly numerator: Line;
-  readonly denominator: Line;
+  readonly numerator: LinearFunction;
+  readonly denominator: LinearFunction;
   /** Posterior of the leading cause at `low` and at `high`. */
   readonly posteriorAtLow: number;
   readonly posteriorAtHigh: number;
@@ -22,9 +22,9 @@ export interface SensitivityFunction {
 }
 
 /** What the leading cause owes to single numbers, the most influential first (by how far its posterior swings over the number's range). */
-export interface Sensitivity {
+export interface LeaderSensitivity {
   readonly leading: string;
-  readonly functions: readonly SensitivityFunction[];
+  readonly functions: readonly NumberSensitivity[];
 }
 
 /** All one-way sensitivity functions of the leading cause, exactly: P(evidence, cause) is linear in every weight, row entry and state
@@ -32,16 +32,16 @@ export interface Sensitivity {
  * Tests that were run more than once are left out (they are not linear in their rows).
  * @throws EvidenceError as `rankCauses` does.
  * Source: Laskey 1995; Castillo, Gutierrez & Hadi 1997; Coupe & van der Gaag 2002 (form); Kjaerulff & van der Gaag 2000 (computation). */
-export function sensitivity(compiled: CompiledModel, facts: Facts): Sensitivity {
+export function leaderSensitivity(compiled: CompiledModel, facts: Facts): LeaderSensitivity {
   // looks at the facts first
   const { posterior } = sweepFacts(compiled, facts, { posteriorOnly: true });
   const lines = jointLines(compiled, facts);
   const leader = posterior.indexOf(posterior.reduce((a, b) => Math.max(a, b)));
   const functions = lines
-    .map(({ path, value, low, high, unbounded, constants, slopes }): SensitivityFunction => {
+    .map(({ path, value, low, high, unbounded, constants, slopes }): NumberSensitivity => {
       const denominator = sumLines(constants, slopes);
       const numerator = { constant: constants[leader]!, slope: slopes[leader]! };
-      const at = (x: number): number => valueAt(numerator, x) / valueAt(denominator, x);
+      const at = (x: number): number => evaluateAt(numerator, x) / evaluateAt(denominator, x);
       const flip = nearestFlip(compiled.causes, leader, value, constants, slopes, unbounded ? Infinity : 1);
       return {
         path,
@@ -59,15 +59,15 @@ export function sensitivity(compiled: CompiledModel, facts: Facts): Sensitivity 
   return { leading: compiled.causes[leader]!, functions };
 }
 
-function swing({ posteriorAtLow, posteriorAtHigh }: SensitivityFunction): number {
+function swing({ posteriorAtLow, posteriorAtHigh }: NumberSensitivity): number {
   return Math.abs(posteriorAtHigh - posteriorAtLow);
 }
 
-function valueAt({ constant, slope }: Line, x: number): number {
+function evaluateAt({ constant, slope }: LinearFunction, x: number): number {
   return constant + slope * x;
 }
 
-function sumLines(constants: Float64Array, slopes: Float64Array): Line {
+function sumLines(constants: Float64Array, slopes: Float64Array): LinearFunction {
   return { constant: constants.reduce((a, b) => a + b, 0), slope: slopes.reduce((a, b) => a + b, 0) };
 }
 

@@ -4,7 +4,7 @@ import { within } from './within.ts';
 const PATIENCE = 30_000;
 
 /** What a file of the page holds. Rejects when it does not come, comes as something else, or not in time. */
-export async function readJson(address: string): Promise<unknown> {
+export async function fetchJson(address: string): Promise<unknown> {
   const read = async (): Promise<unknown> => {
     const answer = await fetch(address);
     if (!answer.ok) throw new DOMException(String(answer.status), 'NetworkError');

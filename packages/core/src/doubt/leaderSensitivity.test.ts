@@ -8,7 +8,7 @@ import { parseModel } from '../model/parseModel.ts';
 import { caseState } from '../session/session.ts';
 import { factsOf } from '../session/factsOf.ts';
 import { loadCase } from '../caseFile/loadCase.ts';
-import { sensitivity, type SensitivityFunction } from './sensitivity.ts';
+import { leaderSensitivity, type NumberSensitivity } from './leaderSensitivity.ts';
 
 const compiled = compileModel(parseModel(misfire));
 const caseFacts = (id: string): Facts =>
@@ -32,7 +32,7 @@ function recomputed(path: string, from: number, to: number, facts: Facts, leader
   return rankCauses(recompileModel(compiled, model as never), facts).posterior[leader]!;
 }
 
-const at = ({ numerator: n, denominator: d }: SensitivityFunction, x: number): number =>
+const at = ({ numerator: n, denominator: d }: NumberSensitivity, x: number): number =>
   (n.constant + n.slope * x) / (d.constant + d.slope * x);
 
 test('every sensitivity function gives what recomputing with the changed number gives', () => {
@@ -42,7 +42,7 @@ test('every sensitivity function gives what recomputing with the changed number 
       n % 2 === 0 ? { ...seen, faultActive: 'unknown' as const } : seen,
     );
     const facts = { ...all, observations };
-    const { leading, functions } = sensitivity(compiled, facts);
+    const { leading, functions } = leaderSensitivity(compiled, facts);
     expect(functions.length).toBeGreaterThan(300);
     for (const fn of functions.filter((_, n) => n % 9 === 0)) {
       const to = fn.path.endsWith('/best') ? fn.value * 1.7 : Math.min(0.9, fn.value * 1.5 + 0.01);
@@ -54,7 +54,7 @@ test('every sensitivity function gives what recomputing with the changed number 
 
 test('at a flip the leader and the cause that takes over are equally likely', () => {
   const facts = caseFacts('demo-11');
-  const { leading, functions } = sensitivity(compiled, facts);
+  const { leading, functions } = leaderSensitivity(compiled, facts);
   const flips = functions.filter((fn) => fn.flip !== undefined && fn.path.includes('/p/')).slice(0, 5);
   expect(flips.length).toBeGreaterThan(0);
   for (const { path, value, flip } of flips) {
@@ -73,7 +73,7 @@ test('the prior at which two calls make a burglary even is the published one', (
     smallModel({ causes: { burglary: 0.001, none: 0.999 }, tests: { calls: { p: { burglary: calls, else: none } } } }),
   );
   const facts: Facts = { context: {}, observations: [{ kind: 'result', id: 'a', test: 'calls', outcome: 'both' }] };
-  const { leading, functions } = sensitivity(burglar, facts);
+  const { leading, functions } = leaderSensitivity(burglar, facts);
   expect(leading).toBe('none');
   const weight = functions.find((fn) => fn.value === 0.001 && fn.path.endsWith('/weight/best'))!;
   expect(1 - at(weight, 0.001)).toBeCloseTo(0.284171835, 8);
