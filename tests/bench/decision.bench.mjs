@@ -29,7 +29,7 @@ const cases = demoCases.flatMap((document) => {
 
 const search = cases.map(({ id, results, facts }) => {
   const belief = core.beliefOf(compiled, facts);
-  const problem = core.problemOfCase(compiled, belief);
+  const problem = core.compileCaseProblem(compiled, belief);
   const started = process.cpuUsage();
   // processor time of this process: other work on the machine does not count
   const seconds = () => {
@@ -72,21 +72,21 @@ const solvers = [
   core.repairOrder,
   core.informationPerCost,
   core.oneStep,
-  core.expectimax({ depth: 2 }),
-  core.expectimax({ depth: 3 }),
+  core.makeExpectimax({ depth: 2 }),
+  core.makeExpectimax({ depth: 3 }),
   core.boundedSearch,
 ];
 const random = createRandom(SEED);
 const ratios = new Map(solvers.map(({ id }) => [id, []]));
 const bounds = { perfectInformation: 0, pairs: 0 };
 for (let at = 0; at < SMALL; at += 1) {
-  const problem = core.tableProblem(randomTables(random));
+  const problem = core.compileTableProblem(randomTables(random));
   const optimum = core.exactDynamicProgramming.solve(problem).progress.upperBound;
   for (const solver of solvers) {
     ratios.get(solver.id).push(core.costOfPolicy(problem, solver.solve(problem).policy) / optimum);
   }
   bounds.perfectInformation += core.repairOrder.solve(problem).progress.lowerBound / optimum / SMALL;
-  bounds.pairs += core.lowerBoundOf(problem)(problem.start) / optimum / SMALL;
+  bounds.pairs += core.makeLowerBound(problem)(problem.start) / optimum / SMALL;
 }
 const small = [...ratios].map(([solver, all]) => ({
   solver,

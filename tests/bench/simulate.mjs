@@ -23,14 +23,14 @@ const BASELINE = 'one-step';
 const policies = {
   'information-per-cost': { parts: 16, decide: solverPolicy(core.informationPerCost) },
   replanning: { parts: 16, decide: solverPolicy(core.replanning) },
-  'expectimax-2': { parts: 16, decide: solverPolicy(core.expectimax({ depth: 2, width: 3 })) },
+  'expectimax-2': { parts: 16, decide: solverPolicy(core.makeExpectimax({ depth: 2, width: 3 })) },
   'one-step': {
     parts: 4,
-    decide: (compiled, facts, problem) => core.adviceAsPolicy(compiled, facts, {}, problem),
+    decide: (compiled, facts, problem) => core.makeAdvicePolicy(compiled, facts, {}, problem),
   },
   'bounded-search': { parts: 1, decide: solverPolicy(core.boundedSearch) },
   'repair-order': { parts: 1, decide: solverPolicy(core.repairOrder) },
-  'parts-swapping': { parts: 1, decide: solverPolicy(core.partsSwapping(USUAL_PARTS)) },
+  'parts-swapping': { parts: 1, decide: solverPolicy(core.makePartsSwapping(USUAL_PARTS)) },
 };
 const ORDER = [
   'parts-swapping',
@@ -65,7 +65,7 @@ function prepareCase(name) {
 function work() {
   const { name, seed } = workerData;
   const { compiled, facts, belief, bigAccess } = prepareCase(name);
-  const own = core.truthOfModel(compiled, facts);
+  const own = core.makeTruthOfModel(compiled, facts);
   const drawn = Array.from({ length: TRUTHS }, (_, at) =>
     core.drawTruth(compiled, facts, {}, core.createRandom(seed * 1000 + at), `drawn-${at + 1}`),
   );
@@ -76,7 +76,7 @@ function work() {
     let places = 0;
     let told = 0;
     const prepare = () => {
-      const problem = core.problemOfCase(compiled, belief);
+      const problem = core.compileCaseProblem(compiled, belief);
       const decide = policies[policy].decide(compiled, facts, problem);
       return {
         problem,

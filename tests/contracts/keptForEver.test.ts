@@ -5,7 +5,7 @@ import {
   compileModel,
   factsOf,
   loadCase,
-  namesToday,
+  makeNamesToday,
   parseModel,
   saveCase,
   beliefOf,
@@ -24,7 +24,7 @@ const folder = 'tests/fixtures/cases';
 const text = (path: string): string => readFileSync(join(root, path), 'utf8').trim();
 const model = parseModel(misfire);
 const compiled = compileModel(model);
-const today = namesToday(model);
+const today = makeNamesToday(model);
 const renamed = new Set((model.renamed ?? []).map(({ was }) => JSON.stringify(was)));
 
 const cases = filesUnder(folder, '.json').filter((path) => /version-\d+/.test(path));

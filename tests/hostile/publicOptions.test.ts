@@ -11,7 +11,7 @@ import { pumpModel } from '../fixtures/pumpModel.ts';
 const compiled = core.compileModel(core.parseModel(pumpModel()));
 const facts = { context: {}, observations: [] };
 const belief = core.beliefOf(compiled, facts);
-const problem = core.tableProblem({
+const problem = core.compileTableProblem({
   prior: [0.6, 0.4],
   tests: [
     {
@@ -133,7 +133,7 @@ const rows: readonly Row[] = [
     functions,
     (onImprove) => core.whatWouldItTake(compiled, belief, {}, step, { onImprove }),
   ],
-  ['problemOfCase limits', numbers, (money) => core.problemOfCase(compiled, belief, {}, { money })],
+  ['compileCaseProblem limits', numbers, (money) => core.compileCaseProblem(compiled, belief, {}, { money })],
   ...solverRows('boundedSearch', core.boundedSearch.solve),
   ...solverRows('replanning', core.replanning.solve),
   ...solverRows('oneStep', core.oneStep.solve),
@@ -141,18 +141,18 @@ const rows: readonly Row[] = [
   ...solverRows('repairOrder', core.repairOrder.solve),
   ...solverRows('informationPerCost', core.informationPerCost.solve),
   ...solverRows('boundedSearch.inTurns', (of, options) => core.boundedSearch.inTurns(of, options) as never),
-  ['lowerBoundOf signal', signals, (signal) => core.lowerBoundOf(problem, { signal })],
+  ['makeLowerBound signal', signals, (signal) => core.makeLowerBound(problem, { signal })],
   ['credibleRankingInTurns signal', signals, (signal) => core.credibleRankingInTurns(compiled, facts, { signal })],
   ['firmAdviceInTurns signal', signals, (signal) => core.firmAdviceInTurns(compiled, facts, {}, { signal })],
   ['adviceFlipsInTurns signal', signals, (signal) => core.adviceFlipsInTurns(compiled, facts, {}, { signal })],
   ...solverRows('growingPlan', (of, options) => core.growingPlan(of, options) as never),
-  ['expectimax depth', [0, ...whole], (depth) => core.expectimax({ depth })],
-  ['expectimax width', [0, 1.5, ...numbers], (width) => core.expectimax({ depth: 1, width })],
-  ['makePlan depth', [0, 1.5, ...numbers], (depth) => core.makePlan(problem, solution, { depth })],
+  ['expectimax depth', [0, ...whole], (depth) => core.makeExpectimax({ depth })],
+  ['expectimax width', [0, 1.5, ...numbers], (width) => core.makeExpectimax({ depth: 1, width })],
+  ['writePlan depth', [0, 1.5, ...numbers], (depth) => core.writePlan(problem, solution, { depth })],
   [
-    'makePlan leastProbability',
+    'writePlan leastProbability',
     [1.1, ...finite],
-    (leastProbability) => core.makePlan(problem, solution, { leastProbability }),
+    (leastProbability) => core.writePlan(problem, solution, { leastProbability }),
   ],
   [
     'costOfPolicy leastProbability',
@@ -163,12 +163,12 @@ const rows: readonly Row[] = [
   ['takeAction test', [...whole, 1], (of) => core.takeAction(problem, problem.start, { kind: 'test', test: of })],
   ['takeAction repair', [...whole, 1], (of) => core.takeAction(problem, problem.start, { kind: 'repair', repair: of })],
   ['takeAction kind', [1, 'burn', null], (kind) => core.takeAction(problem, problem.start, { kind } as never)],
-  ['tableProblem prior', [...finite, 0.5], (p) => core.tableProblem({ ...tables, prior: [p, 0.4] })],
+  ['compileTableProblem prior', [...finite, 0.5], (p) => core.compileTableProblem({ ...tables, prior: [p, 0.4] })],
   [
-    'tableProblem outcome',
+    'compileTableProblem outcome',
     [...finite, 0.5],
     (p) =>
-      core.tableProblem({
+      core.compileTableProblem({
         ...tables,
         tests: [
           {
@@ -183,26 +183,30 @@ const rows: readonly Row[] = [
       }),
   ],
   [
-    'tableProblem cost',
+    'compileTableProblem cost',
     finite,
-    (cost) => core.tableProblem({ ...tables, repairs: [{ id: 'r', cost, cures: [1, 0] }] }),
+    (cost) => core.compileTableProblem({ ...tables, repairs: [{ id: 'r', cost, cures: [1, 0] }] }),
   ],
   [
-    'tableProblem cures',
+    'compileTableProblem cures',
     [[1], [1, 2], [NaN, 0], 1],
-    (cures) => core.tableProblem({ ...tables, repairs: [{ id: 'r', cost: 1, cures }] }),
+    (cures) => core.compileTableProblem({ ...tables, repairs: [{ id: 'r', cost: 1, cures }] }),
   ],
   [
-    'tableProblem access',
+    'compileTableProblem access',
     [0, ...whole],
-    (access) => core.tableProblem({ ...tables, repairs: [{ id: 'r', cost: 1, cures: [1, 0], access }] }),
+    (access) => core.compileTableProblem({ ...tables, repairs: [{ id: 'r', cost: 1, cures: [1, 0], access }] }),
   ],
   [
-    'tableProblem requires',
+    'compileTableProblem requires',
     [0, ...whole],
-    (at) => core.tableProblem({ ...tables, access: [{ cost: 1, requires: [at] }] }),
+    (at) => core.compileTableProblem({ ...tables, access: [{ cost: 1, requires: [at] }] }),
   ],
-  ['tableProblem referralCost', finite, (cost) => core.tableProblem({ ...tables, referralCost: [cost, 1] })],
+  [
+    'compileTableProblem referralCost',
+    finite,
+    (cost) => core.compileTableProblem({ ...tables, referralCost: [cost, 1] }),
+  ],
   ['simulate cases', whole, (cases) => core.simulate({ ...plan, cases })],
   ['simulate first', whole, (first) => core.simulate({ ...plan, first })],
   ['simulate seed', [...notNumbers, Infinity], (seed) => core.simulate({ ...plan, seed })],
@@ -324,7 +328,7 @@ test('what is right is accepted: budgets without limit, nothing left over, an Ab
   const { signal } = new AbortController();
   expect(core.exactDynamicProgramming.solve(problem, { steps: Infinity, signal }).progress.certifiedGap).toBe(0);
   expect(core.oneStep.solve(problem, { steps: 0 }).progress.steps).toBe(0);
-  expect(core.makePlan(problem, solution, { depth: Infinity, leastProbability: 0 }).format).toBe('faultodds-plan');
+  expect(core.writePlan(problem, solution, { depth: Infinity, leastProbability: 0 }).format).toBe('faultodds-plan');
   expect(core.credibleRanking(compiled, facts, { draws: 1, seed: -3.5, signal }).draws).toBe(1);
   expect([...core.simulate({ ...plan, part: { index: 1, of: 2 } })].length).toBeLessThanOrEqual(1);
 });

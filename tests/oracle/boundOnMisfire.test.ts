@@ -1,4 +1,4 @@
-import { allowedActions, lowerBoundOf, tableProblem, takeAction, type DecisionState } from '@faultodds/core';
+import { allowedActions, makeLowerBound, compileTableProblem, takeAction, type DecisionState } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { TOLERANCE, walkMisfire, WALKED, worstExcess } from './boundOnMisfire.ts';
 import stored from './results/boundOnMisfire.json' with { type: 'json' };
@@ -31,7 +31,7 @@ test('the places that are stored are this program’s: the first two of one case
 
 test('a test that hardly tells two causes apart and costs next to nothing does not undercut the bound', () => {
   // even odds are a point of the grid, where the value of the pair has a bend that any result takes it away from
-  const problem = tableProblem({
+  const problem = compileTableProblem({
     prior: [0.5, 0.5],
     tests: Array.from({ length: 6 }, (_, at) => ({
       id: `faint-${at}`,
@@ -47,7 +47,7 @@ test('a test that hardly tells two causes apart and costs next to nothing does n
     ],
     referralCost: [600, 600],
   });
-  const bound = lowerBoundOf(problem);
+  const bound = makeLowerBound(problem);
   const walk = (state: DecisionState, depth: number): void => {
     expect(worstExcess(problem, bound, state), state.key).toBeLessThan(1e-7);
     if (depth === 0) return;

@@ -2,8 +2,8 @@ import {
   allowedActions,
   caseState,
   factsOf,
-  lowerBoundOf,
-  problemOfCase,
+  makeLowerBound,
+  compileCaseProblem,
   takeAction,
   beliefOf,
   type DecisionProblem,
@@ -48,8 +48,8 @@ export interface WalkedPlace {
 export function walkMisfire(id: string, results: number, walks: number, depth: number): WalkedPlace[] {
   const { context, observations } = factsOf(caseState(demos.get(id)!));
   const belief = beliefOf(compiled, { context, observations: observations.slice(0, results) });
-  const problem = problemOfCase(compiled, belief);
-  const bound = lowerBoundOf(problem);
+  const problem = compileCaseProblem(compiled, belief);
+  const bound = makeLowerBound(problem);
   const places: WalkedPlace[] = [];
   for (let walk = 0; walk < walks; walk += 1) {
     const random = createRandom(SEED + walk);

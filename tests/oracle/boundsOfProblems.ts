@@ -3,9 +3,9 @@ import {
   boundedSearch,
   costOfPolicy,
   exactDynamicProgramming,
-  lowerBoundOf,
+  makeLowerBound,
   repairOrder,
-  tableProblem,
+  compileTableProblem,
   takeAction,
   type DecisionState,
 } from '@faultodds/core';
@@ -33,7 +33,7 @@ export function boundsOfProblems(blocks: number): BlockOfProblems[] {
     const sums = { optima: 0, lowerBounds: 0, upperBounds: 0 };
     for (let at = block * BLOCK; at < (block + 1) * BLOCK; at += 1) {
       const tables = randomTables(random);
-      const problem = tableProblem(tables);
+      const problem = compileTableProblem(tables);
       const optimum = exactDynamicProgramming.solve(problem).progress.upperBound;
       const slack = TOLERANCE * (1 + optimum);
       const check = (lower: number, upper: number): void => {
@@ -70,9 +70,9 @@ export function boundsOfPlaces(problems: number): PlacesOfProblems {
   let higher = 0;
   for (let at = 0; at < problems; at += 1) {
     const tables = randomTables(random);
-    const problem = tableProblem(tables);
+    const problem = compileTableProblem(tables);
     const exact = exactDynamicProgramming.solve(problem);
-    const bound = lowerBoundOf(problem);
+    const bound = makeLowerBound(problem);
     const seen = new Set<string>();
     const walk = (state: DecisionState): void => {
       if (seen.has(state.key)) return;

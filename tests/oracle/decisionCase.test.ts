@@ -9,7 +9,7 @@ import {
   oneStep,
   outcomeGivenCause,
   parseModel,
-  problemOfCase,
+  compileCaseProblem,
   repairOrder,
   repairOrTest,
   takeAction,
@@ -37,7 +37,7 @@ const story = factsOf(
 const intake: Facts = { context: story.context, observations: [] };
 
 describe('a case as a decision problem', () => {
-  const problem = problemOfCase(compiled, beliefOf(compiled, intake));
+  const problem = compileCaseProblem(compiled, beliefOf(compiled, intake));
   const testAt = (id: string): Action => ({ kind: 'test', test: problem.tests.findIndex((one) => one.id === id) });
   const repairAt = (id: string): Action => ({
     kind: 'repair',
@@ -126,13 +126,13 @@ describe('a case as a decision problem', () => {
   });
 
   test('equipment that is not at hand is not planned with', () => {
-    const without = problemOfCase(compiled, beliefOf(compiled, intake), { equipment: [] });
+    const without = compileCaseProblem(compiled, beliefOf(compiled, intake), { equipment: [] });
     expect(without.tests.length).toBeLessThan(problem.tests.length);
     expect(without.tests.map(({ id }) => id)).not.toContain('in-cylinder-waveform');
   });
 
   test('with an hour to spend only what fits into the rest of it is allowed, and handing on always', () => {
-    const short = problemOfCase(compiled, beliefOf(compiled, intake), {}, { minutes: 60 });
+    const short = compileCaseProblem(compiled, beliefOf(compiled, intake), {}, { minutes: 60 });
     let state = short.start;
     for (let left = 60; ;) {
       const actions = allowedActions(short, state);

@@ -4,13 +4,13 @@ import {
   compileModel,
   costOfPolicy,
   exactDynamicProgramming,
-  expectimax,
+  makeExpectimax,
   informationPerCost,
-  lowerBoundOf,
+  makeLowerBound,
   oneStep,
-  problemOfCase,
+  compileCaseProblem,
   repairOrder,
-  tableProblem,
+  compileTableProblem,
   takeAction,
   beliefOf,
   type DecisionState,
@@ -50,7 +50,7 @@ test('the bound made at the start stays below the optimum at every place that ca
 test('given enough steps the search meets the optimum, and following its policy costs exactly that', () => {
   const random = createRandom(SEED + 1);
   for (let at = 0; at < 300; at += 1) {
-    const problem = tableProblem(randomTables(random));
+    const problem = compileTableProblem(randomTables(random));
     const optimum = exactDynamicProgramming.solve(problem).progress.upperBound;
     const { policy, progress } = boundedSearch.solve(problem, { steps: 100_000 });
     expect(progress.certifiedGap).toBeLessThan(1e-8);
@@ -62,11 +62,11 @@ test('given enough steps the search meets the optimum, and following its policy 
 test('no solver is cheaper than the optimum, and each plan costs what its solver says', () => {
   const random = createRandom(SEED + 2);
   for (let at = 0; at < 300; at += 1) {
-    const problem = tableProblem(randomTables(random));
+    const problem = compileTableProblem(randomTables(random));
     const exact = exactDynamicProgramming.solve(problem);
     const optimum = exact.progress.upperBound;
     expect(costOfPolicy(problem, exact.policy)).toBeCloseTo(optimum, 6);
-    for (const solver of [repairOrder, informationPerCost, oneStep, expectimax({ depth: 3 })] satisfies Solver[]) {
+    for (const solver of [repairOrder, informationPerCost, oneStep, makeExpectimax({ depth: 3 })] satisfies Solver[]) {
       const { policy, progress } = solver.solve(problem);
       expect(costOfPolicy(problem, policy), solver.id).toBeGreaterThan(optimum - TOLERANCE * (1 + optimum));
       expect(progress.lowerBound, solver.id).toBeLessThan(optimum + TOLERANCE * (1 + optimum));
@@ -80,9 +80,9 @@ test('no solver is cheaper than the optimum, and each plan costs what its solver
 test('a lookahead as deep as the problem is the optimum', () => {
   const random = createRandom(SEED + 3);
   for (let at = 0; at < 200; at += 1) {
-    const problem = tableProblem(randomTables(random));
+    const problem = compileTableProblem(randomTables(random));
     const depth = problem.tests.length + problem.repairs.length;
-    const { progress } = expectimax({ depth, width: Infinity }).solve(problem);
+    const { progress } = makeExpectimax({ depth, width: Infinity }).solve(problem);
     const optimum = exactDynamicProgramming.solve(problem).progress.upperBound;
     // repairs with less than one chance in a hundred are left out of the lookahead
     expect(progress.upperBound / optimum).toBeLessThan(1.02);
@@ -93,7 +93,7 @@ test('a lookahead as deep as the problem is the optimum', () => {
 test('a limit on money is kept on every way through the plan', () => {
   const random = createRandom(SEED + 4);
   for (let at = 0; at < 200; at += 1) {
-    const problem = tableProblem({ ...randomTables(random), limits: { money: 60 } });
+    const problem = compileTableProblem({ ...randomTables(random), limits: { money: 60 } });
     for (const solver of [exactDynamicProgramming, boundedSearch, oneStep, repairOrder]) {
       const { policy } = solver.solve(problem);
       costOfPolicy(problem, (state) => {
@@ -111,7 +111,7 @@ test('with tests that depend on each other through mechanisms the bound holds at
   for (let seed = 1; seed <= 20; seed += 1) {
     const model = randomModel(seed);
     const compiled = compileModel(model);
-    const { tests } = problemOfCase(compiled, beliefOf(compiled, { context: {}, observations: [] }));
+    const { tests } = compileCaseProblem(compiled, beliefOf(compiled, { context: {}, observations: [] }));
     // few enough tests and repairs to walk everything
     const kept = new Set(tests.slice(0, 3).map(({ id }) => id));
     const small = compileModel({
@@ -119,9 +119,9 @@ test('with tests that depend on each other through mechanisms the bound holds at
       tests: model.tests.filter(({ id }) => kept.has(id)),
       repairs: model.repairs.filter(({ referral }, at) => referral === true || at < 3),
     });
-    const problem = problemOfCase(small, beliefOf(small, { context: {}, observations: [] }));
+    const problem = compileCaseProblem(small, beliefOf(small, { context: {}, observations: [] }));
     const exact = exactDynamicProgramming.solve(problem);
-    const bound = lowerBoundOf(problem);
+    const bound = makeLowerBound(problem);
     const seen = new Set<string>();
     const walk = (state: DecisionState): void => {
       if (seen.has(state.key)) return;

@@ -2,7 +2,7 @@ import {
   costOfPolicy,
   exactDynamicProgramming,
   boundedSearch,
-  tableProblem,
+  compileTableProblem,
   type ProblemTables,
 } from '@faultodds/core';
 import { describe, expect, test } from 'vitest';
@@ -12,7 +12,7 @@ import { describe, expect, test } from 'vitest';
 
 /** Both exact ways: every place walked, and the bounded search run to a gap of nothing. */
 function optimumOf(tables: ProblemTables): { readonly cost: number; readonly first: string } {
-  const problem = tableProblem(tables);
+  const problem = compileTableProblem(tables);
   const { progress, policy } = exactDynamicProgramming.solve(problem);
   const searched = boundedSearch.solve(problem, { steps: 100_000 }).progress;
   expect(searched.upperBound).toBeCloseTo(progress.upperBound, 9);

@@ -7,18 +7,18 @@ import {
   credibleRanking,
   credibleRankingInTurns,
   exactDynamicProgramming,
-  expectimax,
+  makeExpectimax,
   firmAdvice,
   firmAdviceInTurns,
   growingPlan,
   informationPerCost,
-  lowerBoundOf,
+  makeLowerBound,
   oneStep,
   parseModel,
-  problemOfCase,
+  compileCaseProblem,
   repairOrder,
   replanning,
-  tableProblem,
+  compileTableProblem,
   beliefOf,
   whatWouldItTake,
   whatWouldItTakeInTurns,
@@ -34,7 +34,7 @@ import { pumpModel } from '../fixtures/pumpModel.ts';
 const compiled = compileModel(parseModel(pumpModel()));
 const facts = { context: {}, observations: [] } as const;
 const belief = beliefOf(compiled, facts);
-const problem = problemOfCase(compiled, belief);
+const problem = compileCaseProblem(compiled, belief);
 const step = { kind: 'access', access: 'wheel-out' } as const;
 
 /** A signal that somebody aborts; counts how often it was looked at since. */
@@ -99,12 +99,12 @@ const solvers: readonly Solver[] = [
   boundedSearch,
   replanning,
   oneStep,
-  expectimax({ depth: 3 }),
+  makeExpectimax({ depth: 3 }),
   exactDynamicProgramming,
   repairOrder,
   informationPerCost,
 ];
-const small = tableProblem({
+const small = compileTableProblem({
   prior: [0.4, 0.3, 0.2, 0.1],
   tests: [0.9, 0.7, 0.8].map((p, at) => ({
     id: `t${at}`,
@@ -133,7 +133,7 @@ test.each(solvers.map((solver) => [solver.id, solver] as const))(
 
 test.each([
   ['bounded-search', boundedSearch],
-  ['expectimax-3', expectimax({ depth: 3 })],
+  ['expectimax-3', makeExpectimax({ depth: 3 })],
   ['exact', exactDynamicProgramming],
 ] as const)('%s, aborted after four places, examines no fifth and has a plan', (_, solver) => {
   const { answer, late } = stopped(4, (signal) => solver.inTurns(small, { signal }));
@@ -153,7 +153,7 @@ test('a search that is told to stop by whom it tells examines no further place',
 });
 
 test('the lower bound: aborted while it is made, that of perfect information, with one look more', () => {
-  const whole = lowerBoundOf(problem)(problem.start);
+  const whole = makeLowerBound(problem)(problem.start);
   const perfect = repairOrder.solve(problem).progress.lowerBound;
   expect(whole).toBeGreaterThan(perfect);
   let asked = 0;
@@ -162,7 +162,7 @@ test('the lower bound: aborted while it is made, that of perfect information, wi
       return (asked += 1) > 3;
     },
   };
-  expect(lowerBoundOf(problem, { signal })(problem.start)).toBeCloseTo(perfect, 9);
+  expect(makeLowerBound(problem, { signal })(problem.start)).toBeCloseTo(perfect, 9);
   expect(asked).toBe(4);
 });
 

@@ -40,7 +40,7 @@ export { compileModel, type CompileModelOptions } from './compiled/compileModel.
 export type { CompiledModel } from './compiled/compiledModel.ts';
 export { modelIdentity, type ModelIdentity } from './model/modelIdentity.ts';
 export type { OutcomeNames, PartName, Renaming } from './model/renaming.ts';
-export { namesToday, type NamesToday } from './model/namesToday.ts';
+export { makeNamesToday, type NamesToday } from './model/makeNamesToday.ts';
 export { changeNumber } from './compiled/changeNumber.ts';
 export { lintModel } from './compiled/lintModel.ts';
 export type { LintFinding } from './compiled/lintFinding.ts';
@@ -94,9 +94,9 @@ export type {
   TestAction,
 } from './problem/decisionProblem.ts';
 export type { Branch, Transition } from './problem/takeAction.ts';
-export { problemOfCase } from './problem/problemOfCase.ts';
+export { compileCaseProblem } from './problem/compileCaseProblem.ts';
 export type { ProblemTables } from './problem/problemTables.ts';
-export { tableProblem } from './problem/tableProblem.ts';
+export { compileTableProblem } from './problem/compileTableProblem.ts';
 export { allowedActions } from './problem/allowedActions.ts';
 export { takeAction } from './problem/takeAction.ts';
 export { costOfPolicy } from './solvers/costOfPolicy.ts';
@@ -104,16 +104,16 @@ export type { Policy, Solution, Solver, SolverOptions, SolverProgress } from './
 export { repairOrder } from './solvers/repairOrder.ts';
 export { informationPerCost } from './solvers/informationPerCost.ts';
 export { oneStep } from './solvers/oneStep.ts';
-export { expectimax, type ExpectimaxOptions } from './solvers/expectimax.ts';
+export { makeExpectimax, type ExpectimaxOptions } from './solvers/makeExpectimax.ts';
 export type { LowerBound } from './bounds/lowerBound.ts';
-export { lowerBoundOf } from './bounds/lowerBoundOf.ts';
+export { makeLowerBound } from './bounds/makeLowerBound.ts';
 export { boundedSearch, growingPlan } from './solvers/boundedSearch.ts';
 export { replanning } from './solvers/replanning.ts';
 export { exactDynamicProgramming } from './solvers/exactDynamicProgramming.ts';
 
 // plans and the questions around them
 export type { CostSpread, Plan, PlanBranch, PlanStep } from './plan/plan.ts';
-export { makePlan, type MakePlanOptions } from './plan/makePlan.ts';
+export { writePlan, type WritePlanOptions } from './plan/writePlan.ts';
 export { cautionsOfPlan } from './plan/cautionsOfPlan.ts';
 export { repairOrTest, type CauseThresholds, type RepairOrTest } from './advice/repairOrTest.ts';
 export {
@@ -129,12 +129,12 @@ export { whileItIsOpen, type OpenLook } from './advice/whileItIsOpen.ts';
 // simulation
 export type { CaseRun } from './simulation/caseRun.ts';
 export { simulate, type SimulationPlan } from './simulation/simulate.ts';
-export { partsSwapping } from './simulation/partsSwapping.ts';
+export { makePartsSwapping } from './simulation/makePartsSwapping.ts';
 export type { DrawnCase, Truth } from './simulation/truth.ts';
-export { truthOfProblem } from './simulation/truthOfProblem.ts';
-export { truthOfModel } from './simulation/truthOfModel.ts';
+export { makeTruthOfProblem } from './simulation/makeTruthOfProblem.ts';
+export { makeTruthOfModel } from './simulation/makeTruthOfModel.ts';
 export { drawTruth } from './simulation/drawTruth.ts';
-export { adviceAsPolicy } from './simulation/adviceAsPolicy.ts';
+export { makeAdvicePolicy } from './simulation/makeAdvicePolicy.ts';
 export { summariseRuns, type RunSummary } from './simulation/summariseRuns.ts';
 export { runsAsCsv } from './simulation/runsAsCsv.ts';
 

@@ -1,6 +1,6 @@
 import { changeNumber, type CompiledModel, compileModel, FaultoddsError } from '@faultodds/core';
 import { answerQuestion } from './answerQuestion.ts';
-import { giveWay } from './giveWay.ts';
+import { makePause } from './makePause.ts';
 import type { Reply, Request } from './question.ts';
 
 let compiled: CompiledModel | undefined;
@@ -26,7 +26,7 @@ async function answer(
   try {
     signal.throwIfAborted();
     const changed = changes.reduce((model, { path, value }) => changeNumber(model, path, value), compiled);
-    const pause = giveWay(signal);
+    const pause = makePause(signal);
     for (const question of questions)
       await answerQuestion(changed, question, (one) => send({ kind: 'answer', id, answer: one }), pause);
     send({ kind: 'finished', id });

@@ -5,9 +5,9 @@ import {
   credibleRankingInTurns,
   evidenceConflict,
   firmAdviceInTurns,
-  makePlan,
+  writePlan,
   advise,
-  problemOfCase,
+  compileCaseProblem,
   questionsToAsk,
   rankAfterEach,
   rankCauses,
@@ -94,11 +94,11 @@ async function searchPlan(
   tell: (answer: Answer) => void,
   pause: Pause,
 ): Promise<void> {
-  const problem = problemOfCase(compiled, beliefOf(compiled, facts), circumstances);
+  const problem = compileCaseProblem(compiled, beliefOf(compiled, facts), circumstances);
   const onImprove = (progress: SolverProgress): void => tell({ kind: 'plan', answer: { progress } });
   const enough = new AbortController();
   const onMeanwhile = (solution: Solution): void => {
-    const plan = makePlan(problem, solution, { depth: 4 });
+    const plan = writePlan(problem, solution, { depth: 4 });
     tell({ kind: 'plan', answer: { progress: solution.progress, plan } });
     if (plan.certifiedGap <= CLOSE_ENOUGH) enough.abort();
   };

@@ -6,10 +6,10 @@ import {
   boundedSearch,
   cautionsOfPlan,
   compileModel,
-  makePlan,
+  writePlan,
   parseModel,
   textIn,
-  problemOfCase,
+  compileCaseProblem,
   beliefOf,
   whatWouldItTake,
   type Model,
@@ -43,8 +43,8 @@ const ownCase = file('case.json', {
 });
 const pump = compileModel(parseModel(pumpModel()));
 const belief = beliefOf(pump, { context: {}, observations: [] });
-const problem = problemOfCase(pump, belief, {});
-const best = makePlan(problem, boundedSearch.solve(problem, { steps: 40 }));
+const problem = compileCaseProblem(pump, belief, {});
+const best = writePlan(problem, boundedSearch.solve(problem, { steps: 40 }));
 
 async function said(...argv: string[]): Promise<{ code: number; out: string; err: string }> {
   const { terminal, out, err } = recordTerminal();

@@ -4,9 +4,9 @@ import {
   caseState,
   factsOf,
   FaultoddsError,
-  makePlan,
+  writePlan,
   advise,
-  problemOfCase,
+  compileCaseProblem,
   runInTurns,
   beliefOf,
   whatWouldItTake,
@@ -81,13 +81,13 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
   const circumstances = circumstancesWith(compiled, state, options);
   const { search = SEARCHED, steps } = options;
   if (terminal.interactive) terminal.warn('Looking for the plan that costs least … (Ctrl-C: what is found so far)\n');
-  const problem = problemOfCase(compiled, belief, circumstances);
+  const problem = compileCaseProblem(compiled, belief, circumstances);
   const find = (signal?: AbortSignal): Promise<Solution> =>
     runInTurns(boundedSearch.inTurns(problem, { steps: search, ...(signal === undefined ? {} : { signal }) }), {
       pause: () => setImmediate(),
     });
   const solution = terminal.interactive ? await untilInterrupted(process, find) : await find();
-  const found = makePlan(problem, solution, steps === undefined ? {} : { depth: steps });
+  const found = writePlan(problem, solution, steps === undefined ? {} : { depth: steps });
   const words = wordsOf(options.language);
   const labels = planLabels(model, words);
   const opening = open === undefined ? undefined : openingOf(compiled, belief, circumstances, open);

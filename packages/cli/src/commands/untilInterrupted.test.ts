@@ -1,12 +1,12 @@
 import { EventEmitter } from 'node:events';
 import { setImmediate } from 'node:timers/promises';
-import { boundedSearch, compileModel, parseModel, problemOfCase, runInTurns, beliefOf } from '@faultodds/core';
+import { boundedSearch, compileModel, parseModel, compileCaseProblem, runInTurns, beliefOf } from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import { untilInterrupted } from './untilInterrupted.ts';
 
 const compiled = compileModel(parseModel(pumpModel()));
-const problem = problemOfCase(compiled, beliefOf(compiled, { context: {}, observations: [] }), {});
+const problem = compileCaseProblem(compiled, beliefOf(compiled, { context: {}, observations: [] }), {});
 
 /** The search of a plan, interrupted after so many turns. */
 async function searched(turns: number): Promise<{ steps: number; listening: number[] }> {

@@ -1,6 +1,6 @@
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { ReadingError } from '../errors/readingError.ts';
-import { makeProblem, type ProblemParts } from '../validation/makeProblem.ts';
+import { problemFor, type ProblemParts } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 
 /** Probabilities of a fault that part doing nothing, testing and acting. All in [0, 1] for a test that can be worth buying. */
@@ -60,5 +60,5 @@ export function actionThresholds(stakes: ThresholdStakes): ActionThresholds {
 type Range = ProblemParts<'stakes-invalid'>['range'];
 
 function invalid(name: string, value: number, isRight: boolean, range: Range): Problem[] {
-  return isRight && Number.isFinite(value) ? [] : [makeProblem('stakes-invalid', `/${name}`, { value, range })];
+  return isRight && Number.isFinite(value) ? [] : [problemFor('stakes-invalid', `/${name}`, { value, range })];
 }

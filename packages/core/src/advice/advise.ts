@@ -16,7 +16,7 @@ import { informationGain } from '../belief/informationGain.ts';
 import {
   costOfSequence,
   planRepairs,
-  prepareRepairs,
+  compileRepairs,
   type RepairSequence,
   type RepairWork,
 } from '../repairs/planRepairs.ts';
@@ -41,7 +41,7 @@ export function advise(compiled: CompiledModel, belief: Belief, circumstances: C
   const open = accessBits(compiled, circumstances.openAccess ?? []);
   const tariff = makeTariff(compiled, circumstances.prices ?? defaultPrices(compiled.model), belief.facts.context);
   const repairs = repairFactsOf(compiled, tariff);
-  const work = prepareRepairs(repairs);
+  const work = compileRepairs(repairs);
   const failed = repairsFailed(compiled, belief.facts);
   const now = planRepairs(work, swept.posterior, open, failed);
   const factsOf = makeStepFacts(compiled, tariff);

@@ -6,7 +6,7 @@ import { runToEnd } from '../turns/runToEnd.ts';
 import type { Turns } from '../turns/turns.ts';
 import { untilAborted } from '../turns/untilAborted.ts';
 import { judgeSequence } from './judgeSequence.ts';
-import { screenSequences } from './screenSequences.ts';
+import { makeSequenceScreen } from './makeSequenceScreen.ts';
 import type { ThresholdQuestion } from './thresholdQuestion.ts';
 
 /** Tests that could bring a group of causes to a threshold. */
@@ -77,7 +77,7 @@ export function* decidingTestsInTurns(question: DecidingQuestion): Turns<Decidin
     .map((test) => ({ test, perMoney: separation(problem, test, group) }))
     .sort((a, b) => b.perMoney - a.perMoney)
     .map(({ test }) => test);
-  const reach = screenSequences(question);
+  const reach = makeSequenceScreen(question);
   let best: DecidingTests | undefined;
   let looked = 0;
   let passed = 0;

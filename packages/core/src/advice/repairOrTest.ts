@@ -8,7 +8,7 @@ import type { Circumstances } from '../cost/circumstances.ts';
 import { defaultPrices } from '../cost/defaultPrices.ts';
 import type { Money } from '../cost/money.ts';
 import { advise } from './advise.ts';
-import { costOfSequence, planRepairs, prepareRepairs } from '../repairs/planRepairs.ts';
+import { costOfSequence, planRepairs, compileRepairs } from '../repairs/planRepairs.ts';
 import { repairFactsOf, repairsFailed } from '../repairs/repairFactsOf.ts';
 import { makeStepFacts } from '../steps/makeStepFacts.ts';
 import type { ProposedRepair } from '../steps/proposedRepair.ts';
@@ -85,7 +85,7 @@ function thresholdsOf(
   const tariff = makeTariff(compiled, circumstances.prices ?? defaultPrices(compiled.model), belief.facts.context);
   const open = accessBits(compiled, circumstances.openAccess ?? []);
   const facts = repairFactsOf(compiled, tariff);
-  const work = prepareRepairs(facts);
+  const work = compileRepairs(facts);
   const failed = repairsFailed(compiled, belief.facts);
 
   const isIt = new Float64Array(posterior.length);

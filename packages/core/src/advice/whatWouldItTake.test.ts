@@ -4,7 +4,7 @@ import { smallModel, type SmallModel } from '../../../../tests/fixtures/smallMod
 import type { Observation } from '../evidence/observation.ts';
 import { beliefOf } from '../belief/beliefOf.ts';
 import { compileModel } from '../compiled/compileModel.ts';
-import { tableProblem } from '../problem/tableProblem.ts';
+import { compileTableProblem } from '../problem/compileTableProblem.ts';
 import { decidingTests } from './decidingTests.ts';
 import { advise } from './advise.ts';
 import { whatWouldItTake, type BigStep, type TakesOptions, type WhatItTakes } from './whatWouldItTake.ts';
@@ -128,7 +128,7 @@ describe('the cheapest deciding tests', () => {
         const total = weights.reduce((a, b) => a + b, 0);
         const prior = weights.map((w) => w / total);
         const group = Uint8Array.from([1, 0, 0, 1]);
-        const problem = tableProblem({
+        const problem = compileTableProblem({
           prior,
           tests: tests.map(({ cost, rows }, at) => ({ id: `t${at}`, cost, outcomeGivenCause: rows })),
           repairs: [{ id: 'mend', cost: 50, cures: [1, 0, 0, 0] }],

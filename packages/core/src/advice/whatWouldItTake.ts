@@ -11,10 +11,10 @@ import { accessBits } from '../cost/accessBits.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import { evidenceOf } from '../evidence/evidenceOf.ts';
 import { decidingTestsInTurns, type DecidingQuestion, type DecidingTests } from './decidingTests.ts';
-import { configurationsOfCase } from '../problem/configurationsOfCase.ts';
+import { compileConfigurations } from '../problem/compileConfigurations.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
-import { preferenceFor } from './preferenceFor.ts';
-import { problemOfCase } from '../problem/problemOfCase.ts';
+import { makePreference } from './makePreference.ts';
+import { compileCaseProblem } from '../problem/compileCaseProblem.ts';
 import type { Cancel } from '../turns/cancel.ts';
 import { runToEnd } from '../turns/runToEnd.ts';
 import type { Turns } from '../turns/turns.ts';
@@ -72,7 +72,7 @@ const BISECTIONS = 24;
 
 /** How probable its causes have to be before a big step is the best next one, how probable they are, and which tests could tell.
  * Best means least expected cost one step ahead: each test followed by the best repair sequence, against each repair sequence.
- * @throws EvidenceError `access-unknown`, `repair-unknown`, and as `problemOfCase` does @throws OptionError */
+ * @throws EvidenceError `access-unknown`, `repair-unknown`, and as `compileCaseProblem` does @throws OptionError */
 export function whatWouldItTake(
   compiled: CompiledModel,
   belief: Belief,
@@ -104,7 +104,7 @@ function* takesTurns(
   step: BigStep,
   options: TakesOptions,
 ): Turns<WhatItTakes> {
-  const problem = problemOfCase(compiled, belief, circumstances);
+  const problem = compileCaseProblem(compiled, belief, circumstances);
   const { posterior, open } = problem.start;
   const { belongs, cures, bits } = scopeOf(compiled, problem, step);
   const causes = problem.causes.filter((_, c) => cures[c] === 1);
@@ -116,7 +116,7 @@ function* takesTurns(
   if (step.kind === 'access' && (open & bits) === bits) return { status: 'already-open', ...answer };
   if (!(probability > 0)) return { status: 'impossible', ...answer };
 
-  const preference = preferenceFor(problem, belongs);
+  const preference = makePreference(problem, belongs);
   const isBestAt = function* (p: number): Turns<boolean> {
     const isBest = preference(reweigh(posterior, cures, probability, p)) <= 0;
     yield;
@@ -138,7 +138,7 @@ function* takesTurns(
     belongs,
     group: cures,
     threshold,
-    configurations: configurationsOfCase(compiled, evidenceOf(compiled, belief.facts), half, tests),
+    configurations: compileConfigurations(compiled, evidenceOf(compiled, belief.facts), half, tests),
     ...(options.evaluations === undefined ? {} : { evaluations: options.evaluations }),
     ...(options.signal === undefined ? {} : { signal: options.signal }),
     onImprove: (found) => options.onImprove?.({ ...reachable, tests: found }),

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import { problemsOfSchema } from '../validation/problemsOfSchema.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
@@ -21,7 +21,7 @@ export function findBeliefProblems({ causeIndex, tests }: CompiledModel, belief:
     return problemsOfSchema(checked.error, belief).map((one) => ({ ...one, path: `/belief${one.path}` }));
   const { facts, ranking, predictive } = belief;
   const elsewhere = (id: string | undefined, path: string): Problem[] =>
-    id === undefined ? [] : [makeProblem('belief-of-another-model', `/belief${path}`, { id })];
+    id === undefined ? [] : [problemFor('belief-of-another-model', `/belief${path}`, { id })];
   const cause = ranking.findIndex((ranked) => !causeIndex.has(ranked.cause));
   const missing = [...tests.values()].find(
     ({ test }) => appliesHere(test, facts.context) && !Object.hasOwn(predictive, test.id),

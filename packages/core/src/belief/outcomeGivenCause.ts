@@ -1,6 +1,6 @@
 import { EvidenceError } from '../errors/evidenceError.ts';
 import { unknownId } from '../validation/findUnknownId.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { Belief } from './belief.ts';
 import { sweptFactsOf } from './beliefOf.ts';
@@ -19,7 +19,7 @@ export function outcomeGivenCause(
   const swept = sweptFactsOf(compiled, belief);
   const table = swept.outcomeGivenCause.get(test);
   if (table === undefined) {
-    throw new EvidenceError([makeProblem('test-not-applicable/now', '/test', { test })]);
+    throw new EvidenceError([problemFor('test-not-applicable/now', '/test', { test })]);
   }
   const { outcomes } = compiledTest;
   const possible = compiled.causes.flatMap((cause, c) => (swept.prior[c]! > 0 ? [{ cause, c }] : []));

@@ -1,7 +1,7 @@
 import { sweepModel } from '../compiled/sweepModel.ts';
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import type { CompiledModel, CompiledTest } from '../compiled/compiledModel.ts';
 import { appliesHere } from '../evidence/appliesHere.ts';
 import { contextPrior } from './contextPrior.ts';
@@ -36,7 +36,7 @@ export function sweepFacts(compiled: CompiledModel, facts: Facts, options: Sweep
   const likelihoods = evidenceOf(compiled, facts);
   const prior = contextPrior(compiled, facts.context);
   if (prior.every((p) => p === 0)) {
-    throw new EvidenceError([makeProblem('evidence-impossible/context', '/context', {})]);
+    throw new EvidenceError([problemFor('evidence-impossible/context', '/context', {})]);
   }
   const tests =
     options.posteriorOnly === true ? [] : compiled.testList.filter((test) => appliesHere(test.test, facts.context));

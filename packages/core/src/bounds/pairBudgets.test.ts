@@ -1,13 +1,13 @@
 import { expect, test } from 'vitest';
 import { countTurns } from '../../../../tests/fixtures/countTurns.ts';
 import { createRandom } from '../distributions/random.ts';
-import { tableProblem } from '../problem/tableProblem.ts';
+import { compileTableProblem } from '../problem/compileTableProblem.ts';
 import { pairBudgets, pairBudgetsInTurns } from './pairBudgets.ts';
-import { pairGameInTurns, pairGameOf, PAIRS_PER_TURN } from './pairGame.ts';
+import { compilePairGameInTurns, compilePairGame, PAIRS_PER_TURN } from './pairGame.ts';
 
 const random = createRandom(11);
 const causes = Array.from({ length: 36 }, (_, at) => at);
-const problem = tableProblem({
+const problem = compileTableProblem({
   prior: causes.map(() => 1 / 36),
   tests: Array.from({ length: 8 }, (_, at) => ({
     id: `t${at}`,
@@ -22,7 +22,7 @@ const problem = tableProblem({
 });
 
 test('between two occasions to stop lie at most as many pairs as it says', () => {
-  const game = pairGameOf(problem);
+  const game = compilePairGame(problem);
   const pairs = game.first.length;
   expect(pairs).toBeGreaterThan(PAIRS_PER_TURN);
   const rounds = 2;
@@ -31,7 +31,7 @@ test('between two occasions to stop lie at most as many pairs as it says', () =>
   expect(turns).toBeGreaterThanOrEqual(Math.floor(((2 * rounds + 1) * pairs) / PAIRS_PER_TURN));
   expect(answer).toEqual(pairBudgets(game, rounds));
   // one cause a turn against all others, then the pairs chosen
-  expect(countTurns(pairGameInTurns(problem)).turns).toBeGreaterThanOrEqual(
+  expect(countTurns(compilePairGameInTurns(problem)).turns).toBeGreaterThanOrEqual(
     causes.length + Math.floor(pairs / PAIRS_PER_TURN),
   );
 });

@@ -3,7 +3,7 @@ import type { Turns } from '../turns/turns.ts';
 import { certifyPair, oweFaint } from './certifyPair.ts';
 import { GRID, valueAt } from './oddsGrid.ts';
 import { CLAIM, PAIRS_PER_TURN, type PairGame } from './pairGame.ts';
-import { pairWork, PLACES, REMEMBERED, rememberMostUsed } from './pairPlaces.ts';
+import { createPairWork, PLACES, REMEMBERED, rememberMostUsed } from './pairPlaces.ts';
 import { solvePair, type Precision } from './solvePair.ts';
 import { usesOfPair } from './usesOfPair.ts';
 
@@ -60,7 +60,7 @@ export function* pairBudgetsInTurns(game: PairGame, rounds?: number): Turns<Pair
   const count = weight.length;
   const worthOf = new Float64Array(first.length);
   let alive = Int32Array.from(first, (_, p) => p);
-  const work = pairWork(game);
+  const work = createPairWork(game);
   const logs = weight.map(Math.log);
   const money = new Float64Array(2 * pools.length);
   const share = new Float64Array(2 * pools.length);

@@ -2,7 +2,7 @@ import { runToEnd } from '../turns/runToEnd.ts';
 import type { Turns } from '../turns/turns.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import { MARGIN, SPACING, upperWeight } from './oddsGrid.ts';
-import { perfectInformation } from './perfectInformation.ts';
+import { makePerfectInformation } from './makePerfectInformation.ts';
 import { repairSlack } from './repairSlack.ts';
 import { accessShares, type AccessShare } from './shareAccess.ts';
 
@@ -61,12 +61,12 @@ interface Asked {
 }
 
 /** The pairs whose confusion is dearest at the start of a problem: for every configuration up to eight partners. */
-export function pairGameOf(problem: DecisionProblem): PairGame {
-  return runToEnd(pairGameInTurns(problem));
+export function compilePairGame(problem: DecisionProblem): PairGame {
+  return runToEnd(compilePairGameInTurns(problem));
 }
 
 /** The same, giving way after every few hundred pairs at most. */
-export function* pairGameInTurns(problem: DecisionProblem): Turns<PairGame> {
+export function* compilePairGameInTurns(problem: DecisionProblem): Turns<PairGame> {
   const { start, repairFacts } = problem;
   const { cause, weight: believed, outcomeGiven } = problem.configurations();
   const weight = believed.map((w) => Math.max(w, LEAST_WEIGHT));
@@ -86,7 +86,7 @@ export function* pairGameInTurns(problem: DecisionProblem): Turns<PairGame> {
   const actions = tests.length + repairs.length + 1;
   const budget = new Float64Array(actions * count);
   const budgetAfter = new Float64Array(actions * count);
-  const knowing = perfectInformation(problem)(0, start.tried);
+  const knowing = makePerfectInformation(problem)(0, start.tried);
   for (let h = 0; h < count; h += 1) {
     const c = cause[h]!;
     const put = (action: number, fresh: number, again: number): void => {

@@ -53,7 +53,7 @@ export interface PairWork {
 }
 
 /** Room for a game's pairs, with nothing remembered. */
-export function pairWork({ first, claimsOf, tapsOf }: PairGame): PairWork {
+export function createPairWork({ first, claimsOf, tapsOf }: PairGame): PairWork {
   let most = 0;
   for (let pair = 0; pair < first.length; pair += 1) most = Math.max(most, claimsOf[pair + 1]! - claimsOf[pair]!);
   const rows = (length: number): Float64Array[] => Array.from({ length: PLACES }, () => new Float64Array(length));

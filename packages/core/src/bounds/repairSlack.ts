@@ -1,5 +1,5 @@
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
-import { costOfKnownCause } from './perfectInformation.ts';
+import { makeCostOfKnownCause } from './makePerfectInformation.ts';
 import { profitsOf } from './shareAccess.ts';
 
 /** By cause, in money, at least 0. */
@@ -21,7 +21,7 @@ const MOST_OPENINGS = 512;
  * Opening what the cause's own repair does not need is left out: its price is shared, see `accessShares`. */
 export function repairSlack(problem: DecisionProblem): readonly RepairSlack[] {
   const { repairFacts, repairAccess, accessCost, causes, start } = problem;
-  const costOf = costOfKnownCause(problem);
+  const costOf = makeCostOfKnownCause(problem);
   const openings = reachableOpenings(problem);
   const profiting = profitsOf(problem);
   const left = problem.repairs.flatMap((_, repair) => (start.tried.includes(repair) ? [] : [repair]));

@@ -1,5 +1,5 @@
 import { jsonPointer } from '../errors/jsonPointer.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 
 /** Every own `__proto__` key, at any depth. JSON can carry it, and copying it key by key would replace a prototype.
@@ -14,7 +14,7 @@ export function findUnsafeKeys(input: unknown): Problem[] {
     seen.add(value);
     for (const key of Object.keys(value)) {
       if (key === '__proto__') {
-        problems.push(makeProblem('key-unsafe', `${path}/${key}`, { key }));
+        problems.push(problemFor('key-unsafe', `${path}/${key}`, { key }));
       } else waiting.push({ value: (value as Record<string, unknown>)[key], path: path + jsonPointer([key]) });
     }
   }

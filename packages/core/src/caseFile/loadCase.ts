@@ -1,12 +1,12 @@
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { CaseError } from '../errors/caseError.ts';
 import { findUnknownId } from '../validation/findUnknownId.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import { problemsOfSchema } from '../validation/problemsOfSchema.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { Model } from '../model/model.ts';
 import { modelIdentity, type ModelIdentity } from '../model/modelIdentity.ts';
-import { namesToday } from '../model/namesToday.ts';
+import { makeNamesToday } from '../model/makeNamesToday.ts';
 import type { CaseDocument } from '../session/caseDocument.ts';
 import type { CaseNotice } from '../session/caseNotice.ts';
 import { caseSchema } from '../session/caseSchema.ts';
@@ -59,14 +59,14 @@ function place(compiled: CompiledModel, document: CaseDocument): Session {
  * @throws CaseError `model-other` it was made with another one */
 function findOtherModel(model: Model, made: ModelIdentity): CaseNotice[] {
   const here = modelIdentity(model);
-  if (!namesToday(model)({ model: made.id }).some((name) => 'model' in name && name.model === here.id)) {
-    throw new CaseError([makeProblem('model-other', '/model/id', { made, here })]);
+  if (!makeNamesToday(model)({ model: made.id }).some((name) => 'model' in name && name.model === here.id)) {
+    throw new CaseError([problemFor('model-other', '/model/id', { made, here })]);
   }
   const same = made.id === here.id && made.version === here.version && made.hash === here.hash;
   return same ? [] : [{ kind: 'model-differs', made, here }];
 }
 
 function causeToday(model: Model, cause: string): string {
-  const [name, ...others] = namesToday(model)({ cause });
+  const [name, ...others] = makeNamesToday(model)({ cause });
   return others.length === 0 && name !== undefined && 'cause' in name ? name.cause : cause;
 }

@@ -1,6 +1,6 @@
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
-import { namesToday } from '../model/namesToday.ts';
+import { makeNamesToday } from '../model/makeNamesToday.ts';
 import type { CaseDocument } from '../session/caseDocument.ts';
 import type { CaseEvent } from '../session/caseEvent.ts';
 import type { EventUnplaced } from '../session/caseNotice.ts';
@@ -38,7 +38,7 @@ const damageCodes = new Set([
  * for goes into `unplaced`, word for word; an answer it would have replaced is cleared, and equipment counts as far as it is known. */
 export function placeEvents(compiled: CompiledModel, started: Session, document: CaseDocument): PlacedEvents {
   const { model } = compiled;
-  const today = namesToday(model);
+  const today = makeNamesToday(model);
   const found: Problem[] = [];
   const open = new Map<string, EventUnplaced>();
   /** Feature as the document calls it -> as it stands in the case. */

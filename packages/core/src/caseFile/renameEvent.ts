@@ -1,4 +1,4 @@
-import type { NamesToday } from '../model/namesToday.ts';
+import type { NamesToday } from '../model/makeNamesToday.ts';
 import type { PartName } from '../model/renaming.ts';
 import type { CaseEvent, EquipmentSet, ResultRecorded } from '../session/caseEvent.ts';
 

@@ -1,4 +1,4 @@
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import { joinFrames } from './joinFrames.ts';
 
@@ -42,13 +42,13 @@ export function decodeMonitorResponse(hex: string): MonitorResponse {
   if (odd !== null) {
     return {
       counts,
-      problems: [makeProblem('hex-malformed', `/${odd.index}`, { found: odd[0] })],
+      problems: [problemFor('hex-malformed', `/${odd.index}`, { found: odd[0] })],
     };
   }
   for (const bytes of joinFrames(hex)) {
     if (bytes[0] !== RESPONSE) {
       problems.push(
-        makeProblem('not-a-monitor-response', '/0', { byte: bytes[0] === undefined ? '' : hexOf(bytes[0]) }),
+        problemFor('not-a-monitor-response', '/0', { byte: bytes[0] === undefined ? '' : hexOf(bytes[0]) }),
       );
       continue;
     }
@@ -62,17 +62,17 @@ function decodeRecord(bytes: readonly number[], at: number, counts: MonitorCount
   if (left < RECORD) {
     // frames are filled up with 00, 55, AA or CC
     const isFiller = bytes.slice(at).every((byte) => byte === bytes[at] && [0x00, 0x55, 0xaa, 0xcc].includes(byte));
-    if (!isFiller) problems.push(makeProblem('record-cut-short', `/${at}`, { bytes: left }));
+    if (!isFiller) problems.push(problemFor('record-cut-short', `/${at}`, { bytes: left }));
     return;
   }
   const [monitor = 0, test = 0, unit = 0] = bytes.slice(at, at + 3);
   const word = (offset: number): number => bytes[at + offset]! * 256 + bytes[at + offset + 1]!;
   if (monitor < FIRST_MONITOR || monitor > LAST_MONITOR) {
-    problems.push(makeProblem('other-monitor', `/${at}`, { byte: hexOf(monitor) }));
+    problems.push(problemFor('other-monitor', `/${at}`, { byte: hexOf(monitor) }));
   } else if (test !== AVERAGE && test !== LAST_CYCLE) {
-    problems.push(makeProblem('other-test', `/${at + 1}`, { byte: hexOf(test) }));
+    problems.push(problemFor('other-test', `/${at + 1}`, { byte: hexOf(test) }));
   } else if (unit !== COUNTS) {
-    problems.push(makeProblem('other-unit', `/${at + 2}`, { byte: hexOf(unit) }));
+    problems.push(problemFor('other-unit', `/${at + 2}`, { byte: hexOf(unit) }));
   } else {
     counts.push({
       cylinder: monitor === FIRST_MONITOR ? 'all' : monitor - FIRST_MONITOR,

@@ -1,4 +1,4 @@
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { CodeStatus, MalformedCode, TroubleCode } from './troubleCode.ts';
 
@@ -85,7 +85,7 @@ function malformedCode(token: string, at: number): MalformedCode {
 
 /** What stands beyond the end of the longest list that is read. */
 function unread(piece: string, at: number): MalformedCode {
-  return malformed(piece, at, makeProblem('list-too-long', `/${at}`, { most: LONGEST_LIST }));
+  return malformed(piece, at, problemFor('list-too-long', `/${at}`, { most: LONGEST_LIST }));
 }
 
 function malformed(piece: string, at: number, { hint, wording }: Problem): MalformedCode {
@@ -106,12 +106,12 @@ function problemOf(token: string, path: string): Problem {
         letter + rest.replaceAll('O', '0').replaceAll(/[IL]/g, '1').replaceAll('S', '5'),
     );
   if (repaired !== token.toUpperCase() && CODE.test(repaired)) {
-    return makeProblem('code-malformed/repaired', path, { text, code: repaired });
+    return problemFor('code-malformed/repaired', path, { text, code: repaired });
   }
   if (/^[PCBU][0-9A-F]*$/i.test(token)) {
     return token.length === 5
-      ? makeProblem('code-malformed/first-digit', path, { text })
-      : makeProblem('code-malformed/length', path, { text, digits: token.length - 1 });
+      ? problemFor('code-malformed/first-digit', path, { text })
+      : problemFor('code-malformed/length', path, { text, digits: token.length - 1 });
   }
-  return makeProblem(/^\d{4}$/.test(token) ? 'code-malformed/letter' : 'code-malformed', path, { text });
+  return problemFor(/^\d{4}$/.test(token) ? 'code-malformed/letter' : 'code-malformed', path, { text });
 }

@@ -1,7 +1,7 @@
 import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
 import * as z from 'zod/mini';
 import { checkOptions } from '../validation/checkOptions.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import { ModelError } from '../errors/modelError.ts';
 import { recompileModel } from './compileModel.ts';
 import type { CompiledModel } from './compiledModel.ts';
@@ -31,11 +31,11 @@ export function changeNumber(compiled: CompiledModel, path: string, value: numbe
     compiled.model,
   );
   if (typeof found !== 'number' || !(inRow || last === 'best')) {
-    throw new ModelError([makeProblem('number-unknown', path, {})]);
+    throw new ModelError([problemFor('number-unknown', path, {})]);
   }
   if (typeof value !== 'number' || (inRow ? !(value > 0 && value < 1) : !(value >= 0 && value <= LARGEST_NUMBER))) {
     const key = inRow ? 'number-out-of-range/probability' : 'number-out-of-range/estimate';
-    throw new ModelError([makeProblem(key, path, { value })]);
+    throw new ModelError([problemFor(key, path, { value })]);
   }
   const changed = replaceAt(compiled.model, inRow ? keys.slice(0, -1) : keys, (old) => {
     if (!inRow) return value;

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { checkOptions } from '../validation/checkOptions.ts';
 import { compileSweep, type CompiledSweep } from '@faultodds/inference/sweeps';
 import { defineNetwork, type Network, type VariableDefinition } from '@faultodds/inference';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import { ModelError } from '../errors/modelError.ts';
 import type { CompiledModel, CompiledTest } from './compiledModel.ts';
 import { fillTable, firstMatches, type FirstMatches, type Parents } from './firstMatches.ts';
@@ -11,7 +11,7 @@ import type { Mechanism, Model, Test } from '../model/model.ts';
 import type { Row } from '../model/row.ts';
 import { noisyMax } from './noisyMax.ts';
 import { persistingMatches } from './persistingMatches.ts';
-import { makeOfModel } from './sweepModel.ts';
+import { withModelErrors } from './sweepModel.ts';
 
 /** How many causes may be behind the fault together. */
 export interface CompileModelOptions {
@@ -31,7 +31,7 @@ export function compileModel(model: Model, options: CompileModelOptions = {}): C
   checkOptions(optionsSchema, options);
   const hypotheses = hypothesesOf(model, options.atMost ?? 1);
   if (options.atMost === 2 && model.twoCauseShare === undefined) {
-    throw new ModelError([makeProblem('two-cause-share-missing', '/twoCauseShare', {})]);
+    throw new ModelError([problemFor('two-cause-share-missing', '/twoCauseShare', {})]);
   }
   const causes = hypotheses.map(({ id }) => id);
   const statesOf = new Map(model.mechanisms.map((m) => [m.id, m.states.map(({ id }) => [id])]));
@@ -92,7 +92,7 @@ function compileNumbers(model: Model, structure: CompiledModel['structure']): Co
     tests: new Map(testList.map((test) => [test.test.id, test])),
     testList,
     get sweep(): CompiledSweep {
-      sweep ??= makeOfModel(() => compileSweep(networkOf(model, structure), { root: 'cause' }));
+      sweep ??= withModelErrors(() => compileSweep(networkOf(model, structure), { root: 'cause' }));
       return sweep;
     },
     accessBit: structure.accessBit,

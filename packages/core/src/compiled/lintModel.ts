@@ -1,7 +1,7 @@
 import type { CompiledModel } from './compiledModel.ts';
 import type { LintFinding } from './lintFinding.ts';
 import { lintPairs } from './lintPairs.ts';
-import { separationOf } from './separation.ts';
+import { compileSeparation } from './separation.ts';
 
 /** Total variation below which a test's results look alike under two causes; the dossier's own limit for "hard pairs". */
 export const SEPARATES = 0.5;
@@ -13,7 +13,7 @@ const SAYS_SOMETHING = 0.02;
 export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
   const { model, testList } = compiled;
   const causes = model.causes.map(({ id }) => id);
-  const { best, between } = separationOf(compiled);
+  const { best, between } = compileSeparation(compiled);
   const widest = new Float64Array(testList.length);
   const pairs = causes.flatMap((a, at) =>
     causes.slice(at + 1).flatMap((b, offset): LintFinding[] => {

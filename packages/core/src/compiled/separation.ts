@@ -14,7 +14,7 @@ export interface Separation {
 }
 
 /** Prepares separations of all tests: one sweep. Causes and tests by index in the model's order. */
-export function separationOf(compiled: CompiledModel): Separation {
+export function compileSeparation(compiled: CompiledModel): Separation {
   const { testList } = compiled;
   const { targets } = sweepModel(compiled, { likelihoods: [], targets: testList.map((test) => test.table) });
   const tables = testList.map(({ test }) => targets.get(test.id)!);

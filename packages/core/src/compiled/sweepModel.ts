@@ -2,7 +2,7 @@ import { InferenceError, TreeWidthError } from '@faultodds/inference';
 import { sweepRoot, type SweepQuestion, type SweepResult } from '@faultodds/inference/sweeps';
 import { EvidenceError } from '../errors/evidenceError.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import { ModelError } from '../errors/modelError.ts';
 import type { CompiledModel } from './compiledModel.ts';
 
@@ -24,7 +24,7 @@ export function sweepModel(compiled: CompiledModel, question: SweepQuestion): Sw
 }
 
 /** Makes something of a model by the kernel's means. @throws ModelError at `/mechanisms`: `not-computable` */
-export function makeOfModel<Made>(make: () => Made): Made {
+export function withModelErrors<Made>(make: () => Made): Made {
   try {
     return make();
   } catch (error) {
@@ -34,7 +34,7 @@ export function makeOfModel<Made>(make: () => Made): Made {
 }
 
 function problemOf(error: InferenceError, path: string): Problem {
-  if (error instanceof TreeWidthError) return makeProblem('tree-too-wide', path, { entries: error.largestTable });
+  if (error instanceof TreeWidthError) return problemFor('tree-too-wide', path, { entries: error.largestTable });
   const { code, message } = error.problems[0]!;
-  return makeProblem('not-computable', path, { code, at: error.path, found: message });
+  return problemFor('not-computable', path, { code, at: error.path, found: message });
 }

@@ -12,7 +12,7 @@ import { advise } from '../advice/advise.ts';
 import { repairOrTest } from '../advice/repairOrTest.ts';
 import { whatWouldItTake } from '../advice/whatWouldItTake.ts';
 import { whileItIsOpen } from '../advice/whileItIsOpen.ts';
-import { problemOfCase } from '../problem/problemOfCase.ts';
+import { compileCaseProblem } from '../problem/compileCaseProblem.ts';
 import type { Circumstances } from './circumstances.ts';
 
 const compiled = compileModel(parseModel(pumpModel()));
@@ -24,7 +24,7 @@ const access = compiled.model.access[0]!.id;
 const questions: Readonly<Record<string, (circumstances: Circumstances) => unknown>> = {
   advise: (circumstances) => advise(compiled, belief, circumstances),
   repairOrTest: (circumstances) => repairOrTest(compiled, belief, circumstances),
-  problemOfCase: (circumstances) => problemOfCase(compiled, belief, circumstances),
+  compileCaseProblem: (circumstances) => compileCaseProblem(compiled, belief, circumstances),
   whatWouldItTake: (circumstances) => whatWouldItTake(compiled, belief, circumstances, { kind: 'access', access }),
   whileItIsOpen: (circumstances) => whileItIsOpen(compiled, belief, circumstances, access),
   firmAdvice: (circumstances) => firmAdvice(compiled, facts, circumstances, { draws: 1 }),
@@ -66,7 +66,7 @@ describe('a belief from elsewhere', () => {
   });
   const questionsOf: Readonly<Record<string, (of: Belief) => unknown>> = {
     advise: (of) => advise(compiled, of),
-    problemOfCase: (of) => problemOfCase(compiled, of),
+    compileCaseProblem: (of) => compileCaseProblem(compiled, of),
     repairOrTest: (of) => repairOrTest(compiled, of),
   };
 

@@ -8,7 +8,7 @@ import { defaultPrices } from '../cost/defaultPrices.ts';
 import { makeTariff } from '../cost/tariff.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { SEPARATES } from '../compiled/lintModel.ts';
-import { separationOf } from '../compiled/separation.ts';
+import { compileSeparation } from '../compiled/separation.ts';
 import { provenanceOf, type BareJudgement, type ProvenanceClass } from './provenance.ts';
 
 /** Two causes that no affordable test tells apart well. */
@@ -62,7 +62,7 @@ export function diagnosability(compiled: CompiledModel, options: DiagnosabilityO
   const tariff = makeTariff(compiled, prices, {});
   const price = testList.map(({ index }) => tariff.test(index, 0).total);
   const within = testList.map(({ index }) => index).filter((index) => price[index]! <= affordable);
-  const { best, between } = separationOf(compiled);
+  const { best, between } = compileSeparation(compiled);
   const pairs = model.causes.flatMap((_, a) =>
     model.causes.slice(a + 1).map((__, offset) => ({ a, b: a + 1 + offset })),
   );

@@ -1,5 +1,5 @@
 import { jsonPointer } from '../errors/jsonPointer.ts';
-import { makeProblem, type ProblemParts } from '../validation/makeProblem.ts';
+import { problemFor, type ProblemParts } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import { problemsOfSchema } from '../validation/problemsOfSchema.ts';
 import { readingSchema } from '../reading/readingSchema.ts';
@@ -28,7 +28,7 @@ function findTwins(observations: readonly unknown[]): Problem[] {
       taken.add(id);
       return [];
     }
-    return [makeProblem('id-taken', `/observations/${at}/id`, { id })];
+    return [problemFor('id-taken', `/observations/${at}/id`, { id })];
   });
 }
 
@@ -82,8 +82,8 @@ type Expected = ProblemParts<'type-wrong/facts'>['expected'];
 function wrong(path: readonly PropertyKey[], value: unknown, expected: Expected): Problem {
   const found = value === null ? 'null' : Array.isArray(value) ? 'list' : typeof value;
   return value === undefined
-    ? makeProblem('value-missing/facts', jsonPointer(path), { expected })
-    : makeProblem('type-wrong/facts', jsonPointer(path), { found, expected });
+    ? problemFor('value-missing/facts', jsonPointer(path), { expected })
+    : problemFor('type-wrong/facts', jsonPointer(path), { found, expected });
 }
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {

@@ -1,5 +1,5 @@
 import { findUnknownId } from '../validation/findUnknownId.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
 import type { Model, Test } from '../model/model.ts';
@@ -24,12 +24,12 @@ export function findResultProblems(
     const needs = (test.appliesWhen ?? []).map((requirement) =>
       Object.entries(requirement).map(([feature, value]) => `${feature}: ${value}`),
     );
-    return [makeProblem('test-not-applicable', `${path}/test`, { test: test.id, needs })];
+    return [problemFor('test-not-applicable', `${path}/test`, { test: test.id, needs })];
   }
   const { outcome, likelihood, reading } = result;
   if (reading !== undefined) return readingProblems(test, reading, result, path);
   if ((outcome === undefined) === (likelihood === undefined)) {
-    return [makeProblem(outcome === undefined ? 'outcome-missing' : 'outcome-missing/both', path, {})];
+    return [problemFor(outcome === undefined ? 'outcome-missing' : 'outcome-missing/both', path, {})];
   }
   const of = test.id;
   if (outcome !== undefined) return findUnknownId('outcome', outcome, test.outcomes, `${path}/outcome`, of);
@@ -38,10 +38,10 @@ export function findResultProblems(
     const at = `${path}/likelihood/${id}`;
     const unknown = findUnknownId('outcome', id, test.outcomes, at, of);
     if (unknown.length > 0 || (weight >= 0 && weight <= LARGEST_NUMBER)) return unknown;
-    return [makeProblem('likelihood-invalid', at, { value: weight, most: LARGEST_NUMBER })];
+    return [problemFor('likelihood-invalid', at, { value: weight, most: LARGEST_NUMBER })];
   });
   if (wrong.length > 0 || entries.some(([, weight]) => weight > 0)) return wrong;
-  return [makeProblem('likelihood-invalid/none', `${path}/likelihood`, {})];
+  return [problemFor('likelihood-invalid/none', `${path}/likelihood`, {})];
 }
 
 function readingProblems(
@@ -51,7 +51,7 @@ function readingProblems(
   path: string,
 ): Problem[] {
   if (likelihood !== undefined) {
-    return [makeProblem('outcome-missing/reading', path, {})];
+    return [problemFor('outcome-missing/reading', path, {})];
   }
   const found = findReadingProblems(test, reading, `${path}/reading`);
   if (found.length > 0 || outcome === undefined) return found;
@@ -59,5 +59,5 @@ function readingProblems(
   if (unknown.length > 0) return unknown;
   const called = outcomesOfReading(test, reading);
   if (called.includes(outcome)) return [];
-  return [makeProblem('outcome-contradicts-reading', `${path}/outcome`, { outcome, called })];
+  return [problemFor('outcome-contradicts-reading', `${path}/outcome`, { outcome, called })];
 }

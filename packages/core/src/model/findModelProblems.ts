@@ -1,4 +1,4 @@
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import { findCycle } from './findCycle.ts';
 import { findPairProblems } from './findPairProblems.ts';
@@ -32,7 +32,7 @@ function findMultiplierProblems(model: Model): Problem[] {
       Object.entries(value.multipliers)
         .filter(([, multiplier]) => multiplier.best === 0 && multiplier.definitional !== true)
         .map(([cause]) =>
-          makeProblem('multiplier-zero', `/context/${f}/values/${v}/multipliers/${cause}/best`, {
+          problemFor('multiplier-zero', `/context/${f}/values/${v}/multipliers/${cause}/best`, {
             feature: feature.id,
             value: value.id,
             cause,
@@ -44,7 +44,7 @@ function findMultiplierProblems(model: Model): Problem[] {
     Object.entries(test.mayCause ?? {})
       .filter(([, multiplier]) => multiplier.best === 0)
       .map(([cause]) =>
-        makeProblem('multiplier-zero/handling', `/tests/${t}/mayCause/${cause}/best`, { test: test.id, cause }),
+        problemFor('multiplier-zero/handling', `/tests/${t}/mayCause/${cause}/best`, { test: test.id, cause }),
       ),
   );
   return [...ofContext, ...ofHandling];
@@ -55,12 +55,12 @@ function findCycleProblems(model: Model): Problem[] {
   const accessCycle = findCycle(new Map(model.access.map((a) => [a.id, a.requires])));
   if (accessCycle !== undefined) {
     const path = `/access/${model.access.findIndex((a) => a.id === accessCycle[0])}/requires`;
-    found.push(makeProblem('access-cycle', path, { circle: accessCycle }));
+    found.push(problemFor('access-cycle', path, { circle: accessCycle }));
   }
   const mechanismCycle = findCycle(new Map(model.mechanisms.map((m) => [m.id, m.parents ?? []])));
   if (mechanismCycle !== undefined) {
     const path = `/mechanisms/${model.mechanisms.findIndex((m) => m.id === mechanismCycle[0])}/parents`;
-    found.push(makeProblem('mechanism-cycle', path, { circle: mechanismCycle }));
+    found.push(problemFor('mechanism-cycle', path, { circle: mechanismCycle }));
   }
   return found;
 }
@@ -76,17 +76,17 @@ function findLonelyCauses(model: Model): Problem[] {
   const cured = new Set(model.repairs.flatMap((repair) => Object.keys(repair.cures)));
   model.causes.forEach((cause, at) => {
     if (!named.has(cause.id) && !Object.keys(cause.states).some((mechanism) => read.has(mechanism))) {
-      found.push(makeProblem('cause-unreachable', `/causes/${at}`, { cause: cause.id }));
+      found.push(problemFor('cause-unreachable', `/causes/${at}`, { cause: cause.id }));
     }
     if (!cured.has(cause.id)) {
-      found.push(makeProblem('cause-not-cured', `/causes/${at}`, { cause: cause.id }));
+      found.push(problemFor('cause-not-cured', `/causes/${at}`, { cause: cause.id }));
     }
   });
   if (!model.causes.some((cause) => cause.id === 'not-listed')) {
-    found.push(makeProblem('not-listed-missing', '/causes', {}));
+    found.push(problemFor('not-listed-missing', '/causes', {}));
   }
   if (model.repairs.filter((repair) => repair.referral === true).length !== 1) {
-    found.push(makeProblem('referral-missing', '/repairs', {}));
+    found.push(problemFor('referral-missing', '/repairs', {}));
   }
   return found;
 }

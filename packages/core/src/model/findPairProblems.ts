@@ -1,5 +1,5 @@
 import { findUnknownId } from '../validation/findUnknownId.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import { nearestOf } from '../validation/nearestId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model } from './model.ts';
@@ -14,8 +14,8 @@ export function findPairProblems(model: Model): Problem[] {
     const noTest = kind === 'same-question' ? [a, b].find((name) => !isTest(name)) : undefined;
     return [
       ...nameProblems(model, { a, b }, path),
-      ...(first < at ? [makeProblem('pair-twice', path, { a, b })] : []),
-      ...(noTest === undefined ? [] : [makeProblem('pair-no-test', `${path}/kind`, { name: noTest })]),
+      ...(first < at ? [problemFor('pair-twice', path, { a, b })] : []),
+      ...(noTest === undefined ? [] : [problemFor('pair-no-test', `${path}/kind`, { name: noTest })]),
     ];
   });
   return [
@@ -37,7 +37,7 @@ function nameProblems(model: Model, { a, b }: Pair, path: string): Problem[] {
   return [
     ...unknownName(model, a, `${path}/a`),
     ...unknownName(model, b, `${path}/b`),
-    ...(a === b ? [makeProblem('pair-with-itself', path, { name: a })] : []),
+    ...(a === b ? [problemFor('pair-with-itself', path, { name: a })] : []),
   ];
 }
 
@@ -48,5 +48,5 @@ function unknownName({ tests, context }: Model, name: string, path: string): Pro
   if (value !== undefined && feature !== undefined) return findUnknownId('value', value, feature.values, path, id);
   if (value === undefined && (feature !== undefined || tests.some((test) => test.id === id))) return [];
   const known = [...tests, ...context].map((one) => one.id);
-  return [makeProblem('pair-part-unknown', path, { name, nearest: nearestOf(id, known) })];
+  return [problemFor('pair-part-unknown', path, { name, nearest: nearestOf(id, known) })];
 }

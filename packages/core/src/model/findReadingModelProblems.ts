@@ -1,5 +1,5 @@
 import { findUnknownId } from '../validation/findUnknownId.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model, Test } from './model.ts';
 import type { CountsReading, MeasuredReading, PartCountsReading, ReadingModel } from './readingModel.ts';
@@ -12,7 +12,7 @@ export function findReadingModelProblems(model: Model): Problem[] {
       const path = `/tests/${t}/readings/${r}`;
       const twice = (test.readings ?? []).findIndex(({ id }) => id === reading.id) !== r;
       return [
-        ...(twice ? [makeProblem('id-duplicate', `${path}/id`, { id: reading.id })] : []),
+        ...(twice ? [problemFor('id-duplicate', `${path}/id`, { id: reading.id })] : []),
         ...problemsOf(model, test, reading, path),
       ];
     }),
@@ -40,15 +40,15 @@ function distributionProblems({ distributions }: MeasuredReading, path: string):
     const here = `${path}/distributions/${at}`;
     const found: Problem[] = [];
     if (distributions.findIndex((other) => other.id === id) !== at) {
-      found.push(makeProblem('id-duplicate', `${here}/id`, { id }));
+      found.push(problemFor('id-duplicate', `${here}/id`, { id }));
     }
     const [needed, refused] = family === 'gamma' ? (['shape', 'sd'] as const) : (['sd', 'shape'] as const);
     const given = { sd, shape };
     if (given[needed] === undefined || given[refused] !== undefined) {
-      found.push(makeProblem('distribution-parameters', here, { family, needed, refused }));
+      found.push(problemFor('distribution-parameters', here, { family, needed, refused }));
     }
     if (family !== 'normal' && mean <= 0) {
-      found.push(makeProblem('distribution-parameters/mean', `${here}/mean`, { family, mean }));
+      found.push(problemFor('distribution-parameters/mean', `${here}/mean`, { family, mean }));
     }
     return found;
   });
@@ -73,10 +73,10 @@ function rowProblems(model: Model, { distributions, rows }: MeasuredReading, pat
         );
       }),
       ...(Math.abs(sum - 1) > 1e-9
-        ? [makeProblem('row-not-one/shares', `${here}/p`, { sum: Number(sum.toPrecision(12)) })]
+        ? [problemFor('row-not-one/shares', `${here}/p`, { sum: Number(sum.toPrecision(12)) })]
         : []),
-      ...(isDefault && !isLast ? [makeProblem('default-row-not-last', here, {})] : []),
-      ...(isLast && !isDefault ? [makeProblem('default-row-missing/reading', `${path}/rows`, {})] : []),
+      ...(isDefault && !isLast ? [problemFor('default-row-not-last', here, {})] : []),
+      ...(isLast && !isDefault ? [problemFor('default-row-missing/reading', `${path}/rows`, {})] : []),
     ];
   });
   return found;
@@ -89,7 +89,7 @@ function rangeProblems({ limits, wild, bands = [] }: MeasuredReading, path: stri
     ...bands.map(({ from = -Infinity, to = Infinity }, b) => ({ at: `bands/${b}`, low: from, high: to })),
   ];
   return ranges.flatMap(({ at, low, high }) =>
-    low < high ? [] : [makeProblem('range-empty', `${path}/${at}`, { low, high })],
+    low < high ? [] : [problemFor('range-empty', `${path}/${at}`, { low, high })],
   );
 }
 

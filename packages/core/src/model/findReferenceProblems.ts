@@ -1,5 +1,5 @@
 import { unknownId } from '../validation/findUnknownId.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import { nearestOf } from '../validation/nearestId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model, Requirement } from './model.ts';
@@ -14,7 +14,7 @@ export function findReferenceProblems(model: Model): Problem[] {
     const seen = new Set<string>();
     list.forEach((item, at) => {
       if (seen.has(item.id)) {
-        found.push(makeProblem('id-duplicate', `${path}/${at}/id`, { id: item.id }));
+        found.push(problemFor('id-duplicate', `${path}/${at}/id`, { id: item.id }));
       }
       seen.add(item.id);
     });
@@ -48,7 +48,7 @@ export function findReferenceProblems(model: Model): Problem[] {
     const of = values.get(feature);
     if (of === undefined) need('feature', feature, path);
     else if (!of.has(value))
-      found.push(makeProblem('value-unknown/of-feature', path, { feature, value, nearest: nearestOf(value, of) }));
+      found.push(problemFor('value-unknown/of-feature', path, { feature, value, nearest: nearestOf(value, of) }));
   };
   const needRequirement = (requirement: Requirement, path: string): void => {
     for (const [feature, value] of Object.entries(requirement)) needValue(feature, value, `${path}/${feature}`);
@@ -60,13 +60,13 @@ export function findReferenceProblems(model: Model): Problem[] {
         const of = states.get(parent);
         if (of === undefined || (allowed !== undefined && !allowed.includes(parent))) {
           const nearest = nearestOf(parent, allowed ?? states.keys());
-          found.push(makeProblem('mechanism-unknown/here', here, { id: parent, nearest }));
+          found.push(problemFor('mechanism-unknown/here', here, { id: parent, nearest }));
           continue;
         }
         wanted.forEach((state, s) => {
           if (!of.has(state))
             found.push(
-              makeProblem('state-unknown/of-mechanism', `${here}/${s}`, {
+              problemFor('state-unknown/of-mechanism', `${here}/${s}`, {
                 mechanism: parent,
                 state,
                 nearest: nearestOf(state, of),
@@ -91,7 +91,7 @@ export function findReferenceProblems(model: Model): Problem[] {
       need('mechanism', id, path);
       const mechanism = model.mechanisms.find((m) => m.id === id);
       if (mechanism?.parents !== undefined) {
-        found.push(makeProblem('mechanism-dependent', path, { id }));
+        found.push(problemFor('mechanism-dependent', path, { id }));
       }
     }
   });

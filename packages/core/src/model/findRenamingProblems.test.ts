@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import { ModelError } from '../errors/modelError.ts';
-import { namesToday } from './namesToday.ts';
+import { makeNamesToday } from './makeNamesToday.ts';
 import { parseModel } from './parseModel.ts';
 import type { Renaming } from './renaming.ts';
 
@@ -63,7 +63,7 @@ test('names are followed over several versions; what belongs to a renamed part g
     { was: { feature: 'f' } },
     { was: { feature: 'f', value: 'v' }, is: { feature: 'g', value: 'w' } },
   ];
-  const today = namesToday({ renamed });
+  const today = makeNamesToday({ renamed });
   expect(today({ test: 'a', outcome: 'x' })).toEqual([
     { test: 'c', outcome: 'y1' },
     { test: 'd', outcome: 'z' },
@@ -80,5 +80,5 @@ test('names that divide and join again a thousand times are followed in no time'
     { was: { test: 't', outcome: `a${at}` }, is: { test: 't', outcome: `o${at + 1}` } },
     { was: { test: 't', outcome: `b${at}` }, is: { test: 't', outcome: `o${at + 1}` } },
   ]).flat();
-  expect(namesToday({ renamed })({ test: 't', outcome: 'o0' })).toEqual([{ test: 't', outcome: 'o1000' }]);
+  expect(makeNamesToday({ renamed })({ test: 't', outcome: 'o0' })).toEqual([{ test: 't', outcome: 'o1000' }]);
 });

@@ -1,4 +1,4 @@
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model } from './model.ts';
 import type { ConditionalRow, Row } from './row.ts';
@@ -11,7 +11,7 @@ export function findRowProblems(model: Model): Problem[] {
     const path = `/mechanisms/${at}`;
     const states = mechanism.states.map((state) => state.id);
     if ((mechanism.background === undefined) === (mechanism.rows === undefined)) {
-      found.push(makeProblem('mechanism-rows', path, { id: mechanism.id }));
+      found.push(problemFor('mechanism-rows', path, { id: mechanism.id }));
     }
     if (mechanism.background !== undefined)
       found.push(...rowProblems(mechanism.background, states, `${path}/background`, mechanism.id));
@@ -42,10 +42,10 @@ function tableProblems(
   const isDefault = (row: ConditionalRow): boolean => Object.keys(row.when).length === 0;
   const last = rows.at(-1);
   if (last === undefined || !isDefault(last)) {
-    found.push(makeProblem('default-row-missing', path, { of }));
+    found.push(problemFor('default-row-missing', path, { of }));
   }
   rows.slice(0, -1).forEach((row, at) => {
-    if (isDefault(row)) found.push(makeProblem('default-row-not-last', `${path}/${at}`, {}));
+    if (isDefault(row)) found.push(problemFor('default-row-not-last', `${path}/${at}`, {}));
   });
   return found;
 }
@@ -53,20 +53,20 @@ function tableProblems(
 function rowProblems(row: Row, states: readonly string[], path: string, of: string): Problem[] {
   const found: Problem[] = [];
   for (const state of states) {
-    if (!Object.hasOwn(row.p, state)) found.push(makeProblem('row-key-missing', `${path}/p`, { state }));
+    if (!Object.hasOwn(row.p, state)) found.push(problemFor('row-key-missing', `${path}/p`, { state }));
   }
   for (const [state, p] of Object.entries(row.p)) {
     if (!states.includes(state)) {
-      found.push(makeProblem('row-key-unknown', `${path}/p/${state}`, { state, states }));
+      found.push(problemFor('row-key-unknown', `${path}/p/${state}`, { state, states }));
     } else if (p <= 0 || p >= 1) {
-      found.push(makeProblem('likelihood-certain', `${path}/p/${state}`, { probability: p }));
+      found.push(problemFor('likelihood-certain', `${path}/p/${state}`, { probability: p }));
     }
   }
   const sum = Object.values(row.p).reduce((total, p) => total + p, 0);
   if (Math.abs(sum - 1) > 1e-9) {
     const would = Number((1 - sum + (Object.values(row.p).at(-1) ?? 0)).toPrecision(6));
     const parts = { of, sum: Number(sum.toPrecision(12)), last: Object.keys(row.p).at(-1), would };
-    found.push(makeProblem('row-not-one', `${path}/p`, parts));
+    found.push(problemFor('row-not-one', `${path}/p`, parts));
   }
   return found;
 }

@@ -1,4 +1,4 @@
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model } from './model.ts';
 import type { ConditionalRow } from './row.ts';
@@ -19,11 +19,11 @@ export function findSizeProblems(model: Model): Problem[] {
     [...parents].reduce((product, parent) => product * (states.get(parent) ?? 1), own);
   const need = (entries: number, path: string, of: string): void => {
     if (entries <= LARGEST_TABLE) return;
-    found.push(makeProblem('table-too-large', path, { of, entries, most: LARGEST_TABLE }));
+    found.push(problemFor('table-too-large', path, { of, entries, most: LARGEST_TABLE }));
   };
   const needRows = (rows: readonly ConditionalRow[], path: string, of: string): void => {
     if (rows.length <= MOST_ROWS) return;
-    found.push(makeProblem('table-too-large/rows', `${path}/rows`, { of, rows: rows.length, most: MOST_ROWS }));
+    found.push(problemFor('table-too-large/rows', `${path}/rows`, { of, rows: rows.length, most: MOST_ROWS }));
   };
   model.mechanisms.forEach((one, at) => needRows(one.rows ?? [], `/mechanisms/${at}`, one.id));
   model.tests.forEach((one, at) => needRows(one.rows, `/tests/${at}`, one.id));
@@ -32,7 +32,7 @@ export function findSizeProblems(model: Model): Problem[] {
   );
   model.tests.forEach((one, at) => need(size(named(one.rows), one.outcomes.length), `/tests/${at}`, one.id));
   if (model.access.length > MOST_ACCESS) {
-    found.push(makeProblem('access-too-many', '/access', { count: model.access.length, most: MOST_ACCESS }));
+    found.push(problemFor('access-too-many', '/access', { count: model.access.length, most: MOST_ACCESS }));
   }
   return found;
 }

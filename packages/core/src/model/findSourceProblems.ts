@@ -1,5 +1,5 @@
 import type { Problem } from '../errors/faultoddsError.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import { jsonPointer } from '../errors/jsonPointer.ts';
 import type { Model } from './model.ts';
 
@@ -16,7 +16,7 @@ export function findSourceProblems(model: Model): Problem[] {
     const { source, low, best, high } = value as Record<string, unknown>;
     if (typeof source === 'string' && !sources.has(source)) {
       const parts = { id: source, sources: [...sources] };
-      found.push(makeProblem('source-unknown/listed', jsonPointer([...path, 'source']), parts));
+      found.push(problemFor('source-unknown/listed', jsonPointer([...path, 'source']), parts));
     }
     if (
       typeof low === 'number' &&
@@ -24,14 +24,14 @@ export function findSourceProblems(model: Model): Problem[] {
       typeof high === 'number' &&
       !(low <= best && best <= high)
     ) {
-      found.push(makeProblem('range-disordered', jsonPointer([...path, 'best']), { low, best, high }));
+      found.push(problemFor('range-disordered', jsonPointer([...path, 'best']), { low, best, high }));
     }
     for (const [key, inner] of Object.entries(value)) walk(inner, [...path, key]);
   };
   walk(model, []);
   const { low, high } = model.contextCap;
   if (!(low <= 1 && high >= 1)) {
-    found.push(makeProblem('range-disordered/cap', '/contextCap', { low, high }));
+    found.push(problemFor('range-disordered/cap', '/contextCap', { low, high }));
   }
   return found;
 }

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import { ModelError } from '../errors/modelError.ts';
 import { optionSchemas } from '../validation/optionSchemas.ts';
 import { problemsOfSchema } from '../validation/problemsOfSchema.ts';
@@ -65,7 +65,7 @@ function findSumProblems({ prior, access = [], tests }: ProblemTables): Problem[
   ];
   const rows = sums.flatMap(([path, row]): Problem[] => {
     const sum = row.reduce((total, p) => total + p, 0);
-    return Math.abs(sum - 1) <= ROUNDING ? [] : [makeProblem('row-not-one/table', path, { sum })];
+    return Math.abs(sum - 1) <= ROUNDING ? [] : [problemFor('row-not-one/table', path, { sum })];
   });
   const ragged = tests.flatMap(({ outcomeGivenCause }, t): Problem[] =>
     outcomeGivenCause.flatMap((row, c) => {
@@ -76,7 +76,7 @@ function findSumProblems({ prior, access = [], tests }: ProblemTables): Problem[
         least: String(length),
       };
       if (row.length === length) return [];
-      return [makeProblem(row.length > length ? 'too-big' : 'too-small', `/tests/${t}/outcomeGivenCause/${c}`, parts)];
+      return [problemFor(row.length > length ? 'too-big' : 'too-small', `/tests/${t}/outcomeGivenCause/${c}`, parts)];
     }),
   );
   // what one requires stands before it: so there is no circle
@@ -84,7 +84,7 @@ function findSumProblems({ prior, access = [], tests }: ProblemTables): Problem[
     requires.flatMap((required, k): Problem[] => {
       if (required < at) return [];
       const parts = { found: { kind: 'plain', text: String(required) } as const, most: String(at - 1) };
-      return [makeProblem('too-big', `/access/${at}/requires/${k}`, parts)];
+      return [problemFor('too-big', `/access/${at}/requires/${k}`, parts)];
     }),
   );
   return [...rows, ...ragged, ...circles];

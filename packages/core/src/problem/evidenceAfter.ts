@@ -10,7 +10,7 @@ export function noEvidence(): EvidenceSet {
 
 /** Makes the function that adds one result to a set of results. The order in which results were added does not matter: the same set is
  * the same object, so what was computed for it is found again. */
-export function evidenceAdder(): (evidence: EvidenceSet, test: number, outcome: number) => EvidenceSet {
+export function makeEvidenceAdder(): (evidence: EvidenceSet, test: number, outcome: number) => EvidenceSet {
   const sets = new Map<string, EvidenceSet>();
   return (evidence, test, outcome) => {
     const code = (test << OUTCOME_BITS) | outcome;

@@ -1,5 +1,5 @@
 import { foundIn } from '../errors/foundIn.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import { OptionError } from '../errors/optionError.ts';
 import type { Action } from './action.ts';
 import { chanceOfCure } from './allowedActions.ts';
@@ -41,15 +41,13 @@ export function takeAction(problem: DecisionProblem, state: DecisionState, actio
       };
     }
     default:
-      throw new OptionError([
-        makeProblem('kind-unknown', '/action/kind', { found: foundIn((action as Action)?.kind) }),
-      ]);
+      throw new OptionError([problemFor('kind-unknown', '/action/kind', { found: foundIn((action as Action)?.kind) })]);
   }
 }
 
 function noSuchAction(kind: 'test' | 'repair', index: number, list: readonly unknown[]): OptionError {
   const most = String(list.length - 1);
-  return new OptionError([makeProblem('number-out-of-list', `/action/${kind}`, { found: foundIn(index), most })]);
+  return new OptionError([problemFor('number-out-of-list', `/action/${kind}`, { found: foundIn(index), most })]);
 }
 
 /** Expected cost of handing the case on: the fee and then the right repair. */

@@ -1,4 +1,4 @@
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { PartCountsReading } from '../model/readingModel.ts';
 import { firingsOf } from './firingsOf.ts';
@@ -10,9 +10,9 @@ export function findCountProblems({ counts, suspect, exposure }: CountsOfCylinde
     moreThanFirings(count, exposure, `${path}/counts/${cylinder}`),
   );
   if (!Object.hasOwn(counts, suspect)) {
-    found.push(makeProblem('suspect-missing/counts', `${path}/counts/${suspect}`, { suspect }));
+    found.push(problemFor('suspect-missing/counts', `${path}/counts/${suspect}`, { suspect }));
   } else if (Object.keys(counts).length < 2) {
-    found.push(makeProblem('neighbour-missing/counts', `${path}/counts`, {}));
+    found.push(problemFor('neighbour-missing/counts', `${path}/counts`, {}));
   }
   return found;
 }
@@ -25,7 +25,7 @@ export function findPartCountProblems(model: PartCountsReading, reading: CountsO
     const found = moreThanFirings(suspect, exposure, `${path}/${when}/suspect`);
     if (partner !== undefined) found.push(...moreThanFirings(partner, exposure, `${path}/${when}/partner`));
     if (swapped !== (partner !== undefined)) {
-      found.push(makeProblem(swapped ? 'partner-missing' : 'partner-unfit', `${path}/${when}/partner`, {}));
+      found.push(problemFor(swapped ? 'partner-missing' : 'partner-unfit', `${path}/${when}/partner`, {}));
     }
     return found;
   });
@@ -33,5 +33,5 @@ export function findPartCountProblems(model: PartCountsReading, reading: CountsO
 
 function moreThanFirings(count: number, exposure: Exposure | undefined, path: string): Problem[] {
   if (exposure === undefined || count <= firingsOf(exposure)) return [];
-  return [makeProblem('count-above-firings', path, { count, firings: firingsOf(exposure) })];
+  return [problemFor('count-above-firings', path, { count, firings: firingsOf(exposure) })];
 }

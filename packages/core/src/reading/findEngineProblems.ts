@@ -1,4 +1,4 @@
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Engine } from './engine.ts';
 import type { Reading } from './reading.ts';
@@ -18,8 +18,8 @@ export function findEngineProblems({ cylinders, suspect }: Engine, reading: Read
   const beyond = places.flatMap(([place, byCylinder]) =>
     Object.keys(byCylinder)
       .filter((cylinder) => Number(cylinder) > cylinders)
-      .map((cylinder) => makeProblem('cylinder-unknown', `${path}${place}/${cylinder}`, { cylinder, cylinders })),
+      .map((cylinder) => problemFor('cylinder-unknown', `${path}${place}/${cylinder}`, { cylinder, cylinders })),
   );
   if (reading.suspect === suspect) return beyond;
-  return [makeProblem('suspect-differs', `${path}/suspect`, { read: reading.suspect, suspect }), ...beyond];
+  return [problemFor('suspect-differs', `${path}/suspect`, { read: reading.suspect, suspect }), ...beyond];
 }

@@ -1,4 +1,4 @@
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Dimension } from '../units/dimension.ts';
 import type { MeasuredReading } from '../model/readingModel.ts';
@@ -56,8 +56,8 @@ function fieldProblems(
     const parts = { value, unit: unit.symbol, low, high, canonical: canonicalUnit };
     return [
       other === undefined
-        ? makeProblem('reading-implausible', at, parts)
-        : makeProblem('reading-implausible/unit', at, { ...parts, other: other.symbol }),
+        ? problemFor('reading-implausible', at, parts)
+        : problemFor('reading-implausible/unit', at, { ...parts, other: other.symbol }),
     ];
   });
 }
@@ -99,10 +99,10 @@ function pairProblems(
   const found = fieldProblems(dimensionOfEntry(model, 'pair'), unit, isLoss ? AIR_FED : model.limits, fields, path);
   if (found.length > 0 || model.compare === 'minus-reference') return found;
   if (reference <= 0) {
-    return [makeProblem('reference-zero', `${path}/reference`, {})];
+    return [problemFor('reference-zero', `${path}/reference`, {})];
   }
   if (isLoss && value > reference) {
-    return [makeProblem('reading-implausible/gauges', `${path}/value`, { held: value, fed: reference, unit })];
+    return [problemFor('reading-implausible/gauges', `${path}/value`, { held: value, fed: reference, unit })];
   }
   return [];
 }
@@ -122,12 +122,12 @@ function cylinderProblems(model: MeasuredReading, reading: PerCylinderReading, p
     );
   }
   if (!Object.hasOwn(values, suspect)) {
-    found.push(makeProblem('suspect-missing', `${path}/values/${suspect}`, { suspect, read: Object.keys(values) }));
+    found.push(problemFor('suspect-missing', `${path}/values/${suspect}`, { suspect, read: Object.keys(values) }));
   }
   if (found.length > 0) return found;
   const others = Object.entries(values).filter(([cylinder]) => Number(cylinder) !== suspect);
   if (others.length === 0 && nominal === undefined) {
-    return [makeProblem('neighbour-missing', `${path}/values`, {})];
+    return [problemFor('neighbour-missing', `${path}/values`, {})];
   }
   return model.compare === 'suspect-minus-neighbours' ? [] : neighbourProblems(others, nominal, path);
 }
@@ -139,9 +139,9 @@ function neighbourProblems(
   nominal: number | undefined,
   path: string,
 ): Problem[] {
-  if (others.length === 0) return nominal! > 0 ? [] : [makeProblem('nominal-zero', `${path}/nominal`, {})];
+  if (others.length === 0) return nominal! > 0 ? [] : [problemFor('nominal-zero', `${path}/nominal`, {})];
   const silent = others.filter(([, value]) => !(value > 0)).map(([cylinder]) => cylinder);
-  if (silent.length === others.length) return [makeProblem('neighbour-zero', `${path}/values`, {})];
+  if (silent.length === others.length) return [problemFor('neighbour-zero', `${path}/values`, {})];
   if (2 * silent.length < others.length) return [];
-  return [makeProblem('neighbour-zero/half', `${path}/values/${silent[0]}`, { cylinders: silent })];
+  return [problemFor('neighbour-zero/half', `${path}/values/${silent[0]}`, { cylinders: silent })];
 }

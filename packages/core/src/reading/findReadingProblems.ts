@@ -1,6 +1,6 @@
 import { findUnknownId } from '../validation/findUnknownId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import { problemsOfSchema } from '../validation/problemsOfSchema.ts';
 import type { Test } from '../model/model.ts';
 import type { MeasuredReading, PartCountsReading } from '../model/readingModel.ts';
@@ -17,7 +17,7 @@ export function findReadingProblems(test: Test, input: unknown, path = ''): Prob
   const models = test.readings ?? [];
   if (models.length === 0) {
     const outcomes = test.outcomes.map(({ id }) => id);
-    return [makeProblem('reading-not-possible', path, { test: test.id, outcomes })];
+    return [problemFor('reading-not-possible', path, { test: test.id, outcomes })];
   }
   const checked = readingSchema.safeParse(input);
   if (!checked.success) {
@@ -31,7 +31,7 @@ export function findReadingProblems(test: Test, input: unknown, path = ''): Prob
   const kinds = kindsOf(model);
   if (!kinds.includes(reading.kind)) {
     const parts = { measure: model.id, test: test.id, kind: reading.kind, kinds };
-    return [makeProblem('kind-unfit', `${path}/kind`, parts)];
+    return [problemFor('kind-unfit', `${path}/kind`, parts)];
   }
   switch (reading.kind) {
     case 'counts':

@@ -3,7 +3,7 @@ import { smallModel } from '../../../../tests/fixtures/smallModel.ts';
 import { beliefOf } from '../belief/beliefOf.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import { advise } from '../advice/advise.ts';
-import { planRepairs, prepareRepairs, type RepairFacts } from './planRepairs.ts';
+import { planRepairs, compileRepairs, type RepairFacts } from './planRepairs.ts';
 
 /** Repairs of given cost, each with its chance of curing by cause. */
 function work(repairs: readonly { readonly cost: number; readonly cures: readonly number[] }[], referral: number[]) {
@@ -13,7 +13,7 @@ function work(repairs: readonly { readonly cost: number; readonly cures: readonl
     costFrom: (repair) => repairs[repair]!.cost,
     referralCost: Float64Array.from(referral),
   };
-  return prepareRepairs(facts);
+  return compileRepairs(facts);
 }
 
 describe('repairs that cost nothing', () => {

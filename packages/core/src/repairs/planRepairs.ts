@@ -37,7 +37,7 @@ export interface RepairWork {
 }
 
 /** Costs that do not change during a search. */
-export function prepareRepairs({ cures, candidates, costFrom, referralCost }: RepairFacts): RepairWork {
+export function compileRepairs({ cures, candidates, costFrom, referralCost }: RepairFacts): RepairWork {
   const closedCost = Float64Array.from(cures, (_, index) => costFrom(index, 0));
   return {
     cures,

@@ -2,7 +2,7 @@ import { appliesHere } from '../evidence/appliesHere.ts';
 import type { Context } from '../evidence/facts.ts';
 import { findResultProblems } from '../evidence/findResultProblems.ts';
 import { findUnknownId } from '../validation/findUnknownId.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import { nearestOf } from '../validation/nearestId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model } from '../model/model.ts';
@@ -40,7 +40,7 @@ export function findEventProblems(
     }
     case 'engine-set':
       return event.suspect > event.cylinders
-        ? [makeProblem('cylinder-unknown/engine', '/suspect', { cylinder: event.suspect, cylinders: event.cylinders })]
+        ? [problemFor('cylinder-unknown/engine', '/suspect', { cylinder: event.suspect, cylinders: event.cylinders })]
         : findOtherEngines(content, event);
     case 'result-recorded':
       return [
@@ -65,7 +65,7 @@ export function findEventProblems(
 }
 
 function findTakenId(taken: ReadonlySet<string>, id: string): Problem[] {
-  return taken.has(id) ? [makeProblem('id-taken', '/id', { id })] : [];
+  return taken.has(id) ? [problemFor('id-taken', '/id', { id })] : [];
 }
 
 function findNothingToRetract({ events, unplaced, state }: SessionContent, id: string): Problem[] {
@@ -73,7 +73,7 @@ function findNothingToRetract({ events, unplaced, state }: SessionContent, id: s
   const kept = unplaced.flatMap(({ event }) => observationIdOf(event) ?? []);
   const ids = [...state.observations.map((one) => one.id), ...kept.filter((one) => !retracted.has(one))];
   if (ids.includes(id)) return [];
-  return [makeProblem('observation-unknown/to-retract', '/id', { id, nearest: nearestOf(id, ids) })];
+  return [problemFor('observation-unknown/to-retract', '/id', { id, nearest: nearestOf(id, ids) })];
 }
 
 function onThisEngine(engine: Engine | undefined, reading: Reading | undefined): Problem[] {
@@ -90,10 +90,10 @@ function findOtherEngines({ state }: SessionContent, engine: Engine): Problem[] 
     if (problem === undefined) return [];
     const { id } = observation;
     if (reading.suspect !== suspect) {
-      return [makeProblem('engine-differs/suspect', '/suspect', { observation: id, read: reading.suspect, suspect })];
+      return [problemFor('engine-differs/suspect', '/suspect', { observation: id, read: reading.suspect, suspect })];
     }
     const cylinder = problem.path.split('/').at(-1)!;
-    return [makeProblem('engine-differs/cylinders', '/cylinders', { observation: id, cylinder, cylinders })];
+    return [problemFor('engine-differs/cylinders', '/cylinders', { observation: id, cylinder, cylinders })];
   });
 }
 
@@ -103,6 +103,6 @@ function findLostTests(model: Model, { state }: SessionContent, context: Context
     if (observation.kind !== 'result') return [];
     const test = model.tests.find((one) => one.id === observation.test);
     if (test === undefined || appliesHere(test, context)) return [];
-    return [makeProblem('context-needed', '/feature', { observation: observation.id, test: test.id })];
+    return [problemFor('context-needed', '/feature', { observation: observation.id, test: test.id })];
   });
 }

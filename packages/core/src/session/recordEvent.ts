@@ -1,7 +1,7 @@
 import { atLeastOne } from '../errors/atLeastOne.ts';
 import { CaseError } from '../errors/caseError.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
-import { makeProblem } from '../validation/makeProblem.ts';
+import { problemFor } from '../validation/problemFor.ts';
 import { problemsOfSchema } from '../validation/problemsOfSchema.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { appendEvent } from './appendEvent.ts';
@@ -26,7 +26,7 @@ export function recordEvent(compiled: CompiledModel, session: Session, event: Ca
   const wellFormed = checked.data as CaseEvent;
   const { events, unplaced } = session.content;
   if (events.length + unplaced.length >= mostEvents)
-    throw new CaseError([makeProblem('case-full', '', { most: mostEvents })]);
+    throw new CaseError([problemFor('case-full', '', { most: mostEvents })]);
   const problems = findEventProblems(compiled.model, session.content, wellFormed);
   if (atLeastOne(problems)) {
     throw aboutEvidence(wellFormed) && problems[0].code !== 'id-taken'

@@ -5,11 +5,11 @@ import { drawModel } from '../doubt/drawModel.ts';
 import { recompileModel } from '../compiled/compileModel.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { Truth } from './truth.ts';
-import { truthOfModel } from './truthOfModel.ts';
+import { makeTruthOfModel } from './makeTruthOfModel.ts';
 
 /** A world as plausible as the model's own, its numbers drawn within their equivalent sample sizes (see `drawModel`): what may be true
  * while the model is believed.
- * @throws EvidenceError as `truthOfModel` does. */
+ * @throws EvidenceError as `makeTruthOfModel` does. */
 export function drawTruth(
   compiled: CompiledModel,
   facts: Facts,
@@ -17,5 +17,5 @@ export function drawTruth(
   random: Random,
   id = 'drawn',
 ): Truth {
-  return truthOfModel(recompileModel(compiled, drawModel(compiled.model, random)), facts, circumstances, id);
+  return makeTruthOfModel(recompileModel(compiled, drawModel(compiled.model, random)), facts, circumstances, id);
 }

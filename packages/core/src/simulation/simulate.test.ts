@@ -2,14 +2,14 @@ import { describe, expect, test } from 'vitest';
 import { costOfPolicy } from '../solvers/costOfPolicy.ts';
 import { exactDynamicProgramming } from '../solvers/exactDynamicProgramming.ts';
 import type { Solver } from '../solvers/solver.ts';
-import { tableProblem } from '../problem/tableProblem.ts';
-import { partsSwapping } from './partsSwapping.ts';
+import { compileTableProblem } from '../problem/compileTableProblem.ts';
+import { makePartsSwapping } from './makePartsSwapping.ts';
 import { runsAsCsv } from './runsAsCsv.ts';
 import { simulate, type SimulationPlan } from './simulate.ts';
 import { summariseRuns } from './summariseRuns.ts';
-import { truthOfProblem } from './truthOfProblem.ts';
+import { makeTruthOfProblem } from './makeTruthOfProblem.ts';
 
-const problem = tableProblem({
+const problem = compileTableProblem({
   prior: [0.5, 0.3, 0.2],
   access: [{ cost: 30 }],
   tests: [
@@ -54,7 +54,7 @@ const run = (solver: Solver, cases: number, more: Partial<SimulationPlan> = {}) 
 
 describe('simulated cases', () => {
   test('cost on average what the policy costs exactly, within four standard errors of 20,000 cases', () => {
-    for (const solver of [exactDynamicProgramming, partsSwapping(['third', 'no-such-part'])]) {
+    for (const solver of [exactDynamicProgramming, makePartsSwapping(['third', 'no-such-part'])]) {
       const [summary] = summariseRuns(run(solver, 20_000));
       const exact = costOfPolicy(problem, solver.solve(problem).policy);
       expect(Math.abs(summary!.meanCost - exact) / summary!.standardError, solver.id).toBeLessThan(4);
@@ -65,7 +65,7 @@ describe('simulated cases', () => {
     const whole = run(exactDynamicProgramming, 60);
     expect(run(exactDynamicProgramming, 60)).toEqual(whole);
     expect([...run(exactDynamicProgramming, 25), ...run(exactDynamicProgramming, 35, { first: 25 })]).toEqual(whole);
-    expect(run(partsSwapping([]), 60).map(({ trueCause }) => trueCause)).toEqual(
+    expect(run(makePartsSwapping([]), 60).map(({ trueCause }) => trueCause)).toEqual(
       whole.map(({ trueCause }) => trueCause),
     );
     expect(run(exactDynamicProgramming, 60, { seed: SEED + 1 })).not.toEqual(whole);
@@ -98,13 +98,13 @@ describe('simulated cases', () => {
   });
 
   test('count an opening as needless only when no repair of the true cause needs it', () => {
-    const rows = run(partsSwapping(['second']), 500, { bigAccess: 1 });
+    const rows = run(makePartsSwapping(['second']), 500, { bigAccess: 1 });
     for (const { trueCause, needlessOpenings } of rows) expect(needlessOpenings).toBe(trueCause === 'cause-2' ? 0 : 1);
-    expect(run(partsSwapping(['second']), 5).every(({ needlessOpenings }) => needlessOpenings === 0)).toBe(true);
+    expect(run(makePartsSwapping(['second']), 5).every(({ needlessOpenings }) => needlessOpenings === 0)).toBe(true);
   });
 
   test('follow the truth where it differs from what is believed', () => {
-    const truth = tableProblem({
+    const truth = compileTableProblem({
       prior: [0, 0, 1],
       tests: [
         {
@@ -133,7 +133,7 @@ describe('simulated cases', () => {
       ],
       referralCost: [300, 330, 380],
     });
-    const rows = run(exactDynamicProgramming, 50, { truthOf: () => truthOfProblem(truth, 'third') });
+    const rows = run(exactDynamicProgramming, 50, { truthOf: () => makeTruthOfProblem(truth, 'third') });
     expect(rows.every(({ trueCause, end }) => trueCause === 'cause-3' && end === 'referred')).toBe(true);
     expect(rows.every((row) => row.truth === 'third')).toBe(true);
   });

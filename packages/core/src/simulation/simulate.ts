@@ -10,7 +10,7 @@ import { createRandom } from '../distributions/random.ts';
 import type { CaseRun } from './caseRun.ts';
 import { hashNumber } from './hashNumber.ts';
 import type { DrawnCase, Truth } from './truth.ts';
-import { truthOfProblem } from './truthOfProblem.ts';
+import { makeTruthOfProblem } from './makeTruthOfProblem.ts';
 
 /** What is simulated. */
 export interface SimulationPlan {
@@ -127,7 +127,7 @@ function* walk(plan: SimulationPlan): Generator<CaseRun> {
 }
 
 function drawCases({ truthOf, first = 0, cases, seed }: SimulationPlan, problem: DecisionProblem): RunningCase[] {
-  const believed = truthOfProblem(problem);
+  const believed = makeTruthOfProblem(problem);
   return Array.from({ length: cases }, (_, at) => {
     const number = first + at;
     const key = hashNumber(seed, number);

@@ -3,10 +3,10 @@ import { untilAborted } from '../turns/untilAborted.ts';
 import type { Action } from '../problem/action.ts';
 import { allowedActions } from '../problem/allowedActions.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
-import { feasiblePlan, firstOf } from '../bounds/feasiblePlan.ts';
+import { makeFeasiblePlan, firstOf } from '../bounds/makeFeasiblePlan.ts';
 import type { LowerBound } from '../bounds/lowerBound.ts';
-import { lowerBoundInTurns } from '../bounds/lowerBoundOf.ts';
-import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
+import { makeLowerBoundInTurns } from '../bounds/makeLowerBound.ts';
+import { costOfKnowing, makePerfectInformation } from '../bounds/makePerfectInformation.ts';
 import { takeAction } from '../problem/takeAction.ts';
 import { isOption, type SearchNode, type SearchOption } from './searchNode.ts';
 import {
@@ -38,7 +38,7 @@ type Turn = (typeof TURNS)[number];
  * Source: AO*, Martelli & Montanari 1973, IJCAI 3:1-11; trials down the most promising action towards the largest weighted excess:
  * Smith & Simmons 2004, UAI 20:520-527 (heuristic search value iteration). Turns that refine plans are ours. */
 export const boundedSearch: Solver = makeSolver('bounded-search', (problem, options) =>
-  searchInTurns(problem, options, () => lowerBoundInTurns(problem)),
+  searchInTurns(problem, options, () => makeLowerBoundInTurns(problem)),
 );
 
 /** The same search as it goes: a solution after 1, 2, 4, 8 ... steps and at the end. For whoever shows plans while it thinks: each solution
@@ -65,10 +65,10 @@ export function* searchInTurns(
   strongerBound?: () => Turns<LowerBound>,
 ): Turns<Solution, Solution> {
   const { steps = DEFAULT_STEPS, signal, onImprove } = options;
-  const knowing = perfectInformation(problem);
+  const knowing = makePerfectInformation(problem);
   let lowerBound: LowerBound | undefined;
   const nodes = new Map<string, SearchNode>();
-  const upperPlan = feasiblePlan(problem);
+  const upperPlan = makeFeasiblePlan(problem);
 
   const nodeAt = (state: DecisionState): SearchNode => {
     const known = nodes.get(state.key);

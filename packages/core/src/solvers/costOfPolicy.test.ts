@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { tableProblem } from '../problem/tableProblem.ts';
+import { compileTableProblem } from '../problem/compileTableProblem.ts';
 import type { Policy } from './solver.ts';
 import { costOfPolicy } from './costOfPolicy.ts';
 
@@ -8,7 +8,7 @@ test('every branch counts by its chance, down to the referral', () => {
     [0.9, 0.1],
     [0.2, 0.8],
   ];
-  const problem = tableProblem({
+  const problem = compileTableProblem({
     prior: [0.6, 0.4],
     tests: [{ id: 't', cost: 1, outcomeGivenCause }],
     repairs: [{ id: 'r', cost: 5, cures: [1, 0] }],

@@ -1,8 +1,8 @@
 import { allowedActions, chanceOfCure } from '../problem/allowedActions.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
-import { feasiblePlan, firstOf } from '../bounds/feasiblePlan.ts';
+import { makeFeasiblePlan, firstOf } from '../bounds/makeFeasiblePlan.ts';
 import { informationGain } from '../belief/informationGain.ts';
-import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
+import { costOfKnowing, makePerfectInformation } from '../bounds/makePerfectInformation.ts';
 import { certifiedGap, makeSolver, type Policy, type Solver } from './solver.ts';
 
 // When a repair is this likely to cure, asking on is a habit, not a decision. Judgement, 0.7-0.9.
@@ -15,11 +15,11 @@ const LEAST_BITS = 0.01;
  * Source: entropy as a measure of tests, de Kleer & Williams 1987, Artificial Intelligence 32:97-130; where to stop is ours. */
 export const informationPerCost: Solver = makeSolver('information-per-cost', function* (problem) {
   yield;
-  const plan = feasiblePlan(problem);
+  const plan = makeFeasiblePlan(problem);
   const { start } = problem;
   const policy: Policy = (state) => mostTelling(problem, state) ?? firstOf(plan(state));
   const upperBound = plan(start).expectedCost;
-  const lowerBound = costOfKnowing(perfectInformation(problem)(start.open, start.tried), start);
+  const lowerBound = costOfKnowing(makePerfectInformation(problem)(start.open, start.tried), start);
   return {
     solver: 'information-per-cost',
     policy,

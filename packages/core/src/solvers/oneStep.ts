@@ -1,7 +1,7 @@
-import { expectimax } from './expectimax.ts';
+import { makeExpectimax } from './makeExpectimax.ts';
 import { makeSolver, type Solver } from './solver.ts';
 
-const LOOK = expectimax({ depth: 1, width: Infinity });
+const LOOK = makeExpectimax({ depth: 1, width: Infinity });
 
 /** The test that saves most after its price if only repairs came after it, while one does; else the repair sequence.
  * Source: Heckerman, Breese & Rommelse 1995, CACM 38(3):49-57. */

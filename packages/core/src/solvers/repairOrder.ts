@@ -1,5 +1,5 @@
-import { feasiblePlan, firstOf } from '../bounds/feasiblePlan.ts';
-import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
+import { makeFeasiblePlan, firstOf } from '../bounds/makeFeasiblePlan.ts';
+import { costOfKnowing, makePerfectInformation } from '../bounds/makePerfectInformation.ts';
 import { certifiedGap, makeSolver, type Policy, type Solver } from './solver.ts';
 
 /** No tests: repairs by probability of cure over cost, each checked, then the referral. `upperBound` is the exact cost of that sequence.
@@ -7,10 +7,10 @@ import { certifiedGap, makeSolver, type Policy, type Solver } from './solver.ts'
 export const repairOrder: Solver = makeSolver('repair-order', function* (problem) {
   yield;
   const { start } = problem;
-  const plan = feasiblePlan(problem);
+  const plan = makeFeasiblePlan(problem);
   const policy: Policy = (state) => firstOf(plan(state));
   const upperBound = plan(start).expectedCost;
-  const lowerBound = costOfKnowing(perfectInformation(problem)(start.open, start.tried), start);
+  const lowerBound = costOfKnowing(makePerfectInformation(problem)(start.open, start.tried), start);
   return {
     solver: 'repair-order',
     policy,

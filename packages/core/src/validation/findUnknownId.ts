@@ -1,5 +1,5 @@
 import type { Problem } from '../errors/faultoddsError.ts';
-import { makeProblem } from './makeProblem.ts';
+import { problemFor } from './problemFor.ts';
 import { nearestOf } from './nearestId.ts';
 
 /** The problem that a list does not hold an id, with the nearest one it holds as a hint; nothing when it does.
@@ -27,5 +27,5 @@ export function findUnknownId(
 /** The problem that an id is none of those known. */
 export function unknownId(kind: string, id: string, known: Iterable<string>, path: string, of?: string): Problem {
   const parts = { kind, id, nearest: nearestOf(id, known), ...(of === undefined ? {} : { of }) };
-  return makeProblem('unknown', path, parts, `${kind}-unknown`);
+  return problemFor('unknown', path, parts, `${kind}-unknown`);
 }

@@ -2,7 +2,7 @@ import type * as z from 'zod/mini';
 import { jsonPointer } from '../errors/jsonPointer.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import { foundIn } from '../errors/foundIn.ts';
-import { makeProblem } from './makeProblem.ts';
+import { problemFor } from './problemFor.ts';
 
 /** What a failed schema check found, one problem per issue, in our words.
  * @param input the value that was checked: what was found is quoted from it. */
@@ -17,41 +17,41 @@ function problemsOfIssue(issue: Issue, path: readonly PropertyKey[], input: unkn
   const found = foundIn(valueAt(input, path));
   switch (issue.code) {
     case 'unrecognized_keys':
-      return issue.keys.map((key) => makeProblem('key-unknown', jsonPointer([...path, key]), { key }));
+      return issue.keys.map((key) => problemFor('key-unknown', jsonPointer([...path, key]), { key }));
     case 'invalid_type': {
       const { expected } = issue;
       return [
         found.kind === 'nothing'
-          ? makeProblem('value-missing', at, { expected })
-          : makeProblem('type-wrong', at, { found, expected }),
+          ? problemFor('value-missing', at, { expected })
+          : problemFor('type-wrong', at, { found, expected }),
       ];
     }
     case 'custom':
       return [
         issue.params?.['expected'] === undefined
-          ? makeProblem('value-invalid', at, { found })
-          : makeProblem('type-wrong', at, { found, expected: String(issue.params['expected']) }),
+          ? problemFor('value-invalid', at, { found })
+          : problemFor('type-wrong', at, { found, expected: String(issue.params['expected']) }),
       ];
     case 'invalid_value': {
       const values = issue.values.map(foundIn);
       return [
         found.kind === 'nothing'
-          ? makeProblem('value-missing/listed', at, { values })
-          : makeProblem('value-unknown/listed', at, { found, values }),
+          ? problemFor('value-missing/listed', at, { values })
+          : problemFor('value-unknown/listed', at, { found, values }),
       ];
     }
     case 'too_small':
-      return [makeProblem('too-small', at, { found, least: String(issue.minimum) })];
+      return [problemFor('too-small', at, { found, least: String(issue.minimum) })];
     case 'too_big':
-      return [makeProblem('too-big', at, { found, most: String(issue.maximum) })];
+      return [problemFor('too-big', at, { found, most: String(issue.maximum) })];
     case 'invalid_format':
-      return [makeProblem('id-malformed', at, { found })];
+      return [problemFor('id-malformed', at, { found })];
     case 'invalid_key':
-      return [makeProblem('id-malformed/key', at, { key: String(path.at(-1)) })];
+      return [problemFor('id-malformed/key', at, { key: String(path.at(-1)) })];
     case 'invalid_union':
       return closestBranch(issue, path, input);
     default:
-      return [makeProblem('value-invalid', at, { found })];
+      return [problemFor('value-invalid', at, { found })];
   }
 }
 
@@ -62,7 +62,7 @@ function closestBranch(issue: z.core.$ZodIssueInvalidUnion, path: readonly Prope
   );
   const closest = branches.sort((a, b) => a.length - b.length)[0];
   if (closest !== undefined && closest.length > 0) return closest;
-  return [makeProblem('kind-unknown', jsonPointer(path), { found: foundIn(valueAt(input, path)) })];
+  return [problemFor('kind-unknown', jsonPointer(path), { found: foundIn(valueAt(input, path)) })];
 }
 
 function valueAt(input: unknown, path: readonly PropertyKey[]): unknown {

@@ -1,4 +1,4 @@
-import { bifTokens, type BifTokens } from './bifTokens.ts';
+import { createBifTokens, type BifTokens } from './createBifTokens.ts';
 import { FormatError } from '../errors/formatError.ts';
 import type { NetworkDefinition } from '../network/network.ts';
 
@@ -18,7 +18,7 @@ interface Declared {
  * @throws FormatError `bif-syntax` or `bif-meaning` (unknown or repeated names, missing rows, wrong counts, tables beyond any memory), with line and column.
  * @example parseBif('network n {} variable a { type discrete [ 2 ] { y, n }; } probability ( a ) { table 0.2, 0.8; }').variables.length // 1 */
 export function parseBif(text: string): NetworkDefinition {
-  const tokens = bifTokens(text);
+  const tokens = createBifTokens(text);
   const declared = new Map<string, Declared>();
   const refuse = (message: string, hint: string): never => {
     throw new FormatError('bif-meaning', message, hint, text, tokens.start());

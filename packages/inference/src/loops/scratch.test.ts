@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { makeScratch, release, takeZeros } from './scratch.ts';
+import { createScratch, release, takeZeros } from './scratch.ts';
 
 test('what is taken is zeros, and stays its own until it is given back, however much is taken after it', () => {
-  const scratch = makeScratch();
+  const scratch = createScratch();
   const tables = Array.from({ length: 40 }, (_, at) => {
     const table = takeZeros(scratch, 1000 * (at + 1));
     expect(table.every((value) => value === 0)).toBe(true);
@@ -15,7 +15,7 @@ test('what is taken is zeros, and stays its own until it is given back, however 
 });
 
 test('memory given back is used again, and is zeros again', () => {
-  const scratch = makeScratch();
+  const scratch = createScratch();
   const first = takeZeros(scratch, 100).fill(7);
   release(scratch);
   const second = takeZeros(scratch, 50);
@@ -24,7 +24,7 @@ test('memory given back is used again, and is zeros again', () => {
 });
 
 test('very large tables are not kept', () => {
-  const scratch = makeScratch();
+  const scratch = createScratch();
   const large = takeZeros(scratch, (1 << 18) + 1);
   expect(large.length).toBe((1 << 18) + 1);
   expect(scratch.chunk.length).toBe(0);

@@ -10,7 +10,7 @@ const largestTable = 1 << 18;
 const largestChunk = 1 << 20;
 
 /** Memory that grows as it is asked for. */
-export function makeScratch(): Scratch {
+export function createScratch(): Scratch {
   return { chunk: new Float64Array(0), used: 0 };
 }
 

@@ -1,8 +1,8 @@
 import { contractFactors, type ClassFactor } from './classFactor.ts';
-import { makeScratch, release } from '../loops/scratch.ts';
+import { createScratch, release } from '../loops/scratch.ts';
 import { oneClass, refineClasses, type RootClasses } from './rootClasses.ts';
 
-const scratch = makeScratch();
+const scratch = createScratch();
 
 /** Sums every variable but `keep` out of a product of factors (bucket elimination), each step for no more classes of root states than its
  * own factors tell apart.

@@ -5,7 +5,7 @@ import { distributionOf } from './distributionOf.ts';
 import { eliminateClasses } from './eliminateClasses.ts';
 import { nestOf } from '../loops/loopNest.ts';
 import { refineClasses, type RootClasses } from './rootClasses.ts';
-import { makeScratch, release, takeZeros } from '../loops/scratch.ts';
+import { createScratch, release, takeZeros } from '../loops/scratch.ts';
 import { shareDistributions } from './shareDistributions.ts';
 import { factorsOf, solveComponent } from './solveComponent.ts';
 import type { CompiledSweep } from './sweep.ts';
@@ -17,7 +17,7 @@ import type { TargetRecord } from './targetRecord.ts';
 /** Distributions of more numbers than this, all classes together, are not made by elimination for one target. */
 const widestDistribution = 1 << 15;
 
-const scratch = makeScratch();
+const scratch = createScratch();
 
 interface Pending {
   readonly target: TargetRecord;

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { filesUnder, root } from '../../../../../../../tests/fixtures/filesUnder.ts';
 import { CaseError } from '../../../../errors/caseError.ts';
 import { foundIn, type Found } from '../../../../errors/foundIn.ts';
-import { makeProblem, type ProblemKey, type ProblemParts } from '../../../../validation/makeProblem.ts';
+import { problemFor, type ProblemKey, type ProblemParts } from '../../../../validation/problemFor.ts';
 import { problems as german } from './problems.ts';
 import { describeProblem } from '../../../sentences/describeProblem.ts';
 import { english as inEnglishWords } from '../../english.ts';
@@ -141,7 +141,7 @@ const inEnglish = (problem: Said) => describeProblem(problem, inEnglishWords);
 const inGerman = (problem: Said) => describeProblem(problem, inGermanWords);
 
 const keys = Object.keys(samples) as ProblemKey[];
-const problemOf = (key: ProblemKey) => makeProblem(key, '/somewhere', samples[key] as never);
+const problemOf = (key: ProblemKey) => problemFor(key, '/somewhere', samples[key] as never);
 
 describe('every problem is worded in both languages', () => {
   test('by the same keys, all of them tried here', () => {
@@ -181,7 +181,7 @@ test('a part of the source that words a problem by hand would be English in ever
 });
 
 test('numbers of a problem are written as the language writes them', () => {
-  const problem = makeProblem('reading-implausible', '/value', { ...implausible, value: 12.5 });
+  const problem = problemFor('reading-implausible', '/value', { ...implausible, value: 12.5 });
   expect(inEnglish(problem).message).toContain('12.5');
   expect(inGerman(problem).message).toContain('12,5');
 });
@@ -195,7 +195,7 @@ test.each([
   [() => 1, 'a function', 'eine Funktion'],
   ['x'.repeat(50), `'${'x'.repeat(40)}…'`, `„${'x'.repeat(40)}…“`],
 ])('what was found is quoted: %o', (value, theirs, ours) => {
-  const problem = makeProblem('value-invalid', '', { found: foundIn(value) });
+  const problem = problemFor('value-invalid', '', { found: foundIn(value) });
   expect(inEnglish(problem).message).toBe(`found ${theirs}`);
   expect(inGerman(problem).message).toBe(`gefunden: ${ours}`);
 });
@@ -211,7 +211,7 @@ test('a problem made by hand, or by a newer version, keeps its own words; throug
 });
 
 test('a message that quotes at length is cut in every language', () => {
-  const problem = makeProblem('key-unknown', '', { key: 'x'.repeat(2000) });
+  const problem = problemFor('key-unknown', '', { key: 'x'.repeat(2000) });
   expect(new CaseError([problem]).problems[0]!.message.length).toBeLessThan(510);
   expect(inGerman(problem).message.length).toBeLessThan(510);
 });

@@ -2,7 +2,7 @@ import { REFER } from '../problem/action.ts';
 import { allowedActions, chanceOfCure } from '../problem/allowedActions.ts';
 import { certifiedGap, makeSolver, type Policy, type Solver } from '../solvers/solver.ts';
 import { costOfPolicy } from '../solvers/costOfPolicy.ts';
-import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
+import { costOfKnowing, makePerfectInformation } from '../bounds/makePerfectInformation.ts';
 
 // With less than this nobody buys the part. Judgement, 0.05-0.2.
 const LEAST_CHANCE = 0.1;
@@ -10,7 +10,7 @@ const LEAST_CHANCE = 0.1;
 /** The habit that plans are measured against: the usual parts first, in this order, whatever is known; then whichever repair is likeliest
  * to cure, price aside; handed on when none has one chance in ten. No tests. `upperBound` is its exact cost.
  * `usual` holds repair ids; those the problem does not know are skipped. */
-export function partsSwapping(usual: readonly string[]): Solver {
+export function makePartsSwapping(usual: readonly string[]): Solver {
   return makeSolver('parts-swapping', function* (problem) {
     yield;
     const order = usual.map((id) => problem.repairs.findIndex((repair) => repair.id === id)).filter((at) => at >= 0);
@@ -27,7 +27,7 @@ export function partsSwapping(usual: readonly string[]): Solver {
       return { kind: 'repair', repair: likeliest.repair };
     };
     const { start } = problem;
-    const lowerBound = costOfKnowing(perfectInformation(problem)(start.open, start.tried), start);
+    const lowerBound = costOfKnowing(makePerfectInformation(problem)(start.open, start.tried), start);
     const upperBound = costOfPolicy(problem, policy);
     return {
       solver: 'parts-swapping',

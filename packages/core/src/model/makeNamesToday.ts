@@ -1,5 +1,5 @@
 import type { Model } from './model.ts';
-import { keyOfName, nextNames } from './nextNames.ts';
+import { keyOfName, makeNextNames } from './makeNextNames.ts';
 import type { PartName } from './renaming.ts';
 
 /** What a part of an earlier version is called now: itself where nothing was renamed, several where an outcome became several, none where
@@ -7,8 +7,8 @@ import type { PartName } from './renaming.ts';
 export type NamesToday = (name: PartName) => readonly PartName[];
 
 /** Follows the renamings of a model to their end. Each name is followed once. */
-export function namesToday({ renamed = [] }: Pick<Model, 'renamed'>): NamesToday {
-  const next = nextNames(renamed);
+export function makeNamesToday({ renamed = [] }: Pick<Model, 'renamed'>): NamesToday {
+  const next = makeNextNames(renamed);
   const followed = new Map<string, readonly PartName[]>();
   return function follow(name): readonly PartName[] {
     const key = keyOfName(name);

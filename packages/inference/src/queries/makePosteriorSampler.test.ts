@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { randomNetwork } from '../../../../tests/oracle/randomNetwork.ts';
 import { compileNetwork, defineNetwork, ImpossibleEvidenceError, posterior } from '../index.ts';
-import { posteriorSampler, sampleNetwork, createRandom } from '../entries/sampling.ts';
+import { makePosteriorSampler, sampleNetwork, createRandom } from '../entries/sampling.ts';
 
 const definition = randomNetwork(createRandom(3), 9, 3, 0.1);
 const network = defineNetwork(definition);
@@ -34,20 +34,20 @@ test('draws follow the network: no share is five standard errors off', () => {
 test('draws given evidence follow the posterior: no share is five standard errors off', () => {
   const [a, b] = [definition.variables[0]!, definition.variables[5]!];
   const evidence = { [a.name]: a.states[0]!, [b.name]: b.states.map((_, s) => s + 0.5) };
-  const draw = posteriorSampler(compiled, evidence);
+  const draw = makePosteriorSampler(compiled, evidence);
   const random = createRandom(12);
   expect(worstDeviation(evidence, () => draw(random))).toBeLessThan(5);
 });
 
 test('the same seed gives the same draws', () => {
-  const draw = posteriorSampler(compiled, {});
+  const draw = makePosteriorSampler(compiled, {});
   expect(draw(createRandom(5))).toEqual(draw(createRandom(5)));
   expect(sampleNetwork(network, createRandom(5))).toEqual(sampleNetwork(network, createRandom(5)));
 });
 
 test('impossible evidence is refused', () => {
   const name = definition.variables[0]!.name;
-  expect(() => posteriorSampler(compiled, { [name]: definition.variables[0]!.states.map(() => 0) })).toThrow(
+  expect(() => makePosteriorSampler(compiled, { [name]: definition.variables[0]!.states.map(() => 0) })).toThrow(
     ImpossibleEvidenceError,
   );
 });

@@ -1,14 +1,14 @@
 import type { Action } from './action.ts';
 import { checkTables } from './checkTables.ts';
 import type { DecisionProblem } from './decisionProblem.ts';
-import { evidenceAdder, noEvidence } from './evidenceAfter.ts';
+import { makeEvidenceAdder, noEvidence } from './evidenceAfter.ts';
 import type { ProblemTables } from './problemTables.ts';
 import { startState } from './startState.ts';
 
 /** A small decision problem from explicit tables; every minute costs nothing here, money is the only cost. Tables name neither access nor
  * cautions, so the facts of its steps hold a price alone.
  * @throws ModelError numbers that are no probabilities or costs, rows that do not sum to one, lists of another length */
-export function tableProblem(tables: ProblemTables): DecisionProblem {
+export function compileTableProblem(tables: ProblemTables): DecisionProblem {
   checkTables(tables);
   const { prior, access = [], tests, repairs } = tables;
   const closure = (at: number): number =>
@@ -59,7 +59,7 @@ export function tableProblem(tables: ProblemTables): DecisionProblem {
     accessCost: Float64Array.from(access, ({ cost }) => cost),
     testAccess,
     repairAccess,
-    evidenceAfter: evidenceAdder(),
+    evidenceAfter: makeEvidenceAdder(),
     outcomeTable: (_, test) => outcomeTables[test]!,
     configurations: () => ({
       cause: Int32Array.from(prior, (_, cause) => cause),

@@ -1,6 +1,6 @@
 /** Makes the pause between two turns of long work: once in a frame's time the messages that wait get theirs, and work that is no longer
  * wanted ends there. @throws the signal's reason */
-export function giveWay(
+export function makePause(
   signal: AbortSignal,
   now: () => number = () => performance.now(),
 ): () => Promise<void> | undefined {

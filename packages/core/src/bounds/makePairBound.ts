@@ -2,9 +2,9 @@ import type { DecisionProblem, DecisionState, EvidenceSet } from '../problem/dec
 import type { LowerBound } from './lowerBound.ts';
 import { GRID, valueAt } from './oddsGrid.ts';
 import { pairBudgets, type PairBudgets } from './pairBudgets.ts';
-import { pairGameOf, type PairGame } from './pairGame.ts';
+import { compilePairGame, type PairGame } from './pairGame.ts';
 import { placeOfPair, PLACES, REMEMBERED } from './pairPlaces.ts';
-import { costOfKnowing, perfectInformation } from './perfectInformation.ts';
+import { costOfKnowing, makePerfectInformation } from './makePerfectInformation.ts';
 
 /** A lower bound that charges for telling causes apart: the cost of perfect information, plus for pairs of configurations of different
  * causes the least cost of ending the confusion of these two, each pair having its own part of the money of every action.
@@ -19,12 +19,12 @@ import { costOfKnowing, perfectInformation } from './perfectInformation.ts';
  *
  * Source of the principle: approximate linear programming, de Farias & Van Roy 2003, Operations Research 51:850-865. The construction is
  * ours; see decisions/ of this package. */
-export function pairBound(
+export function makePairBound(
   problem: DecisionProblem,
-  game: PairGame = pairGameOf(problem),
+  game: PairGame = compilePairGame(problem),
   budgets: PairBudgets = pairBudgets(game),
 ): LowerBound {
-  const knowing = perfectInformation(problem);
+  const knowing = makePerfectInformation(problem);
   const { cause, outcomeGiven } = problem.configurations();
   const { repairFacts } = problem;
   const { weight, tests, access } = game;

@@ -2,30 +2,30 @@ import { evidenceOf } from '../evidence/evidenceOf.ts';
 import type { Facts } from '../evidence/facts.ts';
 import { beliefOf } from '../belief/beliefOf.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
-import { problemOfCase } from '../problem/problemOfCase.ts';
+import { compileCaseProblem } from '../problem/compileCaseProblem.ts';
 import type { Random } from '../distributions/random.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { drawIndex } from './drawIndex.ts';
 import type { Truth } from './truth.ts';
-import { truthOfProblem } from './truthOfProblem.ts';
+import { makeTruthOfProblem } from './makeTruthOfProblem.ts';
 
 // Engines drawn for one cause before giving up on finding one that shows what is on record.
 const TRIES = 2000;
 
 /** The world as a model says, from given facts on: a case is a cause with a state of every mechanism, drawn once; a test then shows an
- * outcome given these alone, which is a look into its table. The same distribution as `truthOfProblem`, without a sweep per place.
+ * outcome given these alone, which is a look into its table. The same distribution as `makeTruthOfProblem`, without a sweep per place.
  *
  * What is on record is respected by rejection (von Neumann 1951); where it is too rare for that, outcomes are drawn given the cause and all
  * results instead.
- * @throws EvidenceError as `beliefOf` and `problemOfCase` do. */
-export function truthOfModel(
+ * @throws EvidenceError as `beliefOf` and `compileCaseProblem` do. */
+export function makeTruthOfModel(
   compiled: CompiledModel,
   facts: Facts,
   circumstances: Circumstances = {},
   id = 'as-believed',
 ): Truth {
-  const problem = problemOfCase(compiled, beliefOf(compiled, facts), circumstances);
-  const whole = truthOfProblem(problem, id);
+  const problem = compileCaseProblem(compiled, beliefOf(compiled, facts), circumstances);
+  const whole = makeTruthOfProblem(problem, id);
   const { network, root } = compiled.sweep;
   const order = network.topologicalOrder.filter((variable) => variable !== root);
   const positions = (names: readonly string[]): readonly number[] => names.map((name) => network.indexOf.get(name)!);

@@ -10,7 +10,7 @@ export type ProblemParts<Key extends ProblemKey> =
 
 /** A problem worded in English, with what another language needs to word it anew.
  * @param code where it is not the first part of the key. */
-export function makeProblem<Key extends ProblemKey>(
+export function problemFor<Key extends ProblemKey>(
   key: Key,
   path: string,
   parts: ProblemParts<Key>,

@@ -12,7 +12,7 @@ import { setEvidence } from '../propagation/setEvidence.ts';
  * @returns a function that draws one state for every variable; it takes one number from `random` per clique.
  * @throws EvidenceInputError, ImpossibleEvidenceError
  * Source: Dawid 1992, Statistics and Computing 2:25-36. */
-export function posteriorSampler(
+export function makePosteriorSampler(
   compiled: CompiledNetwork,
   evidence: Evidence,
 ): (random: Random) => Record<string, string> {

@@ -3,8 +3,10 @@ import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.
 /** Makes the cost that would be left if the cause were told for nothing: by cause, with what is open and what failed already. Never
  * more than the optimum, because knowing more never costs.
  * Source: expected value of perfect information, Raiffa 1968, Decision Analysis. */
-export function perfectInformation(problem: DecisionProblem): (open: number, tried: readonly number[]) => Float64Array {
-  const costOf = costOfKnownCause(problem);
+export function makePerfectInformation(
+  problem: DecisionProblem,
+): (open: number, tried: readonly number[]) => Float64Array {
+  const costOf = makeCostOfKnownCause(problem);
   const known = new Map<string, Float64Array>();
   return (open, tried) => {
     const key = `${open}/${tried.join('.')}`;
@@ -16,7 +18,7 @@ export function perfectInformation(problem: DecisionProblem): (open: number, tri
 
 /** Makes the cost that is left where the cause is known. Only repairs that cure it matter: the best of them first, the next when it
  * failed, and the referral where that is cheaper. The first one profits from what is open. */
-export function costOfKnownCause(
+export function makeCostOfKnownCause(
   problem: DecisionProblem,
 ): (cause: number, open: number, tried: readonly number[]) => number {
   const { repairFacts, causes } = problem;

@@ -3,15 +3,15 @@ import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import type { Facts } from '../evidence/facts.ts';
 import { beliefOf } from '../belief/beliefOf.ts';
 import { advise } from '../advice/advise.ts';
-import { problemOfCase } from '../problem/problemOfCase.ts';
+import { compileCaseProblem } from '../problem/compileCaseProblem.ts';
 import { takeAction } from '../problem/takeAction.ts';
 import { createRandom } from '../distributions/random.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
-import { adviceAsPolicy } from './adviceAsPolicy.ts';
+import { makeAdvicePolicy } from './makeAdvicePolicy.ts';
 import { drawTruth } from './drawTruth.ts';
-import { truthOfModel } from './truthOfModel.ts';
-import { truthOfProblem } from './truthOfProblem.ts';
+import { makeTruthOfModel } from './makeTruthOfModel.ts';
+import { makeTruthOfProblem } from './makeTruthOfProblem.ts';
 
 // Source of the exact shares: the decision problem of the same facts, whose tables are held against `beliefOf` in tests/oracle.
 // Tolerance: four and a half standard errors of the drawn shares.
@@ -26,15 +26,15 @@ const DRAWS = 40_000;
 
 describe('a world made from a model', () => {
   test.each([
-    ['at intake', intake, truthOfModel],
-    ['with a result on record', known, truthOfModel],
+    ['at intake', intake, makeTruthOfModel],
+    ['with a result on record', known, makeTruthOfModel],
     [
       'drawn outcome by outcome',
       intake,
-      (model: typeof compiled, facts: Facts) => truthOfProblem(problemOfCase(model, beliefOf(model, facts))),
+      (model: typeof compiled, facts: Facts) => makeTruthOfProblem(compileCaseProblem(model, beliefOf(model, facts))),
     ],
   ])('shows cause and two results together as often as the exact belief says, %s', (_, facts, truthOf) => {
-    const problem = problemOfCase(compiled, beliefOf(compiled, facts));
+    const problem = compileCaseProblem(compiled, beliefOf(compiled, facts));
     const truth = truthOf(compiled, facts);
     const random = createRandom(5);
     for (const [first, second] of [
@@ -80,8 +80,8 @@ describe('a world made from a model', () => {
 });
 
 describe('advice as a policy', () => {
-  const problem = problemOfCase(compiled, beliefOf(compiled, intake));
-  const decide = adviceAsPolicy(compiled, intake, {}, problem);
+  const problem = compileCaseProblem(compiled, beliefOf(compiled, intake));
+  const decide = makeAdvicePolicy(compiled, intake, {}, problem);
 
   test('is what is advised with everything recorded on the way', () => {
     const visited = new Set<string>();

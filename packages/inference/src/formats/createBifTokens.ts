@@ -55,7 +55,7 @@ function afterToken(text: string, at: number): number {
 }
 
 /** Opens BIF text for reading. */
-export function bifTokens(text: string): BifTokens {
+export function createBifTokens(text: string): BifTokens {
   let at = 0;
   let begun = 0;
   let next: string | null = null;

@@ -10,11 +10,11 @@ import { accessBits } from '../cost/accessBits.ts';
 import { checkCircumstances } from '../cost/checkCircumstances.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import { checkOptions } from '../validation/checkOptions.ts';
-import { configurationsOfCase } from './configurationsOfCase.ts';
+import { compileConfigurations } from './compileConfigurations.ts';
 import type { DecisionProblem, EvidenceSet, Limits } from './decisionProblem.ts';
 import { defaultPrices } from '../cost/defaultPrices.ts';
 import { limitsSchema } from './limitsSchema.ts';
-import { evidenceAdder, noEvidence } from './evidenceAfter.ts';
+import { makeEvidenceAdder, noEvidence } from './evidenceAfter.ts';
 import { findTestsNotNow } from '../steps/findTestsNotNow.ts';
 import { repairFactsOf, repairsFailed } from '../repairs/repairFactsOf.ts';
 import { startState } from './startState.ts';
@@ -27,7 +27,7 @@ import { makeStepFacts } from '../steps/makeStepFacts.ts';
  * - A repair followed by a check either cures or not; its chance given the cause is the model's, whatever was seen before.
  * - The fault is taken to be present whenever a test needs it.
  * @throws EvidenceError circumstances or a belief that are none of this model @throws OptionError limits that are no limits */
-export function problemOfCase(
+export function compileCaseProblem(
   compiled: CompiledModel,
   belief: Belief,
   circumstances: Circumstances = {},
@@ -110,9 +110,9 @@ export function problemOfCase(
     accessCost: tariff.accessCost,
     testAccess: tests.map(({ index }) => tariff.testAccess[index]!),
     repairAccess: candidates.map((index) => tariff.repairAccess[index]!),
-    evidenceAfter: evidenceAdder(),
+    evidenceAfter: makeEvidenceAdder(),
     outcomeTable,
-    configurations: once(() => configurationsOfCase(compiled, onRecord, swept.posterior, tests)),
+    configurations: once(() => compileConfigurations(compiled, onRecord, swept.posterior, tests)),
     limits,
     start: startState({
       evidence: start,

@@ -1,16 +1,16 @@
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
-import { costOfSequence, planRepairs, prepareRepairs } from '../repairs/planRepairs.ts';
+import { costOfSequence, planRepairs, compileRepairs } from '../repairs/planRepairs.ts';
 
 /** Makes the margin between the best way to go on without a step and the best way that begins with it, one step ahead, for any belief:
  * 0 or less where the step is best. Likelihoods stay those of the evidence at the start; only the probabilities of the causes vary.
  * A step is a set of tests and repairs (everything behind an access, say). */
-export function preferenceFor(
+export function makePreference(
   problem: DecisionProblem,
   belongs: (kind: 'test' | 'repair', index: number) => boolean,
 ): (posterior: Float64Array) => number {
   const { tests, repairs, start } = problem;
   const { open, tried, evidence } = start;
-  const work = prepareRepairs(problem.repairFacts);
+  const work = compileRepairs(problem.repairFacts);
   const possible = tests.map((_, test) => test).filter((test) => start.closedTests[test] === 0);
   return (posterior) => {
     let within = Infinity;

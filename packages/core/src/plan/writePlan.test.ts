@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { costOfPolicy } from '../solvers/costOfPolicy.ts';
-import { makePlan } from './makePlan.ts';
+import { writePlan } from './writePlan.ts';
 import type { PlanStep } from './plan.ts';
 import { planAsMermaid } from './planAsMermaid.ts';
 import { planAsSvg } from './planAsSvg.ts';
@@ -9,10 +9,10 @@ import { planLabels } from './planLabels.ts';
 import { english } from '../words/languages/english.ts';
 import { growingPlan } from '../solvers/boundedSearch.ts';
 import { exactDynamicProgramming } from '../solvers/exactDynamicProgramming.ts';
-import { tableProblem } from '../problem/tableProblem.ts';
+import { compileTableProblem } from '../problem/compileTableProblem.ts';
 
 // Worked by hand: a test for 10 that never errs tells a cheap cause (3 in 4) from a dear one; handing on costs 1000.
-const problem = tableProblem({
+const problem = compileTableProblem({
   prior: [0.75, 0.25],
   tests: [
     {
@@ -31,7 +31,7 @@ const problem = tableProblem({
   referralCost: [1000, 1000],
 });
 const solution = exactDynamicProgramming.solve(problem);
-const plan = makePlan(problem, solution);
+const plan = writePlan(problem, solution);
 
 function stepsOf(step: PlanStep): PlanStep[] {
   return [step, ...step.branches.flatMap(({ then }) => (then === undefined ? [] : stepsOf(then)))];
@@ -59,7 +59,7 @@ describe('a plan', () => {
   });
 
   test('is folded below the depth asked for, and counts what it folds', () => {
-    const short = makePlan(problem, solution, { depth: 1 });
+    const short = writePlan(problem, solution, { depth: 1 });
     expect(short.root.branches.every(({ then }) => then === undefined)).toBe(true);
     expect(short.root.folded).toBe(3);
     expect(short.cost).toEqual(plan.cost);
@@ -70,7 +70,7 @@ describe('a plan', () => {
   });
 
   test('hands on what is too rare to plan, and says what that costs', () => {
-    const rough = makePlan(problem, solution, { leastProbability: 0.3 });
+    const rough = writePlan(problem, solution, { leastProbability: 0.3 });
     expect(rough.cost.expected.amount).toBeCloseTo(10 + 0.75 * 100 + 0.25 * 1000, 9);
   });
 });

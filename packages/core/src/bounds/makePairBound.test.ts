@@ -1,16 +1,16 @@
 import { expect, test } from 'vitest';
-import { tableProblem } from '../problem/tableProblem.ts';
+import { compileTableProblem } from '../problem/compileTableProblem.ts';
 import { exactDynamicProgramming } from '../solvers/exactDynamicProgramming.ts';
 import { GRID, ODDS, valueAt } from './oddsGrid.ts';
-import { pairBound } from './pairBound.ts';
+import { makePairBound } from './makePairBound.ts';
 import { pairBudgets } from './pairBudgets.ts';
-import { pairGameOf } from './pairGame.ts';
-import { perfectInformation, costOfKnowing } from './perfectInformation.ts';
+import { compilePairGame } from './pairGame.ts';
+import { makePerfectInformation, costOfKnowing } from './makePerfectInformation.ts';
 import { repairSlack } from './repairSlack.ts';
 
 // Two causes, a perfect test, repairs that always cure: nothing is lost by pairs, openings or repeats, so the bound must be the optimum.
 const twoCauses = (share: number) =>
-  tableProblem({
+  compileTableProblem({
     prior: [share, 1 - share],
     tests: [
       {
@@ -35,8 +35,8 @@ test.each([0.02, 0.1, 0.35, 0.5, 0.8, 0.97])('meets the optimum for two causes a
   // by hand: what the right repair costs, and the cheapest of the test, the first repair in vain, the second in vain
   const byHand = share * 100 + (1 - share) * 70 + Math.min(20, 100 * (1 - share), 70 * share);
   expect(optimum).toBeCloseTo(byHand, 9);
-  expect(pairBound(problem)(problem.start)).toBeLessThanOrEqual(byHand + 1e-9);
-  expect(pairBound(problem)(problem.start)).toBeGreaterThan(byHand - 0.02 * byHand);
+  expect(makePairBound(problem)(problem.start)).toBeLessThanOrEqual(byHand + 1e-9);
+  expect(makePairBound(problem)(problem.start)).toBeGreaterThan(byHand - 0.02 * byHand);
 });
 
 // Smith 1956, Naval Research Logistics Quarterly 3:59-66: looking for one of several by tests that single out one each, in the order of
@@ -44,7 +44,7 @@ test.each([0.02, 0.1, 0.35, 0.5, 0.8, 0.97])('meets the optimum for two causes a
 test('charges for every pair when each test singles out one cause only', () => {
   const prior = [0.4, 0.3, 0.2, 0.1];
   const costs = [12, 8, 10, 9];
-  const problem = tableProblem({
+  const problem = compileTableProblem({
     prior,
     tests: costs.map((cost, at) => ({
       id: `single-out-${at}`,
@@ -58,14 +58,14 @@ test('charges for every pair when each test singles out one cause only', () => {
   for (let i = 0; i < 4; i += 1) {
     for (let j = i + 1; j < 4; j += 1) pairs += Math.min(prior[i]! * costs[j]!, prior[j]! * costs[i]!);
   }
-  const extra = pairBound(problem)(problem.start) - 500;
+  const extra = makePairBound(problem)(problem.start) - 500;
   const optimum = exactDynamicProgramming.solve(problem).progress.upperBound - 500;
   expect(extra).toBeLessThanOrEqual(optimum + 1e-9);
   expect(extra).toBeGreaterThan(0.85 * pairs);
 });
 
 test('values are concave in the odds and fall to nothing where one of the two is certain', () => {
-  const game = pairGameOf(twoCauses(0.3));
+  const game = compilePairGame(twoCauses(0.3));
   const { values } = pairBudgets(game);
   for (let g = 1; g < GRID - 1; g += 1) {
     const [before, here, after] = [values[g - 1]!, values[g]!, values[g + 1]!];
@@ -78,7 +78,7 @@ test('values are concave in the odds and fall to nothing where one of the two is
 });
 
 test('a repair in vain costs also the access it closes again, when the right one would have profited from it', () => {
-  const problem = tableProblem({
+  const problem = compileTableProblem({
     prior: [0.6, 0.4],
     access: [{ cost: 40 }],
     tests: [
@@ -106,6 +106,6 @@ test('a repair in vain costs also the access it closes again, when the right one
 
 test('is perfect information where one cause is left', () => {
   const problem = twoCauses(1);
-  const knowing = perfectInformation(problem)(0, []);
-  expect(pairBound(problem)(problem.start)).toBeCloseTo(costOfKnowing(knowing, problem.start), 6);
+  const knowing = makePerfectInformation(problem)(0, []);
+  expect(makePairBound(problem)(problem.start)).toBeCloseTo(costOfKnowing(knowing, problem.start), 6);
 });

@@ -2,7 +2,7 @@ import type { ThresholdQuestion } from './thresholdQuestion.ts';
 
 /** Makes a quick estimate of the chance that a sequence of tests brings the group to the threshold if the cause is in it, on the
  * configurations alone: each stands for its cause in proportion. Causes of which no configuration is known do not count. */
-export function screenSequences({
+export function makeSequenceScreen({
   problem,
   group,
   threshold,

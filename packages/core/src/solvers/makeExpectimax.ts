@@ -6,8 +6,8 @@ import { checkOptions } from '../validation/checkOptions.ts';
 import { allowedActions, chanceOfCure } from '../problem/allowedActions.ts';
 import type { Action } from '../problem/action.ts';
 import type { DecisionState } from '../problem/decisionProblem.ts';
-import { feasiblePlan, firstOf } from '../bounds/feasiblePlan.ts';
-import { costOfKnowing, perfectInformation } from '../bounds/perfectInformation.ts';
+import { makeFeasiblePlan, firstOf } from '../bounds/makeFeasiblePlan.ts';
+import { costOfKnowing, makePerfectInformation } from '../bounds/makePerfectInformation.ts';
 import { takeAction, type Transition } from '../problem/takeAction.ts';
 import { certifiedGap, makeSolver, type Solver } from './solver.ts';
 
@@ -35,12 +35,12 @@ const optionsSchema = z.strictObject({
  * `steps` bounds the places examined (default: none); beyond it the sequence of repairs stands.
  * @throws OptionError
  * Source: averaging out and folding back, Raiffa 1968; expectimax, Michie 1966. Pruning by one-step value is ours. */
-export function expectimax(look: ExpectimaxOptions): Solver {
+export function makeExpectimax(look: ExpectimaxOptions): Solver {
   checkOptions(optionsSchema, look);
   const { depth, width = 6 } = look;
   const id = `expectimax-${depth}`;
   return makeSolver(id, function* (problem, { steps = Infinity, signal, onImprove }) {
-    const plan = feasiblePlan(problem);
+    const plan = makeFeasiblePlan(problem);
     const known = new Map<string, Found>();
     let walked = 0;
 
@@ -82,7 +82,7 @@ export function expectimax(look: ExpectimaxOptions): Solver {
     };
 
     const { start } = problem;
-    const lowerBound = costOfKnowing(perfectInformation(problem)(start.open, start.tried), start);
+    const lowerBound = costOfKnowing(makePerfectInformation(problem)(start.open, start.tried), start);
     const { cost, action } = yield* look(start, depth);
     const progress = {
       best: action,

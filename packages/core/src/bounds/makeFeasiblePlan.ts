@@ -1,11 +1,11 @@
 import { REFER, type Action } from '../problem/action.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
-import { costOfSequence, planRepairs, prepareRepairs, type RepairSequence } from '../repairs/planRepairs.ts';
+import { costOfSequence, planRepairs, compileRepairs, type RepairSequence } from '../repairs/planRepairs.ts';
 
 /** Makes the plan without any further test from any place: repairs by probability over cost, as many as the limits allow, then the
  * referral. Its cost is exact and that of a feasible plan: never less than the optimum. */
-export function feasiblePlan(problem: DecisionProblem): (state: DecisionState) => RepairSequence {
-  const work = prepareRepairs(problem.repairFacts);
+export function makeFeasiblePlan(problem: DecisionProblem): (state: DecisionState) => RepairSequence {
+  const work = compileRepairs(problem.repairFacts);
   const { limits, repairCost } = problem;
   const isLimited = limits.money !== undefined || limits.minutes !== undefined;
   return ({ posterior, open, tried, spent }) => {

@@ -18,7 +18,7 @@ interface Found {
 
 /** The most probable configurations of a case: cause and state of every mechanism, with their exact probability given everything on
  * record. States that no test tells apart are one configuration. */
-export function configurationsOfCase(
+export function compileConfigurations(
   compiled: CompiledModel,
   onRecord: readonly LikelihoodFactor[],
   posterior: Float64Array,

@@ -9,7 +9,7 @@ import { spreadOfCosts, type WeightedCost } from './spreadOfCosts.ts';
 import { takeAction } from '../problem/takeAction.ts';
 
 /** How much of a plan is written out. */
-export interface MakePlanOptions {
+export interface WritePlanOptions {
   /** Steps written out below each other; deeper ones are counted and folded. Default 4. */
   readonly depth?: number;
   /** Ways less likely than this are handed on instead of planned: their number explodes, their weight does not. Default 1e-4. */
@@ -24,7 +24,7 @@ const optionsSchema = z.strictObject({
 /** A solution written out as a tree of steps with the probability of every branch, and the spread of what it costs. Costs are exact for
  * the plan as written.
  * @throws OptionError */
-export function makePlan(problem: DecisionProblem, solution: Solution, options: MakePlanOptions = {}): Plan {
+export function writePlan(problem: DecisionProblem, solution: Solution, options: WritePlanOptions = {}): Plan {
   checkOptions(optionsSchema, options);
   const { depth = 4, leastProbability = 1e-4 } = options;
   const money = (amount: number) => ({ amount, currency: problem.currency });

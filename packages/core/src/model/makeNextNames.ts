@@ -4,7 +4,7 @@ import type { OutcomeNames, PartName, Renaming } from './renaming.ts';
 export type NextNames = (name: PartName) => readonly PartName[] | undefined;
 
 /** One step along the renamings of a model. A part of a renamed part keeps its own id, unless it has a renaming of its own. */
-export function nextNames(renamed: readonly Renaming[]): NextNames {
+export function makeNextNames(renamed: readonly Renaming[]): NextNames {
   const byName = new Map(renamed.map((one) => [keyOfName(one.was), one]));
   return (name) => {
     const own = byName.get(keyOfName(name));
