@@ -2,7 +2,7 @@
 //   node tests/bench/simulate.mjs [cases per policy, default 10000] [seed, default 1] [demo case whose intake answers are taken, default demo-07]
 //     [workers, default one per core]
 // Every second case happens in the model itself, the others in one of 20 models drawn within its own uncertainty while the model is
-// believed. All cases of a policy walk down one tree of places together, cut into parts for the workers; the rows do not depend on how
+// believed. All cases of a policy walk down one tree of states together, cut into parts for the workers; the rows do not depend on how
 // many workers there are. Prints a progress line and a table with the time every policy took (work of all workers, divided by their
 // number); writes tests/bench/results/simulation.json, .csv (one line per policy and world) and .svg.
 // What comes out is a property of this model, not of the world.
@@ -73,7 +73,7 @@ function work() {
   parentPort.on('message', ({ policy, cases, part }) => {
     const rows = [];
     const started = Date.now();
-    let places = 0;
+    let states = 0;
     let told = 0;
     const prepare = () => {
       const problem = core.compileCaseProblem(compiled, belief);
@@ -81,7 +81,7 @@ function work() {
       return {
         problem,
         decide: (state) => {
-          places += 1;
+          states += 1;
           return decide(state);
         },
       };
@@ -94,7 +94,7 @@ function work() {
       }
     }
     parentPort.postMessage({ kind: 'progress', done: rows.length - told });
-    parentPort.postMessage({ kind: 'done', policy, rows, places, seconds: (Date.now() - started) / 1000 });
+    parentPort.postMessage({ kind: 'done', policy, rows, states, seconds: (Date.now() - started) / 1000 });
   });
   parentPort.postMessage({ kind: 'ready' });
 }
@@ -108,7 +108,7 @@ async function lead() {
     Array.from({ length: parts }, (_, index) => ({ policy, cases, part: { index, of: parts } })),
   );
   const all = Object.keys(policies).length * cases;
-  const found = new Map(ORDER.map((policy) => [policy, { rows: [], places: 0, seconds: 0 }]));
+  const found = new Map(ORDER.map((policy) => [policy, { rows: [], states: 0, seconds: 0 }]));
   let done = 0;
   let shownAt = 0;
   const show = () => {
@@ -139,10 +139,10 @@ async function lead() {
               return;
             }
             if (message.kind === 'done') {
-              const { rows, places, seconds } = found.get(message.policy);
+              const { rows, states, seconds } = found.get(message.policy);
               found.set(message.policy, {
                 rows: [...rows, ...message.rows],
-                places: places + message.places,
+                states: states + message.states,
                 seconds: seconds + message.seconds,
               });
             }
@@ -171,7 +171,7 @@ async function lead() {
     };
     return {
       policy,
-      places: found.get(policy).places,
+      states: found.get(policy).states,
       seconds: found.get(policy).seconds / workers.length,
       fromTheModel: summary(ofModel(true)),
       fromModelsAsPlausible: summary(ofModel(false)),
@@ -228,7 +228,7 @@ function print(rows, cases, seed, name, { seconds, load, cores, workers }) {
         policy: row.policy,
         world,
         cases: one.cases,
-        places: row.places,
+        states: row.states,
         seconds: row.seconds.toFixed(0),
         mean: `${one.meanCost.toFixed(0)} (${one.meanLow.toFixed(0)}-${one.meanHigh.toFixed(0)})`,
         'against one step, same cases': `${one.againstOneStep.mean.toFixed(0)} ± ${one.againstOneStep.standardError.toFixed(0)}`,

@@ -3,22 +3,22 @@ import { expect, test } from 'vitest';
 import { TOLERANCE, walkMisfire, WALKED, worstExcess } from './boundOnMisfire.ts';
 import stored from './results/boundOnMisfire.json' with { type: 'json' };
 
-// Source of the check: the optimality equation. A function that no action lowers by more than the action costs, at any place, is a lower
+// Source of the check: the optimality equation. A function that no action lowers by more than the action costs, at any state, is a lower
 // bound of the optimum everywhere (de Farias & Van Roy 2003, Operations Research 51:850-865). It needs no optimum, so it can be checked
-// on the whole misfire model, where none can be computed. Every place is dear, so all of them are walked by the long tests and stored.
+// on the whole misfire model, where none can be computed. Every state is dear, so all of them are walked by the long tests and stored.
 
-test('on the misfire model no action lowered the bound by more than it cost, at any place that was walked', () => {
+test('on the misfire model no action lowered the bound by more than it cost, at any state that was walked', () => {
   expect(stored.cases.map(({ id, results }) => [id, results])).toEqual(WALKED);
-  for (const { id, places } of stored.cases) {
-    expect(places.length, id).toBeGreaterThan(6);
-    for (const { key, bound, excess } of places) expect(excess, key).toBeLessThan(TOLERANCE * bound);
+  for (const { id, states } of stored.cases) {
+    expect(states.length, id).toBeGreaterThan(6);
+    for (const { key, bound, excess } of states) expect(excess, key).toBeLessThan(TOLERANCE * bound);
   }
 });
 
-test('the places that are stored are this program’s: the first two of one case come out the same', () => {
+test('the states that are stored are this program’s: the first two of one case come out the same', () => {
   const [id, results] = WALKED[2];
   const found = walkMisfire(id, results, 1, 2);
-  const before = stored.cases[2]!.places;
+  const before = stored.cases[2]!.states;
   found.forEach(({ key, bound, excess }, at) => {
     expect(excess, key).toBeLessThan(TOLERANCE * bound);
     expect(key).toBe(before[at]!.key);

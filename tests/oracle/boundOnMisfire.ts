@@ -15,7 +15,7 @@ import { compiled, demos } from '../scenarios/misfireCases.ts';
 
 export const SEED = 20261127;
 export const TOLERANCE = 1e-9;
-/** The worked cases whose places are walked, and after how many results. */
+/** The worked cases whose states are walked, and after how many results. */
 export const WALKED = [
   ['demo-01', 0],
   ['demo-10', 3],
@@ -35,27 +35,27 @@ export function worstExcess(problem: DecisionProblem, bound: LowerBound, state: 
   return worst;
 }
 
-/** One place of the misfire model on a random walk. */
-export interface WalkedPlace {
+/** One state of the misfire model on a random walk. */
+export interface WalkedState {
   readonly key: string;
   readonly bound: number;
   /** See `worstExcess`. */
   readonly excess: number;
 }
 
-/** Places on random walks through the misfire model, from a worked case after some results. The same seed gives the same walks; a shorter
+/** States on random walks through the misfire model, from a worked case after some results. The same seed gives the same walks; a shorter
  * one begins as the longer. */
-export function walkMisfire(id: string, results: number, walks: number, depth: number): WalkedPlace[] {
+export function walkMisfire(id: string, results: number, walks: number, depth: number): WalkedState[] {
   const { context, observations } = factsOf(caseState(demos.get(id)!));
   const belief = beliefOf(compiled, { context, observations: observations.slice(0, results) });
   const problem = compileCaseProblem(compiled, belief);
   const bound = makeLowerBound(problem);
-  const places: WalkedPlace[] = [];
+  const states: WalkedState[] = [];
   for (let walk = 0; walk < walks; walk += 1) {
     const random = createRandom(SEED + walk);
     let state: DecisionState | undefined = problem.start;
     for (let step = 0; step < depth && state !== undefined; step += 1) {
-      places.push({ key: state.key, bound: bound(state), excess: worstExcess(problem, bound, state) });
+      states.push({ key: state.key, bound: bound(state), excess: worstExcess(problem, bound, state) });
       const actions = allowedActions(problem, state);
       const { branches } = takeAction(problem, state, actions[Math.floor(random() * actions.length)]!);
       const goesOn = branches.filter((branch) => branch.state !== undefined);
@@ -63,5 +63,5 @@ export function walkMisfire(id: string, results: number, walks: number, depth: n
       state = goesOn.find(({ probability }) => (at -= probability) <= 0)?.state;
     }
   }
-  return places;
+  return states;
 }

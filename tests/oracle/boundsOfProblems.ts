@@ -26,7 +26,7 @@ export interface BlockOfProblems {
 }
 
 /** Searches random problems as they come from the seed and holds every stage of the search against the optimum, which is computed by walking
- * every place a plan can reach. @param blocks of 100 problems each @throws TypeError with the problem where a bound is on the wrong side */
+ * every state a plan can reach. @param blocks of 100 problems each @throws TypeError with the problem where a bound is on the wrong side */
 export function boundsOfProblems(blocks: number): BlockOfProblems[] {
   const random = createRandom(SEED);
   return Array.from({ length: blocks }, (_, block) => {
@@ -55,18 +55,18 @@ export function boundsOfProblems(blocks: number): BlockOfProblems[] {
   });
 }
 
-/** What a walk through every place of some problems found. */
-export interface PlacesOfProblems {
-  readonly places: number;
-  /** Places where the bound is above what perfect information says. */
+/** What a walk through every state of some problems found. */
+export interface StatesOfProblems {
+  readonly states: number;
+  /** States where the bound is above what perfect information says. */
   readonly higher: number;
 }
 
-/** Holds the bound made at the start against the optimum at every place that can be reached.
- * @throws TypeError with the place where it is above the optimum, or below perfect information */
-export function boundsOfPlaces(problems: number): PlacesOfProblems {
+/** Holds the bound made at the start against the optimum at every state that can be reached.
+ * @throws TypeError with the state where it is above the optimum, or below perfect information */
+export function boundsOfStates(problems: number): StatesOfProblems {
   const random = createRandom(SEED + 5);
-  let places = 0;
+  let states = 0;
   let higher = 0;
   for (let at = 0; at < problems; at += 1) {
     const tables = randomTables(random);
@@ -77,7 +77,7 @@ export function boundsOfPlaces(problems: number): PlacesOfProblems {
     const walk = (state: DecisionState): void => {
       if (seen.has(state.key)) return;
       seen.add(state.key);
-      places += 1;
+      states += 1;
       const optimum = costOfPolicy(problem, exact.policy, { from: state });
       const perfect = repairOrder.solve({ ...problem, start: state }).progress.lowerBound;
       const lower = bound(state);
@@ -92,5 +92,5 @@ export function boundsOfPlaces(problems: number): PlacesOfProblems {
     };
     walk(problem.start);
   }
-  return { places, higher };
+  return { states, higher };
 }

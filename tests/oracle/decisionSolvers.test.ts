@@ -19,11 +19,11 @@ import {
 import { expect, test } from 'vitest';
 import { createRandom } from '../bench/seeded.mjs';
 import { randomModel } from './core/randomModel.ts';
-import { BLOCK, boundsOfPlaces, boundsOfProblems, SEED, TOLERANCE, type BlockOfProblems } from './boundsOfProblems.ts';
+import { BLOCK, boundsOfStates, boundsOfProblems, SEED, TOLERANCE, type BlockOfProblems } from './boundsOfProblems.ts';
 import { randomTables } from './decisionRandomTables.mjs';
 import stored from './results/boundsOfProblems.json' with { type: 'json' };
 
-// Source of every check: the definition of an optimum, computed by walking every place a plan can reach (exact dynamic programming) on
+// Source of every check: the definition of an optimum, computed by walking every state a plan can reach (exact dynamic programming) on
 // random small problems. Tolerance 1e-9 relative.
 
 test('on random problems the lower bound never exceeds the optimum and the plan never undercuts it, at every stage of the search', () => {
@@ -39,12 +39,12 @@ test('on random problems the lower bound never exceeds the optimum and the plan 
   });
 });
 
-test('the bound made at the start stays below the optimum at every place that can be reached, and is above perfect information there', () => {
-  const { places, higher } = boundsOfPlaces(40);
-  expect(places).toBeGreaterThan(1500);
-  expect(higher).toBeGreaterThan(places / 20);
+test('the bound made at the start stays below the optimum at every state that can be reached, and is above perfect information there', () => {
+  const { states, higher } = boundsOfStates(40);
+  expect(states).toBeGreaterThan(1500);
+  expect(higher).toBeGreaterThan(states / 20);
   expect(stored.problemsWalked).toBeGreaterThanOrEqual(250);
-  expect(stored.places).toBeGreaterThan(10_000);
+  expect(stored.states).toBeGreaterThan(10_000);
 });
 
 test('given enough steps the search meets the optimum, and following its policy costs exactly that', () => {
@@ -106,8 +106,8 @@ test('a limit on money is kept on every way through the plan', () => {
   }
 });
 
-test('with tests that depend on each other through mechanisms the bound holds at every reachable place too', () => {
-  let places = 0;
+test('with tests that depend on each other through mechanisms the bound holds at every reachable state too', () => {
+  let states = 0;
   for (let seed = 1; seed <= 20; seed += 1) {
     const model = randomModel(seed);
     const compiled = compileModel(model);
@@ -133,9 +133,9 @@ test('with tests that depend on each other through mechanisms the bound holds at
       }
     };
     walk(problem.start);
-    places += seen.size;
+    states += seen.size;
     const searched = boundedSearch.solve(problem, { steps: 100_000 }).progress;
     expect(searched.upperBound).toBeCloseTo(exact.progress.upperBound, 6);
   }
-  expect(places).toBeGreaterThan(500);
+  expect(states).toBeGreaterThan(500);
 });

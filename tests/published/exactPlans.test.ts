@@ -10,7 +10,7 @@ import { describe, expect, test } from 'vitest';
 // Optimal plans of the published and constructed examples that advice one step ahead cannot reach (see `overlappingCures.test.ts` and
 // `oneStepValue.test.ts`). Tolerance 1e-9.
 
-/** Both exact ways: every place walked, and the bounded search run to a gap of nothing. */
+/** Both exact ways: every state walked, and the bounded search run to a gap of nothing. */
 function optimumOf(tables: ProblemTables): { readonly cost: number; readonly first: string } {
   const problem = compileTableProblem(tables);
   const { progress, policy } = exactDynamicProgramming.solve(problem);

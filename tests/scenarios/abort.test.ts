@@ -135,17 +135,17 @@ test.each([
   ['bounded-search', boundedSearch],
   ['expectimax-3', makeExpectimax({ depth: 3 })],
   ['exact', exactDynamicProgramming],
-] as const)('%s, aborted after four places, examines no fifth and has a plan', (_, solver) => {
+] as const)('%s, aborted after four states, examines no fifth and has a plan', (_, solver) => {
   const { answer, late } = stopped(4, (signal) => solver.inTurns(small, { signal }));
   expect(answer.progress.steps).toBeLessThanOrEqual(4);
   expect(late).toBe(0);
-  // there is a plan, at no more than it is said to cost, or, where it is planned anew at every place, than repairs alone
+  // there is a plan, at no more than it is said to cost, or, where it is planned anew at every state, than repairs alone
   const most = Math.max(answer.progress.upperBound, repairOrder.solve(small).progress.upperBound);
   expect(costOfPolicy(small, answer.policy)).toBeLessThanOrEqual(most + 1e-9);
   expect(answer.progress.steps).toBeLessThan(solver.solve(small).progress.steps);
 });
 
-test('a search that is told to stop by whom it tells examines no further place', () => {
+test('a search that is told to stop by whom it tells examines no further state', () => {
   const stop = new AbortController();
   const { progress } = boundedSearch.solve(small, { signal: stop.signal, onImprove: () => stop.abort() });
   expect(progress.steps).toBeLessThanOrEqual(2);
@@ -168,7 +168,7 @@ test('the lower bound: aborted while it is made, that of perfect information, wi
 
 test('a search that is aborted while its stronger bound is made has the plan it had before', () => {
   const all = countTurns(boundedSearch.inTurns(problem, { steps: 22 }));
-  // 20 places come before the bound is made, 2 after it: the rest are turns of the bound
+  // 20 states come before the bound is made, 2 after it: the rest are turns of the bound
   expect(all.turns).toBeGreaterThan(22 + 10);
   const { answer, late } = stopped(25, (signal) => boundedSearch.inTurns(problem, { steps: 22, signal }));
   expect(late).toBe(0);

@@ -1,4 +1,4 @@
 import type { DecisionState } from '../problem/decisionProblem.ts';
 
-/** A cost below which no policy can fall from a place on. */
+/** A cost below which no policy can fall from a state on. */
 export type LowerBound = (state: DecisionState) => number;

@@ -2,7 +2,7 @@ import { REFER, type Action } from '../problem/action.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 import { costOfSequence, planRepairs, compileRepairs, type RepairSequence } from '../repairs/planRepairs.ts';
 
-/** Makes the plan without any further test from any place: repairs by probability over cost, as many as the limits allow, then the
+/** Makes the plan without any further test from any state: repairs by probability over cost, as many as the limits allow, then the
  * referral. Its cost is exact and that of a feasible plan: never less than the optimum. */
 export function makeFeasiblePlan(problem: DecisionProblem): (state: DecisionState) => RepairSequence {
   const work = compileRepairs(problem.repairFacts);

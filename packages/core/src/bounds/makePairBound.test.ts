@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { compileTableProblem } from '../problem/compileTableProblem.ts';
 import { exactDynamicProgramming } from '../solvers/exactDynamicProgramming.ts';
-import { GRID, ODDS, valueAt } from './oddsGrid.ts';
+import { GRID, ODDS, interpolate } from './oddsGrid.ts';
 import { makePairBound } from './makePairBound.ts';
 import { pairBudgets } from './pairBudgets.ts';
 import { compilePairGame } from './pairGame.ts';
@@ -73,8 +73,8 @@ test('values are concave in the odds and fall to nothing where one of the two is
     expect(here).toBeGreaterThanOrEqual((1 - along) * before + along * after - 1e-9 * here);
   }
   // per unit of the rare one: its share of the other's repair in vain, and no more
-  expect(valueAt(values, 0, 1e-9, 1, Math.log(1e-9))).toBeLessThan(71e-9);
-  expect(valueAt(values, 0, 1, 1e-9, Math.log(1e9))).toBeLessThan(101e-9);
+  expect(interpolate(values, 0, 1e-9, 1, Math.log(1e-9))).toBeLessThan(71e-9);
+  expect(interpolate(values, 0, 1, 1e-9, Math.log(1e9))).toBeLessThan(101e-9);
 });
 
 test('a repair in vain costs also the access it closes again, when the right one would have profited from it', () => {

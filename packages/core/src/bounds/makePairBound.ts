@@ -1,9 +1,9 @@
 import type { DecisionProblem, DecisionState, EvidenceSet } from '../problem/decisionProblem.ts';
 import type { LowerBound } from './lowerBound.ts';
-import { GRID, valueAt } from './oddsGrid.ts';
+import { GRID, interpolate } from './oddsGrid.ts';
 import { pairBudgets, type PairBudgets } from './pairBudgets.ts';
 import { compilePairGame, type PairGame } from './pairGame.ts';
-import { placeOfPair, PLACES, REMEMBERED } from './pairPlaces.ts';
+import { pairStateOf, PAIR_STATES, REMEMBERED } from './pairStates.ts';
 import { costOfKnowing, makePerfectInformation } from './makePerfectInformation.ts';
 
 /** A lower bound that charges for telling causes apart: the cost of perfect information, plus for pairs of configurations of different
@@ -93,7 +93,7 @@ export function makePairBound(
         const test = remembered[p * REMEMBERED + i]!;
         if (test >= 0 && state.closedTests[test] === 1) done |= 1 << i;
       }
-      extra += valueAt(values, (p * PLACES + placeOfPair(phase, done)) * GRID, ofFirst, ofSecond, logOdds);
+      extra += interpolate(values, (p * PAIR_STATES + pairStateOf(phase, done)) * GRID, ofFirst, ofSecond, logOdds);
     }
     const payBack = ({ test, members, money }: Part): void => {
       if (test !== undefined && state.closedTests[test] === 1) return;
@@ -108,7 +108,7 @@ export function makePairBound(
   };
 }
 
-// Of a place's whole belief.
+// Of a state's whole belief.
 const NEGLIGIBLE = 1e-6;
 // Repairs touched both members.
 const BOTH = 3;
@@ -143,14 +143,14 @@ interface Failures {
 
 const KEPT_SHARE = 0.995;
 
-/** Pairs worth next to nothing at the start cost time at every place the bound is asked: they are let go. */
+/** Pairs worth next to nothing at the start cost time at every state the bound is asked: they are let go. */
 function worthKeeping(
   { weight, first, second, tests }: PairGame,
   { values, remembered }: PairBudgets,
 ): Pick<PairGame, 'first' | 'second'> & { readonly values: Float64Array; readonly remembered: Int32Array } {
   const worth = Array.from(first, (a, p) => {
     const b = second[p]!;
-    return valueAt(values, p * PLACES * GRID, weight[a]!, weight[b]!, Math.log(weight[a]! / weight[b]!));
+    return interpolate(values, p * PAIR_STATES * GRID, weight[a]!, weight[b]!, Math.log(weight[a]! / weight[b]!));
   });
   const order = worth.map((_, p) => p).sort((p, q) => worth[q]! - worth[p]!);
   let left = KEPT_SHARE * worth.reduce((sum, x) => sum + x, 0);
@@ -159,7 +159,7 @@ function worthKeeping(
     left -= worth[p]!;
     return isKept;
   });
-  const size = PLACES * GRID;
+  const size = PAIR_STATES * GRID;
   const grids = new Float64Array(kept.length * size);
   kept.forEach((p, k) => grids.set(values.subarray(p * size, (p + 1) * size), k * size));
   return {

@@ -17,18 +17,24 @@ export function upperWeight(fraction: number): number {
   return (Math.exp(fraction * SPACING) - 1) / (GROWTH - 1);
 }
 
-/** Where odds lie, in points from the first; beyond the ends this is less than 0 or more than `GRID - 1`. */
-export function placeOf(logOdds: number): number {
+/** Position of odds on the grid, in points from the first; beyond the ends this is less than 0 or more than `GRID - 1`. */
+export function gridPosition(logOdds: number): number {
   return (logOdds + SPAN) / SPACING;
 }
 
 /** Value at unnormalised probabilities of both, from the values at the points (per unit of the second). `logOdds` is that of the two.
  * Beyond the grid: what is left of an end once the rest is known for certain and worth nothing. */
-export function valueAt(values: Float64Array, offset: number, first: number, second: number, logOdds: number): number {
-  const place = placeOf(logOdds);
-  if (place < 0) return (first * values[offset]!) / ODDS[0]!;
-  if (place >= GRID - 1) return second * values[offset + GRID - 1]!;
-  const at = Math.floor(place);
+export function interpolate(
+  values: Float64Array,
+  offset: number,
+  first: number,
+  second: number,
+  logOdds: number,
+): number {
+  const position = gridPosition(logOdds);
+  if (position < 0) return (first * values[offset]!) / ODDS[0]!;
+  if (position >= GRID - 1) return second * values[offset + GRID - 1]!;
+  const at = Math.floor(position);
   const upper = (first / (second * ODDS[at]!) - 1) / (GROWTH - 1);
   return second * ((1 - upper) * values[offset + at]! + upper * values[offset + at + 1]!);
 }

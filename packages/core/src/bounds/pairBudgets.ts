@@ -1,15 +1,15 @@
 import { runToEnd } from '../turns/runToEnd.ts';
 import type { Turns } from '../turns/turns.ts';
-import { certifyPair, oweFaint } from './certifyPair.ts';
-import { GRID, valueAt } from './oddsGrid.ts';
-import { CLAIM, PAIRS_PER_TURN, type PairGame } from './pairGame.ts';
-import { createPairWork, PLACES, REMEMBERED, rememberMostUsed } from './pairPlaces.ts';
+import { certifyPair, chargeWeakTests } from './certifyPair.ts';
+import { GRID, interpolate } from './oddsGrid.ts';
+import { EFFECT, PAIRS_PER_TURN, type PairGame } from './pairGame.ts';
+import { createPairWork, PAIR_STATES, REMEMBERED, rememberMostUsed } from './pairStates.ts';
 import { solvePair, type Precision } from './solvePair.ts';
-import { usesOfPair } from './usesOfPair.ts';
+import { countUses } from './countUses.ts';
 
 /** How the money of every action is divided among the pairs, and what the pairs are worth then. Chosen for one belief, valid for all. */
 export interface PairBudgets {
-  /** (pair * PLACES + place) * GRID + point: certified values per unit of the second member, see `valueAt`. */
+  /** (pair * PAIR_STATES + state) * GRID + point: certified values per unit of the second member, see `interpolate`. */
   readonly values: Float64Array;
   /** pair * REMEMBERED + at: position of a test that is remembered once it is done, or -1. */
   readonly remembered: Int32Array;
@@ -59,13 +59,13 @@ export function* pairBudgetsInTurns(game: PairGame, rounds?: number): Turns<Pair
   const { weight, first, second, pools, tests, access, budget, budgetAfter } = game;
   const count = weight.length;
   const worthOf = new Float64Array(first.length);
-  let alive = Int32Array.from(first, (_, p) => p);
+  let remaining = Int32Array.from(first, (_, p) => p);
   const work = createPairWork(game);
   const logs = weight.map(Math.log);
   const money = new Float64Array(2 * pools.length);
   const share = new Float64Array(2 * pools.length);
   const use = new Float64Array(pools.length);
-  const values = new Float64Array(first.length * PLACES * GRID);
+  const values = new Float64Array(first.length * PAIR_STATES * GRID);
   let shares = firstShares(game);
   let surcharge = tests.map(() => new Float64Array(count));
   let parts = access.map(({ behind }) => behind.map(() => new Float64Array(count).fill(1 / behind.length)));
@@ -98,9 +98,9 @@ export function* pairBudgetsInTurns(game: PairGame, rounds?: number): Turns<Pair
   };
   const worthNow = (): number => {
     let sum = 0;
-    for (const p of alive) {
+    for (const p of remaining) {
       const [a, b] = [first[p]!, second[p]!];
-      worthOf[p] = valueAt(values, p * PLACES * GRID, weight[a]!, weight[b]!, logs[a]! - logs[b]!);
+      worthOf[p] = interpolate(values, p * PAIR_STATES * GRID, weight[a]!, weight[b]!, logs[a]! - logs[b]!);
       sum += worthOf[p]!;
     }
     for (const row of surcharge) for (let h = 0; h < count; h += 1) sum -= row[h]! * weight[h]!;
@@ -135,68 +135,69 @@ export function* pairBudgetsInTurns(game: PairGame, rounds?: number): Turns<Pair
   let solved = 0;
   for (let round = 0; ; round += 1) {
     fillPools();
-    for (const p of alive) {
+    for (const p of remaining) {
       solvePair(game, p, money, work, values, ROUGH);
       if (isTurnOver()) yield;
     }
-    solved += alive.length;
+    solved += remaining.length;
     const worth = worthNow();
     if (worth > best.worth)
       best = { worth, shares: shares.slice(), surcharge: copy(surcharge), parts: parts.map(copy) };
     if (round + 1 >= (rounds ?? (solved < ROUNDS.pairs ? ROUNDS.most : ROUNDS.least))) break;
     use.fill(0);
-    for (const p of alive) {
-      usesOfPair(game, p, share, work, use);
+    for (const p of remaining) {
+      countUses(game, p, share, work, use);
       if (isTurnOver()) yield;
     }
     if (round === REMEMBERS_AFTER) {
-      const { tests: most } = REMEMBERED_BY.find(({ pairs }) => alive.length <= pairs)!;
-      for (const p of alive) rememberMostUsed(game, p, most, use, work);
+      const { tests: most } = REMEMBERED_BY.find(({ pairs }) => remaining.length <= pairs)!;
+      for (const p of remaining) rememberMostUsed(game, p, most, use, work);
     }
-    if (round === THINNED_AFTER && alive.length > FEW) alive = letGo(game, alive, worthOf, shares, values);
+    if (round === THINNED_AFTER && remaining.length > FEW)
+      remaining = dropWorthless(game, remaining, worthOf, shares, values);
     climb(STEP / Math.sqrt(1 + round / SLOWER_EVERY));
   }
   ({ shares, surcharge, parts } = best);
   fillPools();
-  for (const p of alive) {
+  for (const p of remaining) {
     solvePair(game, p, money, work, values, FINE);
     certifyPair(game, p, money, work, values);
     if (isTurnOver()) yield;
   }
-  const owed = new Float64Array(budget.length);
-  for (const p of alive) {
-    oweFaint(game, p, work, values, owed);
+  const charges = new Float64Array(budget.length);
+  for (const p of remaining) {
+    chargeWeakTests(game, p, work, values, charges);
     if (isTurnOver()) yield;
   }
-  surcharge.forEach((row, at) => row.forEach((_, h) => (row[h]! += owed[at * count + h]!)));
+  surcharge.forEach((row, at) => row.forEach((_, h) => (row[h]! += charges[at * count + h]!)));
   const remembered = new Int32Array(first.length * REMEMBERED).fill(-1);
-  for (const p of alive) {
-    for (let claim = game.claimsOf[p]!; claim < game.claimsOf[p + 1]!; claim += 1) {
-      const at = work.memory[claim]!;
-      if (at >= 0) remembered[p * REMEMBERED + at] = Math.floor(pools[2 * claim]! / count);
+  for (const p of remaining) {
+    for (let action = game.actionsOf[p]!; action < game.actionsOf[p + 1]!; action += 1) {
+      const at = work.memory[action]!;
+      if (at >= 0) remembered[p * REMEMBERED + at] = Math.floor(pools[2 * action]! / count);
     }
   }
   return { values, remembered, testSurcharge: surcharge, accessPart: parts, worth: worthNow() };
 }
 
 /** Pairs worth next to nothing cost as much time as others: they lose all shares. Returns those that stay. */
-function letGo(
-  { claimsOf }: PairGame,
-  alive: Int32Array<ArrayBuffer>,
+function dropWorthless(
+  { actionsOf }: PairGame,
+  remaining: Int32Array<ArrayBuffer>,
   worthOf: Float64Array,
   shares: Float64Array,
   values: Float64Array,
 ): Int32Array<ArrayBuffer> {
-  const total = alive.reduce((sum, p) => sum + worthOf[p]!, 0);
+  const total = remaining.reduce((sum, p) => sum + worthOf[p]!, 0);
   let left = KEPT_SHARE * total;
-  const kept = alive
+  const kept = remaining
     .toSorted((p, q) => worthOf[q]! - worthOf[p]!)
     .filter((p) => {
       const isKept = left > 0;
       left -= worthOf[p]!;
       if (!isKept) {
-        shares.fill(0, 2 * claimsOf[p]!, 2 * claimsOf[p + 1]!);
-        values.fill(0, p * PLACES * GRID, (p + 1) * PLACES * GRID);
+        shares.fill(0, 2 * actionsOf[p]!, 2 * actionsOf[p + 1]!);
+        values.fill(0, p * PAIR_STATES * GRID, (p + 1) * PAIR_STATES * GRID);
       }
       return isKept;
     });
@@ -204,11 +205,11 @@ function letGo(
 }
 
 /** Whoever is confused with something probable needs more. */
-function firstShares({ weight, kind, pools, budget }: PairGame): Float64Array {
+function firstShares({ weight, effect, pools, budget }: PairGame): Float64Array {
   const count = weight.length;
   const sums = new Float64Array(budget.length);
   const shares = Float64Array.from(pools, (pool, i) => {
-    if (kind[i >> 1] === CLAIM.faint) return 0;
+    if (effect[i >> 1] === EFFECT.weakTest) return 0;
     const share = Math.sqrt(weight[pools[i ^ 1]! % count]!);
     sums[pool]! += share;
     return share;

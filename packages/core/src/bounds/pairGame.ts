@@ -6,32 +6,32 @@ import { makePerfectInformation } from './makePerfectInformation.ts';
 import { repairSlack } from './repairSlack.ts';
 import { accessShares, type AccessShare } from './shareAccess.ts';
 
-/** What a claim's action does to a pair: a test tells its members apart; a repair that failed leaves one of them less probable; everything
- * else ends the confusion. Faint tests hardly speak about the pair: they have no share of the money, what they lower is paid back. */
-export const CLAIM = { test: 0, triesFirst: 1, triesSecond: 2, ends: 3, faint: 4 } as const;
+/** What an action does to a pair: a test tells its members apart; a repair that failed leaves one of them less probable; everything else
+ * ends the confusion. Weak tests hardly tell the members apart: they have no share of the money, what they lower is paid back. */
+export const EFFECT = { test: 0, triesFirst: 1, triesSecond: 2, ends: 3, weakTest: 4 } as const;
 /** Phases of a pair: nothing tried yet that may cure a member, something for the first, something for the second. After both, the bound
  * charges for the pair no more. */
 export const PHASES = 3;
 
-/** Pairs of configurations of different causes, each with the actions that can tell it apart or end it. Flat lists: pair -> its claims
- * -> their taps. A claim is what one action may take from the budgets of both members; what an action may take of a configuration's
- * money in all pairs together is a pool. */
+/** Pairs of configurations of different causes, each with the actions that can tell it apart or end it. Flat lists: pair -> its actions
+ * -> their results. An action of a pair has a share of the budgets of both members; what an action of the problem may take of a
+ * configuration's money in all pairs together is a pool. */
 export interface PairGame {
   /** Probabilities of the configurations at the start, positive. */
   readonly weight: Float64Array;
   readonly first: Int32Array;
   readonly second: Int32Array;
-  /** pair -> its first claim; one entry more than pairs. Tests stand before repairs and the referral. */
-  readonly claimsOf: Int32Array;
-  /** claim -> one of `CLAIM`. */
-  readonly kind: Uint8Array;
-  /** claim -> phases in which it is to be chosen from, as bits. */
+  /** pair -> its first action; one entry more than pairs. Tests stand before repairs and the referral. */
+  readonly actionsOf: Int32Array;
+  /** action -> one of `EFFECT`. */
+  readonly effect: Uint8Array;
+  /** action -> phases in which it is to be chosen from, as bits. */
   readonly phases: Uint8Array;
-  /** claim -> pool of the first member, pool of the second. */
+  /** action -> pool of the first member, pool of the second. */
   readonly pools: Int32Array;
-  /** claim -> its first tap; one entry more than claims. Those of a test stay in the phase, those of a repair lead to the phase of the
+  /** action -> its first result; one entry more than actions. Those of a test stay in the phase, those of a repair lead to the phase of the
    * member it touched; a repair without any ends the confusion. */
-  readonly tapsOf: Int32Array;
+  readonly resultsOf: Int32Array;
   /** A result moves the odds by `shift` points and a fraction; weights of both neighbours, times the result's probability. */
   readonly shift: Int16Array;
   readonly lower: Float64Array;
@@ -50,8 +50,8 @@ export const PAIRS_PER_TURN = 100;
 const PARTNERS = 8;
 // Weights are relative: what is ruled out must not divide by zero.
 const LEAST_WEIGHT = 1e-12;
-// Total variation below which a test is faint.
-const FAINT = 0.03;
+// Total variation below which a test is weak.
+const WEAK = 0.03;
 
 interface Asked {
   readonly test: number;
@@ -83,33 +83,33 @@ export function* compilePairGameInTurns(problem: DecisionProblem): Turns<PairGam
     return start.tried.includes(repair) ? [] : [{ repair, success, slack: slack[repair]! }];
   });
 
-  const actions = tests.length + repairs.length + 1;
-  const budget = new Float64Array(actions * count);
-  const budgetAfter = new Float64Array(actions * count);
+  const actionCount = tests.length + repairs.length + 1;
+  const budget = new Float64Array(actionCount * count);
+  const budgetAfter = new Float64Array(actionCount * count);
   const knowing = makePerfectInformation(problem)(0, start.tried);
   for (let h = 0; h < count; h += 1) {
     const c = cause[h]!;
-    const put = (action: number, fresh: number, again: number): void => {
-      budget[action * count + h] = finite(fresh);
-      budgetAfter[action * count + h] = finite(again);
+    const put = (row: number, fresh: number, again: number): void => {
+      budget[row * count + h] = finite(fresh);
+      budgetAfter[row * count + h] = finite(again);
     };
     tests.forEach(({ cost }, at) => put(at, cost, cost));
     repairs.forEach((repair, at) => put(tests.length + at, repair.slack.fresh[c]!, repair.slack.again[c]!));
     // once a repair failed none may be left but the referral, which perfect information accounts for then
-    put(actions - 1, Math.max(0, repairFacts.referralCost[c]! - knowing[c]!), 0);
+    put(actionCount - 1, Math.max(0, repairFacts.referralCost[c]! - knowing[c]!), 0);
   }
 
   const chosen = yield* choosePairs(weight, cause, tests);
-  const claimsOf = [0];
-  const kind: number[] = [];
+  const actionsOf = [0];
+  const effect: number[] = [];
   const phases: number[] = [];
   const pools: number[] = [];
-  const tapsOf = [0];
+  const resultsOf = [0];
   const shift: number[] = [];
   const lower: number[] = [];
   const upper: number[] = [];
   /** Moves the odds by a factor, with `chance` per unit of the second member; nothing is left where that leads off the grid. */
-  const tap = (logOdds: number, chance: number): void => {
+  const addResult = (logOdds: number, chance: number): void => {
     const points = logOdds / SPACING;
     const whole = Math.floor(points);
     if (!(whole >= -MARGIN && whole < MARGIN)) return;
@@ -119,45 +119,45 @@ export function* compilePairGameInTurns(problem: DecisionProblem): Turns<PairGam
     upper.push(chance * up);
   };
   for (const [a, b] of chosen) {
-    const claim = (action: number, of: number, possible: number): void => {
-      pools.push(action * count + a, action * count + b);
-      tapsOf.push(shift.length);
-      kind.push(of);
+    const addAction = (row: number, what: number, possible: number): void => {
+      pools.push(row * count + a, row * count + b);
+      resultsOf.push(shift.length);
+      effect.push(what);
       phases.push(possible);
     };
     tests.forEach(({ rows, outcomes }, at) => {
-      const told = lost(rows, outcomes, a, b);
-      if (told === 0) return;
+      const difference = totalVariation(rows, outcomes, a, b);
+      if (difference === 0) return;
       for (let o = 0; o < outcomes; o += 1) {
         const [p, q] = [rows[a * outcomes + o]!, rows[b * outcomes + o]!];
-        if (p > 0 && q > 0) tap(Math.log(p / q), q);
+        if (p > 0 && q > 0) addResult(Math.log(p / q), q);
       }
-      if (told < FAINT) claim(at, CLAIM.faint, 0);
-      else claim(at, CLAIM.test, 0b111);
+      if (difference < WEAK) addAction(at, EFFECT.weakTest, 0);
+      else addAction(at, EFFECT.test, 0b111);
     });
     repairs.forEach(({ success, slack: { again } }, at) => {
       const [forFirst, forSecond] = [success[cause[a]!]!, success[cause[b]!]!];
       if (forFirst === 0 && forSecond === 0) return;
       const possible =
         0b001 + (again[cause[a]!] === Infinity ? 0 : 0b010) + (again[cause[b]!] === Infinity ? 0 : 0b100);
-      if (forSecond === 0) tap(Math.log(1 - forFirst), 1);
-      if (forFirst === 0) tap(-Math.log(1 - forSecond), 1 - forSecond);
-      const of = forSecond === 0 ? CLAIM.triesFirst : forFirst === 0 ? CLAIM.triesSecond : CLAIM.ends;
-      claim(tests.length + at, of, possible);
+      if (forSecond === 0) addResult(Math.log(1 - forFirst), 1);
+      if (forFirst === 0) addResult(-Math.log(1 - forSecond), 1 - forSecond);
+      const what = forSecond === 0 ? EFFECT.triesFirst : forFirst === 0 ? EFFECT.triesSecond : EFFECT.ends;
+      addAction(tests.length + at, what, possible);
     });
-    claim(actions - 1, CLAIM.ends, 0b111);
-    claimsOf.push(tapsOf.length - 1);
-    if (claimsOf.length % PAIRS_PER_TURN === 0) yield;
+    addAction(actionCount - 1, EFFECT.ends, 0b111);
+    actionsOf.push(resultsOf.length - 1);
+    if (actionsOf.length % PAIRS_PER_TURN === 0) yield;
   }
   return {
     weight,
     first: Int32Array.from(chosen, ([a]) => a),
     second: Int32Array.from(chosen, ([, b]) => b),
-    claimsOf: Int32Array.from(claimsOf),
-    kind: Uint8Array.from(kind),
+    actionsOf: Int32Array.from(actionsOf),
+    effect: Uint8Array.from(effect),
     phases: Uint8Array.from(phases),
     pools: Int32Array.from(pools),
-    tapsOf: Int32Array.from(tapsOf),
+    resultsOf: Int32Array.from(resultsOf),
     shift: Int16Array.from(shift),
     lower: Float64Array.from(lower),
     upper: Float64Array.from(upper),
@@ -179,7 +179,7 @@ function finite(money: number): number {
 }
 
 /** Total variation of two rows. */
-function lost(rows: Float64Array, outcomes: number, a: number, b: number): number {
+function totalVariation(rows: Float64Array, outcomes: number, a: number, b: number): number {
   let sum = 0;
   for (let o = 0; o < outcomes; o += 1) sum += Math.max(0, rows[a * outcomes + o]! - rows[b * outcomes + o]!);
   return sum;

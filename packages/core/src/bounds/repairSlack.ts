@@ -36,7 +36,7 @@ export function repairSlack(problem: DecisionProblem): readonly RepairSlack[] {
   }));
   const costFrom = problem.repairs.map((_, repair) => openings?.map((open) => repairFacts.costFrom(repair, open)));
   for (let c = 0; c < causes.length; c += 1) {
-    for (const failed of subsets(left.filter((repair) => success[repair]![c]! > 0))) {
+    for (const failed of subsetsOf(left.filter((repair) => success[repair]![c]! > 0))) {
       const tried = [...start.tried, ...failed];
       const closed = costOf(c, 0, tried);
       const before = openings?.map((open) => costOf(c, open, tried));
@@ -48,7 +48,7 @@ export function repairSlack(problem: DecisionProblem): readonly RepairSlack[] {
         if (openings === undefined) least = chance === 0 ? repairFacts.costFrom(repair, -1) : 0;
         else {
           openings.forEach((open, at) => {
-            const shared = priceOf(accessCost, repairAccess[repair]! & ~open & ~start.open & ~profiting[c]!);
+            const shared = accessPrice(accessCost, repairAccess[repair]! & ~open & ~start.open & ~profiting[c]!);
             least = Math.min(least, costFrom[repair]![at]! - shared + after - before![at]!);
           });
         }
@@ -60,11 +60,11 @@ export function repairSlack(problem: DecisionProblem): readonly RepairSlack[] {
   return slacks;
 }
 
-function subsets(of: readonly number[]): readonly (readonly number[])[] {
+function subsetsOf(of: readonly number[]): readonly (readonly number[])[] {
   return of.reduce<readonly (readonly number[])[]>((sets, one) => [...sets, ...sets.map((set) => [...set, one])], [[]]);
 }
 
-function priceOf(accessCost: Float64Array, bits: number): number {
+function accessPrice(accessCost: Float64Array, bits: number): number {
   let price = 0;
   for (let bit = 0; bit < accessCost.length; bit += 1) if ((bits & (1 << bit)) !== 0) price += accessCost[bit]!;
   return price;

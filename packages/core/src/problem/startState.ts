@@ -2,7 +2,7 @@ import type { DecisionState, EvidenceSet, Limits, StepCost } from './decisionPro
 
 const NOTHING: StepCost = { money: 0, minutes: 0 };
 
-/** The place a decision problem starts from: nothing spent, no result known beyond the posterior. */
+/** The state a decision problem starts from: nothing spent, no result known beyond the posterior. */
 export function startState(parts: {
   readonly evidence: EvidenceSet;
   readonly posterior: Float64Array;

@@ -13,7 +13,7 @@ import { makeTruthOfProblem } from './makeTruthOfProblem.ts';
 const TRIES = 2000;
 
 /** The world as a model says, from given facts on: a case is a cause with a state of every mechanism, drawn once; a test then shows an
- * outcome given these alone, which is a look into its table. The same distribution as `makeTruthOfProblem`, without a sweep per place.
+ * outcome given these alone, which is a look into its table. The same distribution as `makeTruthOfProblem`, without a sweep per state.
  *
  * What is on record is respected by rejection (von Neumann 1951); where it is too rare for that, outcomes are drawn given the cause and all
  * results instead.

@@ -3,7 +3,7 @@ import { drawIndex } from './drawIndex.ts';
 import type { Truth } from './truth.ts';
 
 /** The world exactly as a decision problem says: outcomes are drawn given the cause and all results so far. Exact for any problem; each
- * place costs a look at its outcome table. */
+ * state costs a look at its outcome table. */
 export function makeTruthOfProblem(problem: DecisionProblem, id = 'as-believed'): Truth {
   const { start, tests, repairFacts, repairAccess } = problem;
   return {

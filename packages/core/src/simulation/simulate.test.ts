@@ -78,7 +78,7 @@ describe('simulated cases', () => {
     expect(parts.filter((rows) => rows.length > 0).length).toBeGreaterThan(1);
   });
 
-  test('ask the policy once per place, however many cases pass it', () => {
+  test('ask the policy once per state, however many cases pass it', () => {
     const asked: string[] = [];
     const { policy } = exactDynamicProgramming.solve(problem);
     const decide: typeof policy = (state) => {

@@ -25,16 +25,16 @@ export interface SimulationPlan {
   readonly first?: number;
   readonly cases: number;
   readonly seed: number;
-  /** Only a share of the cases, for a worker: those that come to this one of `of` parts of the tree of places. All parts together are
+  /** Only a share of the cases, for a worker: those that come to this one of `of` parts of the tree of states. All parts together are
    * exactly the whole. Default: everything. */
   readonly part?: { readonly index: number; readonly of: number };
   /** Access bits whose opening counts as opening the engine. Default: none. */
   readonly bigAccess?: number;
 }
 
-// Places before the problem is prepared again: each remembers its likelihoods, some 50 kB.
+// States before the problem is prepared again: each remembers its likelihoods, some 50 kB.
 const REMEMBERED = 400;
-// Steps after which cases belong to a part; the few places before it are visited for every part.
+// Steps after which cases belong to a part; the few states before it are visited for every part.
 const COMMON_STEPS = 3;
 // Numbers of repairs and tests must not share a draw.
 const REPAIR_DRAWS = 1 << 16;
@@ -50,7 +50,7 @@ interface RunningCase {
   readonly count: { -readonly [K in Counted]: number };
 }
 
-interface Place {
+interface SharedState {
   readonly state: DecisionState;
   readonly steps: number;
   readonly cases: readonly RunningCase[];
@@ -70,7 +70,7 @@ const planSchema = z.strictObject({
 });
 
 /** Draws cases and runs a policy on them: a pure generator, so that a worker can stop, count and report between cases. All cases walk
- * down the tree of places together: belief, predictives and decision of a place are made once for all cases that come through it,
+ * down the tree of states together: belief, predictives and decision of a state are made once for all cases that come through it,
  * whatever world they happen in, and are let go of when the last one has passed. Rows come in the order of the tree, not of the numbers.
  *
  * A case depends on the seed and its number alone: its cause, the state of its engine and what each test and repair would show are the
@@ -89,9 +89,9 @@ function* walk(plan: SimulationPlan): Generator<CaseRun> {
   const { policy, prepare, bigAccess = 0, part = { index: 0, of: 1 } } = plan;
   let { problem, decide } = prepare();
   let fresh = 0;
-  const stack: Place[] = [{ state: problem.start, steps: 0, cases: drawCases(plan, problem) }];
-  for (let place = stack.pop(); place !== undefined; place = stack.pop()) {
-    const { state, steps, cases } = place;
+  const stack: SharedState[] = [{ state: problem.start, steps: 0, cases: drawCases(plan, problem) }];
+  for (let shared = stack.pop(); shared !== undefined; shared = stack.pop()) {
+    const { state, steps, cases } = shared;
     const isMine = steps > COMMON_STEPS || hashText(state.key) % part.of === part.index;
     if (steps === COMMON_STEPS && !isMine) continue;
     if (fresh === REMEMBERED) {

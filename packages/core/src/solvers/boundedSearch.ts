@@ -25,16 +25,16 @@ const QUICK_STEPS = 20;
 // Two costs closer than this share are the same to a person who pays them.
 const SAME = 1e-9;
 // By turns: along the least lower bounds (to raise the bound), and along good plans, with this much curiosity for neglected ones. The
-// curiosity is a share of the distance between a place's bounds.
+// curiosity is a share of the distance between a state's bounds.
 const TURNS = ['bound', 0, 0.05, 0.15, 0.05, 0] as const;
 type Turn = (typeof TURNS)[number];
 
-/** Anytime search between bounds: every place has a cost below which no policy can fall and the cost of a plan that exists; the search
+/** Anytime search between bounds: every state has a cost below which no policy can fall and the cost of a plan that exists; the search
  * widens the tree where the two are furthest apart along the most promising actions, until they meet or the budget ends. Returns a plan
  * with its certified gap at any time.
  *
- * One step examines one place: all its actions, with bounds for everything they lead to; the stronger bound, which takes time, only along
- * the least lower bounds. Places reached on different ways are shared. Default: 300 steps.
+ * One step examines one state: all its actions, with bounds for everything they lead to; the stronger bound, which takes time, only along
+ * the least lower bounds. States reached on different ways are shared. Default: 300 steps.
  * Source: AO*, Martelli & Montanari 1973, IJCAI 3:1-11; trials down the most promising action towards the largest weighted excess:
  * Smith & Simmons 2004, UAI 20:520-527 (heuristic search value iteration). Turns that refine plans are ours. */
 export const boundedSearch: Solver = makeSolver('bounded-search', (problem, options) =>
@@ -139,7 +139,7 @@ function actionOf({ plan }: Pick<SearchNode, 'plan'>): Action {
   return isOption(plan) ? plan.action : firstOf(plan);
 }
 
-/** The way down to the next place to examine; it ends at an examined one where no doubt is left. */
+/** The way down to the next state to examine; it ends at an examined one where no doubt is left. */
 function descend(root: SearchNode, turn: Turn): SearchNode[] {
   const path = [root];
   for (;;) {

@@ -10,7 +10,7 @@ const optionsSchema = z.strictObject({
   leastProbability: z.optional(optionSchemas.number(0, 1)),
 });
 
-/** Exact expected cost of following a policy from the start (or from `from`), in the problem's currency. Walks every place the policy
+/** Exact expected cost of following a policy from the start (or from `from`), in the problem's currency. Walks every state the policy
  * reaches with at least `leastProbability` (default 0); what is reached more rarely counts as handed on, so the figure stays that of a
  * feasible plan.
  * The policy must end: every test and repair is taken at most once, so any policy of allowed actions does.

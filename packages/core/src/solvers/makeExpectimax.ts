@@ -20,7 +20,7 @@ interface Found {
 export interface ExpectimaxOptions {
   /** Tests and repairs looked ahead, at least 1. */
   readonly depth: number;
-  /** Actions followed deeper at each place, best one-step values first. Default 6. */
+  /** Actions followed deeper at each state, best one-step values first. Default 6. */
   readonly width?: number;
 }
 
@@ -31,8 +31,8 @@ const optionsSchema = z.strictObject({
 
 /** Looks `depth` actions ahead, as if only repairs without tests came after. Beliefs reached on different ways are looked at once; only
  * the `width` most promising actions are followed deeper, so a pair of tests that only pay together can be missed when narrow.
- * `upperBound` is the exact cost of the plan made at the start; its policy plans anew at every place.
- * `steps` bounds the places examined (default: none); beyond it the sequence of repairs stands.
+ * `upperBound` is the exact cost of the plan made at the start; its policy plans anew at every state.
+ * `steps` bounds the states examined (default: none); beyond it the sequence of repairs stands.
  * @throws OptionError
  * Source: averaging out and folding back, Raiffa 1968; expectimax, Michie 1966. Pruning by one-step value is ours. */
 export function makeExpectimax(look: ExpectimaxOptions): Solver {

@@ -5,8 +5,8 @@ import { searchInTurns } from './boundedSearch.ts';
 import { makeSolver, type Solution, type Solver } from './solver.ts';
 import type { Turns } from '../turns/turns.ts';
 
-/** Bounded search anew at every place, a few steps each, with the bound of perfect information: what somebody does who asks again after
- * every result. `upperBound` is the cost of the first plan; `steps` is the budget at every place (default 12).
+/** Bounded search anew at every state, a few steps each, with the bound of perfect information: what somebody does who asks again after
+ * every result. `upperBound` is the cost of the first plan; `steps` is the budget at every state (default 12).
  * Source: see `boundedSearch`. */
 export const replanning: Solver = makeSolver('replanning', function* (problem, { steps = 12, signal }) {
   const options = signal === undefined ? { steps } : { steps, signal };

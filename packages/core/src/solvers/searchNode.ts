@@ -2,14 +2,14 @@ import type { Action } from '../problem/action.ts';
 import type { DecisionState } from '../problem/decisionProblem.ts';
 import type { RepairSequence } from '../repairs/planRepairs.ts';
 
-/** A place in the search: what its optimum lies between. Mutable, private to one search. */
+/** A state in the search: what its optimum lies between. Mutable, private to one search. */
 export interface SearchNode {
   readonly state: DecisionState;
   lower: number;
   upper: number;
   /** What reaches `upper`: the sequence of repairs from here, or an option. */
   plan: RepairSequence | SearchOption;
-  /** What can be done, unless it cannot be best any more; `undefined` before the place was examined. */
+  /** What can be done, unless it cannot be best any more; `undefined` before the state was examined. */
   options: SearchOption[] | undefined;
   /** Whether the stronger bound was asked here. */
   isStrong: boolean;

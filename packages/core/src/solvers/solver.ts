@@ -7,12 +7,12 @@ import type { Turns } from '../turns/turns.ts';
 import type { Action } from '../problem/action.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 
-/** What to do at any place a plan can reach. */
+/** What to do at any state a plan can reach. */
 export type Policy = (state: DecisionState) => Action;
 
 /** How long a solver may work, and whom it tells. */
 export interface SolverOptions {
-  /** Places examined at most. Each solver states its default. */
+  /** States examined at most. Each solver states its default. */
   readonly steps?: number;
   /** Looked at after every step; ends with the best answer so far. */
   readonly signal?: Cancel;

@@ -1,7 +1,7 @@
 import type { Plan } from '../../plan/plan.ts';
 import type { Language } from '../languages/language.ts';
 
-/** How good a plan is at least: what no plan can cost less than. @param examined places of the search it comes from. */
+/** How good a plan is at least: what no plan can cost less than. @param examined states of the search it comes from. */
 export function sentenceForBound(
   { certifiedGap, lowerBound }: Pick<Plan, 'certifiedGap' | 'lowerBound'>,
   examined: number,
