@@ -37,8 +37,6 @@ export const rooms: Readonly<Record<string, Rooms>> = {
     codes: ['errors', 'validation', 'compiled', 'reading', 'evidence'],
     explanation: ['validation', 'compiled', 'evidence', 'belief'],
     diagnosability: ['errors', 'validation', 'model', 'compiled', 'cost'],
-    session: ['errors', 'validation', 'model', 'compiled', 'reading', 'evidence', 'cost'],
-    caseFile: ['errors', 'validation', 'model', 'compiled', 'session'],
     'words/languages/en/formats': ['cost'],
     'words/languages/en': ['words', 'codes'],
     'words/languages': [
@@ -63,7 +61,6 @@ export const rooms: Readonly<Record<string, Rooms>> = {
       'words/languages/de/formats',
       'words/languages/de/problems',
     ],
-    entries: ['model', 'session'],
     turns: ['validation'],
     bounds: ['validation', 'repairs', 'problem', 'turns'],
     solvers: ['validation', 'belief', 'repairs', 'problem', 'turns', 'bounds'],
@@ -80,6 +77,9 @@ export const rooms: Readonly<Record<string, Rooms>> = {
       'problem',
       'turns',
     ],
+    session: ['errors', 'validation', 'model', 'compiled', 'reading', 'evidence', 'belief', 'cost', 'advice'],
+    caseFile: ['errors', 'validation', 'model', 'compiled', 'session'],
+    entries: ['model', 'session'],
     doubt: [
       'validation',
       'distributions',

@@ -193,6 +193,7 @@ export { canRedo, canUndo, redo, undo } from './session/undo.ts';
 export { engineOf } from './session/engineOf.ts';
 export { factsOf } from './session/factsOf.ts';
 export { circumstancesOf } from './session/circumstancesOf.ts';
+export { caseNow, type CaseNow } from './session/caseNow.ts';
 export { costsSoFar, type CaseCosts } from './session/costsSoFar.ts';
 export { saveCase } from './caseFile/saveCase.ts';
 export { loadCase } from './caseFile/loadCase.ts';

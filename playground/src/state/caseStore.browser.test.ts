@@ -25,10 +25,10 @@ test('one more result asks the kernel once on the page itself, after two results
     const store = createCaseStore({ ...shipped, compiled }, loadCase(compiled, document), () => undefined);
     const { belief } = store.now;
     // what the moments say does not matter here, only that they are known
-    store.takeTrail({ facts: belief.facts, moments: Array.from({ length: results + 1 }, () => belief) });
+    store.takeHistory({ facts: belief.facts, moments: Array.from({ length: results + 1 }, () => belief) });
     sweeps = 0;
     expect(store.record(event(results))).toBe(true);
-    expect(store.now.trail?.moments).toHaveLength(results + 2);
+    expect(store.now.history?.moments).toHaveLength(results + 2);
     return sweeps;
   };
   expect([asked(2), asked(200)]).toEqual([1, 1]);

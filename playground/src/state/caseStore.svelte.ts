@@ -1,37 +1,26 @@
 import {
-  type Advice,
-  type Belief,
   type CaseEvent,
-  type CaseState,
-  type Circumstances,
+  type CaseNow,
   FaultoddsError,
   type Problem,
   type Session,
   canRedo,
   canUndo,
+  caseNow,
   caseState,
-  circumstancesOf,
-  factsOf,
-  advise,
   recordEvent,
   redo,
   undo,
-  beliefOf,
 } from '@faultodds/core';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
-import { type Trail, trailTo } from './trail.ts';
+import { type RankingHistory, extendHistory } from './rankingHistory.ts';
 
-/** A case and everything core says about it, all of one moment. */
-export interface Snapshot {
-  readonly session: Session;
-  readonly state: CaseState;
-  readonly circumstances: Required<Circumstances>;
-  readonly belief: Belief;
-  readonly advice: Advice;
+/** A case as it is now, with how its ranking came about. */
+export interface CaseOnPage extends CaseNow {
   /** How the ranking came about; null while that is being worked out. */
-  readonly trail: Trail | null;
+  readonly history: RankingHistory | null;
 }
 
 /** Something that went wrong, and what is to be done about it. */
@@ -42,7 +31,7 @@ export interface Trouble {
 
 /** The open case. Every change goes through it; a change that core refuses leaves everything as it was and is reported. */
 export interface CaseStore {
-  readonly now: Snapshot;
+  readonly now: CaseOnPage;
   readonly trouble: Trouble | null;
   /** What a screen reader is told after a change. */
   readonly said: string;
@@ -52,31 +41,27 @@ export interface CaseStore {
   undo(): void;
   redo(): void;
   open(session: Session): void;
-  /** Takes the trail of this case, or of the beginning of it, that was worked out elsewhere. */
-  takeTrail(trail: Trail): void;
+  /** Takes the history of this case, or of the beginning of it, that was worked out elsewhere. */
+  takeHistory(history: RankingHistory): void;
   report(trouble: Trouble | null): void;
 }
 
-/** Asks core everything about a case. @param earlier a trail it may share a part of.
+/** Asks core everything about a case. @param earlier a history it may share a part of.
  * @throws EvidenceError when the evidence contradicts itself. */
-export function evaluate(knowledge: Knowledge, session: Session, earlier: Trail | null = null): Snapshot {
-  const state = caseState(session);
-  const facts = factsOf(state);
-  const belief = beliefOf(knowledge.compiled, facts);
-  const circumstances = circumstancesOf(knowledge.compiled, state);
-  const advice = advise(knowledge.compiled, belief, circumstances);
-  return { session, state, circumstances, belief, advice, trail: trailTo(knowledge, belief, earlier) };
+export function caseOnPage(knowledge: Knowledge, session: Session, earlier: RankingHistory | null = null): CaseOnPage {
+  const now = caseNow(knowledge.compiled, session);
+  return { ...now, history: extendHistory(knowledge, now.belief, earlier) };
 }
 
 /** Makes the store of the open case. @param onchange called with every session that becomes the open one. */
 export function createCaseStore(knowledge: Knowledge, first: Session, onchange: (session: Session) => void): CaseStore {
-  let now = $state.raw(evaluate(knowledge, first));
+  let now = $state.raw(caseOnPage(knowledge, first));
   let trouble = $state.raw<Trouble | null>(null);
   let said = $state('');
 
   function become(session: Session, sentence: (leader: string, chance: string) => string): boolean {
     try {
-      now = evaluate(knowledge, session, now.trail);
+      now = caseOnPage(knowledge, session, now.history);
     } catch (error) {
       trouble = troubleOf(error, t.problem.refused);
       return false;
@@ -123,9 +108,9 @@ export function createCaseStore(knowledge: Knowledge, first: Session, onchange: 
     open(session) {
       become(session, () => t.said.opened(caseState(session).title));
     },
-    takeTrail(trail) {
+    takeHistory(history) {
       const { belief } = now;
-      now = { ...now, trail: trailTo(knowledge, belief, trail) };
+      now = { ...now, history: extendHistory(knowledge, belief, history) };
     },
     report(next) {
       trouble = next;

@@ -6,7 +6,7 @@ import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
 import { rankingWithout } from './rankingWithout.ts';
-import { moveAt, type Trail } from '../state/trail.ts';
+import { moveAt, type RankingHistory } from '../state/rankingHistory.ts';
 import { weightInWords } from './whyView.ts';
 
 /** One column of the picture, read in full. */
@@ -38,10 +38,10 @@ export interface MoverRow {
 }
 
 /** What happened at a column, why, and what the ranking would be without it. @param column id of a column of the picture. */
-export function momentView(knowledge: Knowledge, trail: Trail, column: string): MomentView {
-  const { facts, moments } = trail;
+export function momentView(knowledge: Knowledge, history: RankingHistory, column: string): MomentView {
+  const { facts, moments } = history;
   const at = facts.observations.findIndex(({ id }) => id === column);
-  const step = moveAt(trail, at);
+  const step = moveAt(history, at);
   if (!step) {
     const atCar = column === 'car' && Object.keys(facts.context).length > 0;
     const [heading, text] = atCar ? [t.moment.car, t.moment.carText] : [t.moment.any, t.moment.anyText];

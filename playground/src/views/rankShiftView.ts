@@ -4,7 +4,7 @@ import type { RankShiftColumn, RankShiftLine } from '../figures/rankShift.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
-import type { Trail } from '../state/trail.ts';
+import type { RankingHistory } from '../state/rankingHistory.ts';
 
 /** The rank shift picture with the finding and the table that go with it. */
 export interface RankShiftView {
@@ -22,8 +22,8 @@ const ALWAYS_SHOWN = 5;
 const TABLED = 40;
 
 /** Arranges what core ranked: picks the causes that get a line, never calculates one. */
-export function rankShiftView(knowledge: Knowledge, trail: Trail): RankShiftView {
-  const moments = momentsOf(knowledge, trail);
+export function rankShiftView(knowledge: Knowledge, history: RankingHistory): RankShiftView {
+  const moments = momentsOf(knowledge, history);
   const final = (moments.at(-1) ?? moments[0])!.belief;
   const lined = linedCauses(moments.map(({ belief }) => belief));
   const lines = final.ranking
@@ -45,7 +45,7 @@ export function rankShiftView(knowledge: Knowledge, trail: Trail): RankShiftView
     columns,
     lines,
     others: rest[0] ? t.rankShift.others(rest.length, shortChance(rest[0].probability)) : '',
-    title: finding(knowledge, trail.facts.observations.length === 0 ? final : (trail.moments[0] ?? final), final),
+    title: finding(knowledge, history.facts.observations.length === 0 ? final : (history.moments[0] ?? final), final),
     // made when it is read
     get table() {
       const tabled = moments.slice(-TABLED);
@@ -69,7 +69,7 @@ interface Moment {
   readonly belief: MomentRanking;
 }
 
-function momentsOf(knowledge: Knowledge, { facts, moments }: Trail): Moment[] {
+function momentsOf(knowledge: Knowledge, { facts, moments }: RankingHistory): Moment[] {
   const words = t.rankShift;
   const car = { id: 'car', mark: words.carMark, label: words.car, said: words.car, belief: moments[0]! };
   const any = { id: 'any', mark: words.anyMark, label: words.any, said: words.any, belief: knowledge.anyEngine };

@@ -19,9 +19,9 @@ import {
 import { say } from '../words/say.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
-import type { Snapshot } from '../state/caseStore.svelte.ts';
+import type { CaseOnPage } from '../state/caseStore.svelte.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
-import { moveAt, type Trail } from '../state/trail.ts';
+import { moveAt, type RankingHistory } from '../state/rankingHistory.ts';
 import { type ProvingView, provingView } from './provingView.ts';
 
 /** Everything the report of a case says, in words. */
@@ -69,10 +69,10 @@ export interface ReportStep {
 const RANKED = 8;
 const NAMED = 12;
 
-/** Puts what core says of a case into the order of a report. @param trail how its ranking came about. @param date of the report, in words. */
-export function reportView(knowledge: Knowledge, snapshot: Snapshot, trail: Trail, date: string): ReportView {
+/** Puts what core says of a case into the order of a report. @param history how its ranking came about. @param date of the report, in words. */
+export function reportView(knowledge: Knowledge, now: CaseOnPage, history: RankingHistory, date: string): ReportView {
   const { model, causeLabel } = knowledge;
-  const { belief, advice, state, circumstances, session } = snapshot;
+  const { belief, advice, state, circumstances, session } = now;
   const costs = costsSoFar(knowledge.compiled, session);
   const [first, second, third] = belief.ranking as readonly [RankedCause, ...RankedCause[]];
   const about = knowledge.cause(first.cause);
@@ -105,7 +105,7 @@ export function reportView(knowledge: Knowledge, snapshot: Snapshot, trail: Trai
       one ? [t.report.alternative(causeLabel(one.cause), shortChance(one.probability))] : [],
     ),
     proving,
-    steps: stepsOf(knowledge, snapshot, trail, costs),
+    steps: stepsOf(knowledge, now, history, costs),
     total: t.report.total(say.formatMoney(costs.total.total), say.formatMinutes(costs.total.minutes)),
     advice: sentenceForAdvice(model, advice, say),
     stopping: sentenceForStopping(model, advice, say),
@@ -155,12 +155,12 @@ export function reportView(knowledge: Knowledge, snapshot: Snapshot, trail: Trai
   };
 }
 
-function stepsOf(knowledge: Knowledge, { state }: Snapshot, trail: Trail, costs: CaseCosts): ReportStep[] {
+function stepsOf(knowledge: Knowledge, { state }: CaseOnPage, history: RankingHistory, costs: CaseCosts): ReportStep[] {
   const prices = new Map(costs.steps.map((one) => [one.observation, one.price]));
   return state.observations.map((observation, at) => {
-    const step = moveAt(trail, at);
+    const step = moveAt(history, at);
     const price = prices.get(observation.id);
-    const leader = trail.moments[at + 1]?.ranking[0];
+    const leader = history.moments[at + 1]?.ranking[0];
     const noted = observation.note;
     const { what, outcome } = knowledge.observed(observation);
     const asleep = observation.kind === 'result' ? t.notes.active[observation.faultActive ?? 'yes'] : '';

@@ -3,7 +3,7 @@ import type { WeightRow } from '../figures/weightRow.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
-import { moveAt, type Trail } from '../state/trail.ts';
+import { moveAt, type RankingHistory } from '../state/rankingHistory.ts';
 
 /** What speaks for and against one cause. */
 export interface WhyView {
@@ -22,14 +22,14 @@ const LEAST_PRINTED = 0.05;
 const ROWS = 40;
 
 /** Arranges the weights core found for one cause, in the order of the results. */
-export function whyView(knowledge: Knowledge, trail: Trail, cause: string): WhyView {
-  const { facts, moments } = trail;
+export function whyView(knowledge: Knowledge, history: RankingHistory, cause: string): WhyView {
+  const { facts, moments } = history;
   const start = shortChance(moments[0]?.posterior[cause] ?? 0);
   const end = shortChance(moments.at(-1)?.posterior[cause] ?? 0);
   const weighed = facts.observations.map((observation, at) => ({
     observation,
     at,
-    decibans: moveAt(trail, at)?.weightDecibans[cause] ?? 0,
+    decibans: moveAt(history, at)?.weightDecibans[cause] ?? 0,
   }));
   const weightiest = weighed.toSorted((a, b) => Math.abs(b.decibans) - Math.abs(a.decibans)).slice(0, ROWS);
   const shown = weightiest.toSorted((a, b) => a.at - b.at);

@@ -60,14 +60,14 @@ export async function answerQuestion(
       const { best } = advise(compiled, belief, question.circumstances);
       return tell({ kind: 'trial', answer: { ranking, best } });
     }
-    case 'trail': {
+    case 'history': {
       // no facts with every moment: they would be half the square of the case
       const moments = rankAfterEach(compiled, facts).map(({ posterior, ranking, logProbabilityOfEvidence }) => ({
         posterior,
         ranking,
         logProbabilityOfEvidence,
       }));
-      return tell({ kind: 'trail', answer: moments });
+      return tell({ kind: 'history', answer: moments });
     }
     case 'pairs': {
       const pairs = compileModel(compiled.model, { atMost: 2 });

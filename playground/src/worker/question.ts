@@ -19,7 +19,7 @@ import type {
 
 /** What is answered away from the page because it takes longer than a frame. */
 export type Question =
-  | { readonly kind: 'conflict' | 'toAsk' | 'sensitivity' | 'pairs' | 'trail'; readonly facts: Facts }
+  | { readonly kind: 'conflict' | 'toAsk' | 'sensitivity' | 'pairs' | 'history'; readonly facts: Facts }
   | { readonly kind: 'ranking'; readonly facts: Facts; readonly draws: number }
   | { readonly kind: 'advice'; readonly facts: Facts; readonly circumstances: Circumstances; readonly draws: number }
   | { readonly kind: 'trial'; readonly facts: Facts; readonly circumstances: Circumstances }
@@ -47,7 +47,7 @@ export interface Answers {
   readonly trial: { readonly ranking: readonly RankedCause[]; readonly best?: Advice['best'] };
   readonly plan: PlanSoFar;
   /** Where the ranking stood after the intake facts and after each observation. */
-  readonly trail: readonly MomentRanking[];
+  readonly history: readonly MomentRanking[];
   readonly takes: WhatItTakes;
 }
 

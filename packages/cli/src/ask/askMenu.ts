@@ -1,6 +1,6 @@
 import { canRedo, canUndo, caseState, type Model, type Session } from '@faultodds/core';
 import { labelOf } from '../print/labelOf.ts';
-import type { Standing } from '../print/printStanding.ts';
+import type { CaseReview } from '../print/printCase.ts';
 import type { Choice, Prompter } from '../terminal/prompter.ts';
 
 /** What can be done with a case from the menu. */
@@ -33,12 +33,20 @@ export async function askMenu(
   prompter: Prompter,
   model: Model,
   session: Session,
-  { bestTest, bestRepair }: Standing,
+  { advice: { best } }: CaseReview,
 ): Promise<MenuEntry> {
   const some = caseState(session).observations.length > 0;
   const entries: readonly (readonly [MenuEntry, string, boolean])[] = [
-    ['best-test', `I have done this: ${labelOf(model.tests, bestTest ?? '')}`, bestTest !== undefined],
-    ['best-repair', `I have done this: ${labelOf(model.repairs, bestRepair ?? '')}`, bestRepair !== undefined],
+    [
+      'best-test',
+      `I have done this: ${best.kind === 'test' ? labelOf(model.tests, best.test) : ''}`,
+      best.kind === 'test',
+    ],
+    [
+      'best-repair',
+      `I have done this: ${best.kind === 'repair' ? labelOf(model.repairs, best.repair) : ''}`,
+      best.kind === 'repair',
+    ],
     ['test', 'Another test was done', true],
     ['repair', 'A repair was tried', true],
     ['codes', 'Trouble codes were read', reads(model, ({ id }) => codeTests.includes(id))],

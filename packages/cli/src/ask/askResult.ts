@@ -7,7 +7,7 @@ import type { Desk } from './desk.ts';
 import { foldText } from '../terminal/foldText.ts';
 import { labelOf } from '../print/labelOf.ts';
 import { printCautions } from '../print/printCautions.ts';
-import type { Standing } from '../print/printStanding.ts';
+import type { CaseReview } from '../print/printCase.ts';
 import type { Choice, Prompter } from '../terminal/prompter.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
@@ -19,19 +19,19 @@ export async function askResult(
     compiled,
     session,
     desk,
-    standing,
+    now,
     test: given,
   }: {
     readonly compiled: CompiledModel;
     readonly session: Session;
     readonly desk: Desk;
-    readonly standing: Standing;
+    readonly now: CaseReview;
     readonly test?: string | undefined;
   },
 ): Promise<CaseEvent[] | undefined> {
   const { model } = compiled;
-  const { advice } = standing;
-  const chosen = given ?? (await prompter.find('Which test?', choicesOf(model, standing)));
+  const { advice } = now;
+  const chosen = given ?? (await prompter.find('Which test?', choicesOf(model, now)));
   const test = model.tests.find(({ id }) => id === chosen);
   if (test === undefined) return undefined;
   for (const text of [test.how, ...(test.note === undefined ? [] : [test.note])]) {
@@ -46,7 +46,7 @@ export async function askResult(
 }
 
 /** Tests worth their price first, then those that are not proposed. */
-function choicesOf(model: Model, { advice }: Standing): Choice[] {
+function choicesOf(model: Model, { advice }: CaseReview): Choice[] {
   return [
     ...advice.tests.map((one) => ({
       value: one.test,

@@ -33,7 +33,7 @@ import { paint } from '../terminal/paint.ts';
 import { printAdvice } from '../print/printAdvice.ts';
 import { printNotices } from '../print/printNotices.ts';
 import { printReasons } from '../print/printReasons.ts';
-import { printStanding, standingOf, type Standing } from '../print/printStanding.ts';
+import { printCase, reviewCase, type CaseReview } from '../print/printCase.ts';
 import type { Prompter } from '../terminal/prompter.ts';
 import { readCase } from '../read/readCase.ts';
 import { recoverCase, RECOVERED } from '../keep/recoverCase.ts';
@@ -73,9 +73,9 @@ export async function ask(
   const { model, compiled } = loaded;
   const read = name === undefined ? undefined : await readCase(loaded, name);
   let session = read?.session ?? startCase({ id: 'case-1', title: 'New case' });
-  const circumstances = (): Circumstances => circumstancesWith(compiled, caseState(session), options);
-  const standing = (): Standing => standingOf(compiled, session, circumstances());
-  let now = standing();
+  const circumstances = (): Required<Circumstances> => circumstancesWith(compiled, caseState(session), options);
+  const review = (): CaseReview => reviewCase(compiled, session, circumstances());
+  let now = review();
   let keeping: Keeping =
     options.keep === undefined ? { file: read?.file, saved: session.content } : keepIn(compiled, options.keep, session);
   const desk: Desk = { stated: undefined, told: undefined, guess: engineOf(caseState(session)), typed: new Map() };
@@ -85,7 +85,7 @@ export async function ask(
     const before = session;
     try {
       session = next();
-      now = standing();
+      now = review();
     } catch (error) {
       session = before;
       if (!(error instanceof FaultoddsError)) throw error;
@@ -104,7 +104,7 @@ export async function ask(
     if (events === undefined || events.length === 0) return;
     const before = now;
     keep(events);
-    printStanding(terminal, model, now, { top, before });
+    printCase(terminal, model, now, { top, before });
   };
   /** Leaves what nobody saved in a file. @returns what to say of it */
   const leaveBehind = (): string => {
@@ -137,15 +137,24 @@ export async function ask(
     const engine = await askEngine(prompter, { optional: true });
     if (engine !== undefined) keep([{ kind: 'engine-set', ...engine }]);
     await askIntake(terminal, prompter, compiled, factsOf(caseState(session)), (event) => keep([event]));
-    if (now !== before) printStanding(terminal, model, now, { top, before });
+    if (now !== before) printCase(terminal, model, now, { top, before });
   }
-  if (session.content.events.length === 0 || name !== undefined) printStanding(terminal, model, now, { top });
+  if (session.content.events.length === 0 || name !== undefined) printCase(terminal, model, now, { top });
   for (;;) {
     desk.stated = caseState(session).engine;
+    const { best } = now.advice;
     const wanted = await askMenu(prompter, model, session, now);
     switch (wanted) {
       case 'best-test':
-        record(await askResult(terminal, prompter, { compiled, session, desk, standing: now, test: now.bestTest }));
+        record(
+          await askResult(terminal, prompter, {
+            compiled,
+            session,
+            desk,
+            now,
+            test: best.kind === 'test' ? best.test : undefined,
+          }),
+        );
         break;
       case 'best-repair':
         record(
@@ -153,12 +162,12 @@ export async function ask(
             compiled,
             session,
             circumstances: circumstances(),
-            repair: now.bestRepair,
+            repair: best.kind === 'repair' ? best.repair : undefined,
           }),
         );
         break;
       case 'test':
-        record(await askResult(terminal, prompter, { compiled, session, desk, standing: now }));
+        record(await askResult(terminal, prompter, { compiled, session, desk, now }));
         break;
       case 'repair':
         record(await askRepair(terminal, prompter, { compiled, session, circumstances: circumstances() }));
@@ -192,7 +201,7 @@ export async function ask(
         desk.told = undefined;
         move(() => (wanted === 'undo' ? undo(session) : redo(session)));
         keeping = keepOn(terminal, compiled, keeping, session);
-        printStanding(terminal, model, now, { top, before });
+        printCase(terminal, model, now, { top, before });
         break;
       }
       case 'save': {

@@ -1,12 +1,8 @@
 import {
-  caseState,
+  caseNow,
   evidenceConflict,
   explainCase,
-  factsOf,
-  advise,
-  beliefOf,
-  type Advice,
-  type Belief,
+  type CaseNow,
   type Circumstances,
   type CompiledModel,
   type EvidenceConflict,
@@ -24,42 +20,31 @@ import { printConflict } from './printConflict.ts';
 import { printRanking } from './printRanking.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
-/** Where a case stands: belief and advice, computed once per move. */
-export interface Standing {
-  readonly belief: Belief;
-  readonly advice: Advice;
-  readonly openAccess: readonly string[];
+/** A case as it is now, with what is printed of it besides. Computed once per change. */
+export interface CaseReview extends CaseNow {
   readonly conflict: EvidenceConflict;
   /** The latest observation and what it did. */
   readonly latest?: ObservationExplanation;
-  readonly bestTest?: string;
-  readonly bestRepair?: string;
 }
 
-/** Computes where a case stands. @throws EvidenceError when no cause can produce what was recorded. */
-export function standingOf(compiled: CompiledModel, session: Session, circumstances: Circumstances): Standing {
-  const state = caseState(session);
-  const facts = factsOf(state);
-  const belief = beliefOf(compiled, facts);
-  const advice = advise(compiled, belief, circumstances);
+/** Computes all that is printed of a case. @throws EvidenceError when no cause can produce what was recorded. */
+export function reviewCase(
+  compiled: CompiledModel,
+  session: Session,
+  circumstances: Required<Circumstances>,
+): CaseReview {
+  const now = caseNow(compiled, session, circumstances);
+  const { facts } = now.belief;
   const latest = explainCase(compiled, facts).observations.at(-1);
-  return {
-    belief,
-    advice,
-    openAccess: state.openAccess,
-    conflict: evidenceConflict(compiled, facts),
-    ...(latest === undefined ? {} : { latest }),
-    ...(advice.best.kind === 'test' ? { bestTest: advice.best.test } : {}),
-    ...(advice.best.kind === 'repair' ? { bestRepair: advice.best.repair } : {}),
-  };
+  return { ...now, conflict: evidenceConflict(compiled, facts), ...(latest === undefined ? {} : { latest }) };
 }
 
 /** The ranking, what the latest result did when it is new, what to mind, whether results fit together, and the best next step. */
-export function printStanding(
+export function printCase(
   terminal: Terminal,
   model: Model,
-  now: Standing,
-  { top, before }: { readonly top: number; readonly before?: Standing },
+  now: CaseReview,
+  { top, before }: { readonly top: number; readonly before?: CaseReview },
 ): void {
   const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
   terminal.write('\n');
@@ -76,8 +61,9 @@ export function printStanding(
   }
   // said again only when it changed
   if (JSON.stringify(before?.conflict) !== JSON.stringify(now.conflict)) printConflict(terminal, model, now.conflict);
-  if (now.openAccess.length > 0) {
-    paragraph(`Open now: ${now.openAccess.map((id) => labelOf(model.access, id)).join('; ')}.`);
+  const { openAccess } = now.state;
+  if (openAccess.length > 0) {
+    paragraph(`Open now: ${openAccess.map((id) => labelOf(model.access, id)).join('; ')}.`);
   }
   const advice = foldText(sentenceForAdvice(model, now.advice, english), terminal.width, '  ');
   terminal.write(`${paint(terminal, 'strong', advice)}\n`);

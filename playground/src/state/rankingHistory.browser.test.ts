@@ -2,7 +2,7 @@ import { explainMove, rankAfterEach, beliefOf, type Facts, type Observation } fr
 import { misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
 import { loadKnowledge } from '../knowledge/knowledge.ts';
-import { moveAt, sharedMoments, trailTo, type Trail } from './trail.ts';
+import { moveAt, sharedMoments, extendHistory, type RankingHistory } from './rankingHistory.ts';
 
 let sweeps = 0;
 const shipped = loadKnowledge(misfire, []);
@@ -22,23 +22,23 @@ const [plug, coil, compression] = [
   result('r3', 'cranking-compression', 'low'),
 ];
 const factsOf = (...observations: readonly Observation[]): Facts => ({ context: {}, observations });
-const follow = (facts: Facts, earlier: Trail | null = null): Trail =>
-  trailTo(knowledge, beliefOf(compiled, facts), earlier) ?? expect.fail('left to the worker');
-const chances = ({ moments }: Pick<Trail, 'moments'>) =>
+const follow = (facts: Facts, earlier: RankingHistory | null = null): RankingHistory =>
+  extendHistory(knowledge, beliefOf(compiled, facts), earlier) ?? expect.fail('left to the worker');
+const chances = ({ moments }: Pick<RankingHistory, 'moments'>) =>
   moments.map(({ ranking }) => ranking.map(({ cause, probability }) => [cause, probability]));
 
 test('one result more adds one moment, takes the others over and asks the kernel for nothing but the belief', () => {
   const before = follow(factsOf(plug!, coil!));
   const belief = beliefOf(compiled, factsOf(plug!, coil!, compression!));
   sweeps = 0;
-  const trail = trailTo(knowledge, belief, before)!;
+  const history = extendHistory(knowledge, belief, before)!;
   expect(sweeps).toBe(0);
-  expect(trail.moments).toHaveLength(4);
-  before.moments.forEach((moment, at) => expect(trail.moments[at]).toBe(moment));
-  expect(trail.moments[3]).toBe(belief);
+  expect(history.moments).toHaveLength(4);
+  before.moments.forEach((moment, at) => expect(history.moments[at]).toBe(moment));
+  expect(history.moments[3]).toBe(belief);
 });
 
-test('however a trail came about, it is the one worked out from the beginning', () => {
+test('however a history came about, it is the one worked out from the beginning', () => {
   const whole = follow(factsOf(plug!, coil!, compression!));
   const ways = [
     [factsOf(plug!, compression!), whole], // the second taken back
@@ -57,25 +57,25 @@ test('however a trail came about, it is the one worked out from the beginning', 
   }
 });
 
-test('what a trail shares with other facts ends at the first observation that differs, and with another context', () => {
-  const trail = follow(factsOf(plug!, coil!));
+test('what a history shares with other facts ends at the first observation that differs, and with another context', () => {
+  const history = follow(factsOf(plug!, coil!));
   expect(sharedMoments(null, factsOf(plug!))).toBe(0);
-  expect(sharedMoments(trail, factsOf(plug!, compression!))).toBe(2);
-  expect(sharedMoments(trail, factsOf(compression!))).toBe(1);
-  expect(sharedMoments(trail, { ...factsOf(plug!), context: { 'ignition-type': 'coil-per-plug' } })).toBe(0);
+  expect(sharedMoments(history, factsOf(plug!, compression!))).toBe(2);
+  expect(sharedMoments(history, factsOf(compression!))).toBe(1);
+  expect(sharedMoments(history, { ...factsOf(plug!), context: { 'ignition-type': 'coil-per-plug' } })).toBe(0);
 });
 
 test('a long way is left to the worker, and its end is the page’s own', () => {
   const many = Array.from({ length: 40 }, (_, at) => ({ ...plug!, id: `r${at}` }));
   const belief = beliefOf(compiled, factsOf(...many));
   sweeps = 0;
-  expect(trailTo(knowledge, belief, null)).toBeNull();
+  expect(extendHistory(knowledge, belief, null)).toBeNull();
   expect(sweeps).toBe(0);
 });
 
 test('what an observation did is what core says of the two moments around it, worked out once', () => {
-  const trail = follow(factsOf(plug!, coil!));
-  expect(moveAt(trail, 1)).toEqual(explainMove(coil!, trail.moments[1]!, trail.moments[2]!));
-  expect(moveAt(trail, 1)).toBe(moveAt(trail, 1));
-  expect(moveAt(trail, 2)).toBeUndefined();
+  const history = follow(factsOf(plug!, coil!));
+  expect(moveAt(history, 1)).toEqual(explainMove(coil!, history.moments[1]!, history.moments[2]!));
+  expect(moveAt(history, 1)).toBe(moveAt(history, 1));
+  expect(moveAt(history, 2)).toBeUndefined();
 });

@@ -9,7 +9,7 @@ import {
 import type { Knowledge } from '../knowledge/knowledge.ts';
 
 /** How the ranking came about: where it stood after the intake facts and after each observation. */
-export interface Trail {
+export interface RankingHistory {
   readonly facts: Facts;
   /** One more than observations; the last one is the ranking now. */
   readonly moments: readonly MomentRanking[];
@@ -18,9 +18,13 @@ export interface Trail {
 /** Moments worked out on the page itself at most; more are left to the worker. */
 const AT_ONCE = 16;
 
-/** The trail to a belief. What an earlier trail shares with it is taken over; one result more costs nothing.
- * @returns null when too much would have to be worked out at once: ask `followTrail` elsewhere. */
-export function trailTo({ compiled }: Knowledge, belief: Belief, earlier: Trail | null): Trail | null {
+/** The history to a belief. What an earlier history shares with it is taken over; one result more costs nothing.
+ * @returns null when too much would have to be worked out at once: ask `followHistory` elsewhere. */
+export function extendHistory(
+  { compiled }: Knowledge,
+  belief: Belief,
+  earlier: RankingHistory | null,
+): RankingHistory | null {
   const { facts } = belief;
   const last = facts.observations.length;
   const known = Math.min(last, sharedMoments(earlier, facts));
@@ -31,7 +35,7 @@ export function trailTo({ compiled }: Knowledge, belief: Belief, earlier: Trail 
 }
 
 /** What the observation at a position did. Worked out when first asked for, then kept with its moment. */
-export function moveAt({ facts, moments }: Trail, at: number): ObservationMove | undefined {
+export function moveAt({ facts, moments }: RankingHistory, at: number): ObservationMove | undefined {
   const [observation, earlier, later] = [facts.observations[at], moments[at], moments[at + 1]];
   if (observation === undefined || earlier === undefined || later === undefined) return undefined;
   const known = moveTo.get(later);
@@ -43,10 +47,10 @@ export function moveAt({ facts, moments }: Trail, at: number): ObservationMove |
 
 const moveTo = new WeakMap<MomentRanking, { readonly earlier: MomentRanking; readonly move: ObservationMove }>();
 
-/** How many moments of a trail hold for other facts too. Observations are compared by identity: a session never copies them. */
-export function sharedMoments(trail: Trail | null, { context, observations }: Facts): number {
-  if (trail === null) return 0;
-  const { facts, moments } = trail;
+/** How many moments of a history hold for other facts too. Observations are compared by identity: a session never copies them. */
+export function sharedMoments(history: RankingHistory | null, { context, observations }: Facts): number {
+  if (history === null) return 0;
+  const { facts, moments } = history;
   const [ours, theirs] = [Object.entries(context), facts.context];
   if (ours.length !== Object.keys(theirs).length || ours.some(([feature, value]) => theirs[feature] !== value))
     return 0;
