@@ -48,7 +48,7 @@ export { rangeOfProbability } from './distributions/rangeOfProbability.ts';
 
 // belief
 export type { Context, Facts } from './evidence/facts.ts';
-export type { FaultActive, Observation, RepairTried, TestResult } from './evidence/observation.ts';
+export type { FaultActive, Observation, TriedRepair, ResultEvidence, TestResult } from './evidence/observation.ts';
 export type { Belief, BeliefWarning, CauseRanking, RankedCause } from './belief/belief.ts';
 export { rankCauses } from './belief/rankCauses.ts';
 export { beliefOf } from './belief/beliefOf.ts';
@@ -215,7 +215,9 @@ export type { Engine } from './reading/engine.ts';
 export { engineLimits } from './reading/engineLimits.ts';
 export { parseReading } from './reading/parseReading.ts';
 export { kindsOf } from './reading/kindsOf.ts';
-export { dimensionOfEntry } from './reading/dimensionOfEntry.ts';
+export { readingFields, type ReadingField, type ReadingFieldGroup } from './readingForm/readingFields.ts';
+export { readingOfEntries } from './readingForm/readingOfEntries.ts';
+export { unitsOfEntry } from './readingForm/unitsOfEntry.ts';
 export { readingLikelihood, type ReadingLikelihood, type ReadingRemark } from './reading/readingLikelihood.ts';
 export type { RuleResult } from './reading/applyRuleOfThumb.ts';
 export { unitsOf, type Unit } from './units/unitsOf.ts';
@@ -229,6 +231,7 @@ export type { CodeStatus, MalformedCode, TroubleCode } from './codes/troubleCode
 export { parseTroubleCodes, type TroubleCodeList } from './codes/parseTroubleCodes.ts';
 export { describeTroubleCode, type Circumstance, type CodeMeaning } from './codes/describeTroubleCode.ts';
 export type { CodeCircumstances, CodeObservations, CodeRemark, KeptCode, ReadCode } from './codes/codeObservations.ts';
+export { isFilledByCodes } from './codes/isFilledByCodes.ts';
 export { observationsFromCodes } from './codes/observationsFromCodes.ts';
 export { decodeMonitorResponse, type MonitorCount, type MonitorResponse } from './codes/decodeMonitorResponse.ts';
 export { countsOfMonitors } from './codes/countsOfMonitors.ts';

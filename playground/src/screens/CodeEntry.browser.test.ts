@@ -17,8 +17,8 @@ test('codes become results for the suspect; what is no code and what says nothin
   await expect.element(screen.getByText(/^P0420 .*says nothing/)).toBeVisible();
   await screen.getByRole('button', { name: 'Record these 2 results' }).click();
   expect(onresults).toHaveBeenCalledWith([
-    { test: 'read-misfire-codes', seen: { outcome: 'one-cylinder-only', note: 'P0303' } },
-    { test: 'read-circuit-codes', seen: { outcome: 'coil-circuit', note: 'P0353 pending' } },
+    { test: 'read-misfire-codes', outcome: 'one-cylinder-only', note: 'P0303' },
+    { test: 'read-circuit-codes', outcome: 'coil-circuit', note: 'P0353 pending' },
   ]);
 });
 

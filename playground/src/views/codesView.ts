@@ -1,20 +1,18 @@
-import { observationsFromCodes, parseTroubleCodes } from '@faultodds/core';
+import { observationsFromCodes, parseTroubleCodes, type ResultEvidence } from '@faultodds/core';
 import { describeCodeMeaning, describeProblem } from '@faultodds/core/words';
 import { say } from '../words/say.ts';
 import { t } from '../words/t.ts';
 import type { EngineStore } from '../state/engineStore.svelte.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
-import type { Seen } from './seen.ts';
 
-/** A result to record: which test, and what was seen. */
-export interface TestSeen {
+/** A result that codes make, to be recorded. */
+export interface CodeResult extends ResultEvidence {
   readonly test: string;
-  readonly seen: Seen;
 }
 
 /** A pasted list of trouble codes, read. */
 export interface CodesView {
-  readonly results: readonly TestSeen[];
+  readonly results: readonly CodeResult[];
   /** What will be recorded, in words. */
   readonly lines: readonly { readonly text: string; readonly note: string; readonly already: boolean }[];
   readonly malformed: readonly string[];
@@ -43,11 +41,9 @@ export function codesView(
       .filter(({ test }) => !onRecord.has(test))
       .map(({ test, outcome, likelihood, note }) => ({
         test,
-        seen: {
-          ...(outcome === undefined ? {} : { outcome }),
-          ...(likelihood === undefined ? {} : { likelihood }),
-          ...(note === undefined ? {} : { note }),
-        },
+        ...(outcome === undefined ? {} : { outcome }),
+        ...(likelihood === undefined ? {} : { likelihood }),
+        ...(note === undefined ? {} : { note }),
       })),
     lines: observations.map((observation) => {
       const { what, outcome } = knowledge.observed(observation);

@@ -3,6 +3,7 @@ import {
   decodeMonitorResponse,
   type MonitorCount,
   parseReading,
+  type Reading,
   ReadingError,
 } from '@faultodds/core';
 import { describeProblem } from '@faultodds/core/words';
@@ -11,12 +12,11 @@ import { t } from '../words/t.ts';
 import type { EngineStore } from '../state/engineStore.svelte.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
 import { problemInWords } from '../words/problemInWords.ts';
-import type { Seen } from './seen.ts';
 
 /** Raw misfire counts of the control module, decoded. */
 export interface MonitorView {
   /** As a reading of the test, when it can be recorded. */
-  readonly seen: Seen | null;
+  readonly reading: Reading | null;
   readonly counts: readonly { readonly cylinder: string; readonly misfires: number }[];
   /** What could not be read, byte by byte, and what a reading of it lacks. */
   readonly problems: readonly string[];
@@ -39,16 +39,16 @@ export function monitorView(
     return t.entry.byte(problem.path.slice(1), message, hint);
   });
   const found = { counts: counts.map(([cylinder, misfires]) => ({ cylinder, misfires })) };
-  if (counts.length === 0) return { ...found, seen: null, problems: lines };
+  if (counts.length === 0) return { ...found, reading: null, problems: lines };
   try {
     const reading = parseReading(knowledge.compiled, test, {
       kind: 'counts',
       suspect: engine.suspect,
       counts: Object.fromEntries(counts),
     });
-    return { ...found, seen: { reading }, problems: lines };
+    return { ...found, reading, problems: lines };
   } catch (error) {
     if (!(error instanceof ReadingError)) throw error;
-    return { ...found, seen: null, problems: [...lines, ...error.problems.map(problemInWords)] };
+    return { ...found, reading: null, problems: [...lines, ...error.problems.map(problemInWords)] };
   }
 }

@@ -1,22 +1,14 @@
-import type { Test } from '@faultodds/core';
+import { isFilledByCodes, type Test } from '@faultodds/core';
 
 /** A way to record a result other than choosing its outcome. */
 export type Way = 'numbers' | 'monitor' | 'codes' | 'unsure';
-
-/** The tests that core fills from a list of trouble codes (`observationsFromCodes`). */
-const FROM_CODES: ReadonlySet<string> = new Set([
-  'read-misfire-codes',
-  'read-circuit-codes',
-  'read-mixture-codes',
-  'read-cam-codes',
-]);
 
 /** The other ways a test can be recorded, the most telling first. */
 export function waysOf(test: Test): readonly Way[] {
   const ways: Way[] = [];
   if ((test.readings?.length ?? 0) > 0) ways.push('numbers');
   if (test.readings?.some(({ kind }) => kind === 'counts')) ways.push('monitor');
-  if (FROM_CODES.has(test.id)) ways.push('codes');
+  if (isFilledByCodes(test.id)) ways.push('codes');
   if (test.outcomes.length > 1) ways.push('unsure');
   return ways;
 }

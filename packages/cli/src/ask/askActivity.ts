@@ -1,12 +1,11 @@
-import type { CaseEvent, Model } from '@faultodds/core';
+import type { CaseEvent, Model, ResultEvidence } from '@faultodds/core';
 import type { Prompter } from '../terminal/prompter.ts';
-import type { Shown } from './shown.ts';
 
 /** Asks whether the fault was there, where the test needs it. @returns the result to record; nothing when left. */
 export async function askActivity(
   prompter: Prompter,
   { id: test, faultMustBeActive }: Model['tests'][number],
-  result: Shown & { readonly id: string },
+  result: ResultEvidence & { readonly id: string },
 ): Promise<CaseEvent[] | undefined> {
   const answer = faultMustBeActive
     ? await prompter.choose('Was the misfire there while you tested?', [

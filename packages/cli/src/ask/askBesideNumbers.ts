@@ -1,8 +1,7 @@
-import { readingLikelihood, type CompiledModel, type Model, type Reading } from '@faultodds/core';
+import { readingLikelihood, type CompiledModel, type Model, type Reading, type ResultEvidence } from '@faultodds/core';
 import { labelOf } from '../print/labelOf.ts';
 import { printReading } from '../print/printReading.ts';
 import type { Prompter } from '../terminal/prompter.ts';
-import type { Shown } from './shown.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
 const NOT_SEEN = '#not-seen';
@@ -16,7 +15,7 @@ export async function askBesideNumbers(
     test,
     reading,
   }: { readonly compiled: CompiledModel; readonly test: Model['tests'][number]; readonly reading: Reading },
-): Promise<Shown | undefined> {
+): Promise<ResultEvidence | undefined> {
   printReading(terminal, compiled, { test: test.id, reading });
   const { outcomes } = readingLikelihood(compiled, test.id, reading);
   if (outcomes.length < 2) return { reading };

@@ -1,4 +1,4 @@
-import { canRedo, canUndo, caseState, type Model, type Session } from '@faultodds/core';
+import { canRedo, canUndo, caseState, isFilledByCodes, type Model, type Session } from '@faultodds/core';
 import { labelOf } from '../print/labelOf.ts';
 import type { CaseReview } from '../print/printCase.ts';
 import type { Choice, Prompter } from '../terminal/prompter.ts';
@@ -20,9 +20,6 @@ export type MenuEntry =
   | 'redo'
   | 'save'
   | 'leave';
-
-// the tests that `observationsFromCodes` answers
-const codeTests = ['read-misfire-codes', 'read-circuit-codes', 'read-mixture-codes', 'read-cam-codes'];
 
 function reads({ tests }: Model, how: (test: Model['tests'][number]) => boolean): boolean {
   return tests.some(how);
@@ -49,7 +46,7 @@ export async function askMenu(
     ],
     ['test', 'Another test was done', true],
     ['repair', 'A repair was tried', true],
-    ['codes', 'Trouble codes were read', reads(model, ({ id }) => codeTests.includes(id))],
+    ['codes', 'Trouble codes were read', reads(model, ({ id }) => isFilledByCodes(id))],
     [
       'monitors',
       'Misfire monitors were read as raw bytes',

@@ -4,10 +4,10 @@ import {
   FaultoddsError,
   nextObservationId,
   parseReading,
+  readingOfEntries,
   type CaseEvent,
   type CompiledModel,
   type MonitorCount,
-  type Reading,
   type Session,
 } from '@faultodds/core';
 import { askActivity } from './askActivity.ts';
@@ -16,7 +16,7 @@ import type { Desk } from './desk.ts';
 import { engineAtDesk } from './engineAtDesk.ts';
 import { foldText } from '../terminal/foldText.ts';
 import type { Prompter } from '../terminal/prompter.ts';
-import { readingFields } from './readingFields.ts';
+import { entryLines, type Entries } from './entryLines.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
 const DRAFT = 'monitors';
@@ -60,16 +60,17 @@ export async function askMonitors(
         .map(([cylinder, count]) => `cylinder ${cylinder}: ${count}`)
         .join(', ')}.`,
     );
-    const [run] = readingFields(measure, 'counts', engine);
-    const text = run === undefined ? '' : await prompter.type(run.question, '', (typed) => asProblem(run.read(typed)));
+    const exposure = entryLines(measure, 'counts', engine).find(({ id }) => id === 'exposure')!;
+    const text = await prompter.type(exposure.question, '', (typed) => asProblem(exposure.read(typed)));
     if (text === undefined) continue;
     try {
-      const input = { kind: 'counts', measure: measure.id, counts: byCylinder, ...Object(run?.read(text)) };
-      const reading: Reading = parseReading(compiled, test.id, input, engine);
-      const shown = await askBesideNumbers(terminal, prompter, { compiled, test, reading });
-      if (shown === undefined) return undefined;
+      const counted = Object.entries(byCylinder).map(([cylinder, count]) => [`/counts/${cylinder}`, count] as const);
+      const entries = { ...Object.fromEntries(counted), ...(exposure.read(text) as Entries) };
+      const reading = parseReading(compiled, test.id, readingOfEntries(measure, 'counts', entries), engine);
+      const evidence = await askBesideNumbers(terminal, prompter, { compiled, test, reading });
+      if (evidence === undefined) return undefined;
       desk.typed.delete(DRAFT);
-      return askActivity(prompter, test, { id: nextObservationId(session), ...shown });
+      return askActivity(prompter, test, { id: nextObservationId(session), ...evidence });
     } catch (error) {
       if (!(error instanceof FaultoddsError)) throw error;
       for (const { message, hint } of error.problems) paragraph(`${message}; ${hint}.`);

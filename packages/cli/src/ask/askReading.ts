@@ -2,6 +2,7 @@ import {
   FaultoddsError,
   kindsOf,
   parseReading,
+  readingOfEntries,
   type CompiledModel,
   type Engine,
   type Model,
@@ -13,10 +14,8 @@ import type { Desk } from './desk.ts';
 import { engineAtDesk } from './engineAtDesk.ts';
 import { foldText } from '../terminal/foldText.ts';
 import type { Prompter } from '../terminal/prompter.ts';
-import { readingFields, type ReadingField } from './readingFields.ts';
+import { entryLines, type Entries, type EntryLine } from './entryLines.ts';
 import type { Terminal } from '../terminal/terminal.ts';
-
-type Part = Readonly<Record<string, unknown>>;
 
 const kindNames: Readonly<Record<Reading['kind'], string>> = {
   'per-cylinder': 'The reading of each cylinder',
@@ -89,79 +88,83 @@ async function askLines(
     readonly engine: Engine | undefined;
   },
 ): Promise<Reading | undefined> {
-  const head: Part = { kind, measure: model.id };
-  const fields = readingFields(model, kind, engine);
-  const parts: Part[] = [];
+  const lines = entryLines(model, kind, engine);
+  const entered: Entries[] = [];
+  const draftOf = ({ id }: EntryLine): string => `${test} ${model.id} ${kind} ${id}`;
+  const problemsIn = (entries: readonly Entries[]): readonly Problem[] =>
+    problemsOf(
+      compiled,
+      test,
+      readingOfEntries(model, kind, foreseen(Object.assign({}, ...entries) as Entries)),
+      engine,
+    );
   let at = 0;
   for (;;) {
-    const field = fields[at];
-    if (field === undefined) {
+    const line = lines[at];
+    if (line === undefined) {
       // asked again next time, in case it was that
       [desk.guess, desk.told] = [engine ?? desk.guess, undefined];
       return undefined;
     }
-    const draft = `${test} ${model.id} ${kind} ${field.id}`;
-    const text = await prompter.type(field.question, desk.typed.get(draft) ?? '', (typed) => {
+    const draft = draftOf(line);
+    const text = await prompter.type(line.question, desk.typed.get(draft) ?? '', (typed) => {
       desk.typed.set(draft, typed);
-      const part = field.read(typed);
-      if (typeof part === 'string') return part;
-      const own = problemsOf(compiled, test, [head, ...parts.slice(0, at), part], engine).find(({ path }) =>
-        field.owns.test(path),
-      );
-      return own === undefined ? undefined : sayProblem(own);
+      const entries = line.read(typed);
+      if (typeof entries === 'string') return entries;
+      const problem = problemsIn([...entered.slice(0, at), entries]).find((one) => lineOf(lines, one) === at);
+      return problem === undefined ? undefined : sayProblem(problem);
     });
     if (text === undefined) {
       at -= 1;
       continue;
     }
-    parts[at] = field.read(text) as Part;
+    entered[at] = line.read(text) as Entries;
     at += 1;
-    if (at < fields.length) continue;
-    const input = joined([head, ...parts]);
-    const [problem] = problemsOf(compiled, test, [head, ...parts], engine);
+    if (at < lines.length) continue;
+    const [problem] = problemsIn(entered);
     if (problem === undefined) {
-      for (const { id } of fields) desk.typed.delete(`${test} ${model.id} ${kind} ${id}`);
-      return parseReading(compiled, test, input, engine);
+      for (const one of lines) desk.typed.delete(draftOf(one));
+      return parseReading(
+        compiled,
+        test,
+        readingOfEntries(model, kind, Object.assign({}, ...entered) as Entries),
+        engine,
+      );
     }
     terminal.write(`${foldText(sayProblem(problem), terminal.width, '  ')}\n`);
-    at = ownerOf(fields, problem);
+    at = lineOf(lines, problem);
   }
 }
 
-function ownerOf(fields: readonly ReadingField[], { path }: Problem): number {
-  return Math.max(
-    0,
-    fields.findIndex(({ owns }) => owns.test(path)),
+/** The line at which a problem is reported: the one with the smallest part of the reading that holds it. */
+function lineOf(lines: readonly EntryLine[], { path }: Problem): number {
+  const parts = lines.map(({ part }) =>
+    path === part || path.startsWith(`${part}/`) || part === '' ? part.length : -1,
   );
+  return Math.max(0, parts.indexOf(Math.max(...parts)));
 }
 
-/** What core says of the lines so far. What is still to come is taken to be like what is there, so that it is not found wanting. */
+/** What was entered so far, and what is still to come taken to be like what is there, so that it is not reported as missing. */
+function foreseen(entries: Entries): Entries {
+  const after = Object.entries(entries).flatMap(([path, entry]) =>
+    path.startsWith('/before') ? [[path.replace('/before', '/after'), entry] as const] : [],
+  );
+  return { ...Object.fromEntries(after), ...entries };
+}
+
 function problemsOf(
   compiled: CompiledModel,
   test: string,
-  parts: readonly Part[],
+  input: unknown,
   engine: Engine | undefined,
 ): readonly Problem[] {
-  const input = joined(parts);
-  const stand: Part = 'before' in input ? { after: input['before'], ...input } : input;
   try {
-    parseReading(compiled, test, stand, engine);
+    parseReading(compiled, test, input, engine);
     return [];
   } catch (error) {
     if (error instanceof FaultoddsError) return error.problems;
     throw error;
   }
-}
-
-/** One reading out of its parts; `before` and `after` come in two lines each. */
-function joined(parts: readonly Part[]): Part {
-  return parts.reduce<Part>((whole, part) => {
-    const next: Record<string, unknown> = { ...whole, ...part };
-    for (const when of ['before', 'after']) {
-      if (when in whole && when in part) next[when] = { ...(whole[when] as Part), ...(part[when] as Part) };
-    }
-    return next;
-  }, {});
 }
 
 function sayProblem({ path, message, hint }: Problem): string {

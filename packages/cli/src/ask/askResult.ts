@@ -2,7 +2,7 @@ import { nextObservationId, type CaseEvent, type CompiledModel, type Model, type
 import { sentenceForNotNow, sentenceForTest } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
 import { askActivity } from './askActivity.ts';
-import { askShown } from './askShown.ts';
+import { askEvidence } from './askEvidence.ts';
 import type { Desk } from './desk.ts';
 import { foldText } from '../terminal/foldText.ts';
 import { labelOf } from '../print/labelOf.ts';
@@ -40,9 +40,9 @@ export async function askResult(
   const named = [...advice.tests, ...advice.notNow].find((one) => one.test === test.id);
   printCautions(terminal, model, named?.cautions ?? test.cautions);
 
-  const shown = await askShown(terminal, prompter, { compiled, test, desk });
-  if (shown === undefined) return undefined;
-  return askActivity(prompter, test, { id: nextObservationId(session), ...shown });
+  const evidence = await askEvidence(terminal, prompter, { compiled, test, desk });
+  if (evidence === undefined) return undefined;
+  return askActivity(prompter, test, { id: nextObservationId(session), ...evidence });
 }
 
 /** Tests worth their price first, then those that are not proposed. */

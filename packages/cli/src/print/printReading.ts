@@ -10,21 +10,21 @@ import { labelOf } from './labelOf.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
 /** A result that was read as numbers; with the outcome that was noted beside them, if one was. */
-export interface ReadResult {
+export interface MeasuredResult {
   readonly test: string;
   readonly reading: Reading;
   readonly outcome?: string;
 }
 
 /** What the numbers of a test come to: the compared value, what it would be called where nobody said, and the rule of thumb of the trade beside it. */
-export function printReading(terminal: Terminal, compiled: CompiledModel, result: ReadResult): void {
+export function printReading(terminal: Terminal, compiled: CompiledModel, result: MeasuredResult): void {
   for (const line of readingLines(compiled, result)) {
     terminal.write(`${foldText(line, terminal.width, '  ')}\n`);
   }
 }
 
 /** The same as sentences, for data. */
-export function readingLines(compiled: CompiledModel, { test, reading, outcome }: ReadResult): readonly string[] {
+export function readingLines(compiled: CompiledModel, { test, reading, outcome }: MeasuredResult): readonly string[] {
   const said = readingLikelihood(compiled, test, reading);
   const outcomes = compiled.model.tests.find(({ id }) => id === test)?.outcomes ?? [];
   const called = said.outcomes.map((outcome) => `“${labelOf(outcomes, outcome)}”`).join(' or ');

@@ -4,6 +4,7 @@ import { beliefOf } from '../belief/beliefOf.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import type { CodeCircumstances, CodeObservations } from './codeObservations.ts';
+import { isFilledByCodes } from './isFilledByCodes.ts';
 import { observationsFromCodes } from './observationsFromCodes.ts';
 import { parseTroubleCodes } from './parseTroubleCodes.ts';
 
@@ -84,4 +85,14 @@ test('a missing code is a finding only when the list is complete', () => {
     'read-cam-codes': 'none',
   });
   expect(outcomes('', { listIsComplete: true })['read-misfire-codes']).toBe('none-stored');
+});
+
+test('every test that the codes give a result of is known as one, and no other test of the model', () => {
+  const { tests } = compiled.model;
+  const filled = tests.filter(({ id }) => isFilledByCodes(id)).map(({ id }) => id);
+  const given = ['P0301, P0351, P0171, P0011', ''].flatMap((list) =>
+    Object.keys(outcomes(list, { listIsComplete: true })),
+  );
+  expect(filled).toHaveLength(4);
+  expect([...new Set(given)].sort()).toEqual([...filled].sort());
 });

@@ -6,6 +6,7 @@ import type { TestResult } from '../evidence/observation.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { CodeCircumstances, CodeObservations, CodeRemark, KeptCode, ReadCode } from './codeObservations.ts';
 import { describeTroubleCode, type CodeMeaning } from './describeTroubleCode.ts';
+import type { TestFilledByCodes } from './isFilledByCodes.ts';
 import type { TroubleCode } from './troubleCode.ts';
 
 const cylinder = optionSchemas.whole(1, engineLimits.most);
@@ -18,8 +19,8 @@ const circumstancesSchema = z.strictObject({
   idPrefix: z.optional(z.string().check(z.minLength(1))),
 });
 
-/** Turns codes (`parseTroubleCodes`) into results of the tests that read codes (`read-misfire-codes`, `read-circuit-codes`,
- * `read-mixture-codes`, `read-cam-codes`; a model without one of them gets none of it), for the suspect cylinder. Pending, stored and
+/** Turns codes (`parseTroubleCodes`) into results of the tests that read codes (`isFilledByCodes`; a model without one of them gets none of it), for
+ * the suspect cylinder. Pending, stored and
  * permanent codes say the same; the status stands in the note.
  * @throws OptionError circumstances that no engine has */
 export function observationsFromCodes(
@@ -43,15 +44,15 @@ export function observationsFromCodes(
   };
 }
 
-interface Finding {
-  readonly test: string;
+interface CodeFinding {
+  readonly test: TestFilledByCodes;
   /** One outcome, or several that codes speak for alike. */
   readonly outcomes: readonly string[];
   readonly from: readonly ReadCode[];
 }
 
 // More than 90 % of all misfires on one cylinder may store its code alone, else the multiple code joins it: 13 CCR 1968.2 (e)(3.1.3)
-function misfireFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): Finding | undefined {
+function misfireFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): CodeFinding | undefined {
   const test = 'read-misfire-codes';
   const from = read.filter(({ meaning }) => meaning.kind === 'misfire' && within(meaning, circumstances));
   const ofSuspect = from.filter(({ meaning }) => isSuspect(meaning, circumstances));
@@ -64,7 +65,7 @@ function misfireFinding(read: readonly ReadCode[], circumstances: CodeCircumstan
   return absence(test, 'none-stored', circumstances);
 }
 
-function circuitFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): Finding | undefined {
+function circuitFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): CodeFinding | undefined {
   const test = 'read-circuit-codes';
   const from = read.filter(
     ({ meaning }) =>
@@ -75,7 +76,7 @@ function circuitFinding(read: readonly ReadCode[], circumstances: CodeCircumstan
   return outcomes.length > 0 ? { test, outcomes, from } : absence(test, 'none', circumstances);
 }
 
-function mixtureFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): Finding | undefined {
+function mixtureFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): CodeFinding | undefined {
   const test = 'read-mixture-codes';
   const from = read.filter(({ meaning }) => meaning.kind === 'mixture' && onBank(meaning, circumstances));
   const outcomes = [...new Set(from.flatMap(({ meaning }) => (meaning.kind === 'mixture' ? [meaning.direction] : [])))];
@@ -83,17 +84,21 @@ function mixtureFinding(read: readonly ReadCode[], circumstances: CodeCircumstan
   return outcomes.length === 1 ? { test, outcomes, from } : absence(test, 'none', circumstances);
 }
 
-function camFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): Finding | undefined {
+function camFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): CodeFinding | undefined {
   const test = 'read-cam-codes';
   const from = read.filter(({ meaning }) => meaning.kind === 'cam' && onBank(meaning, circumstances));
   return from.length > 0 ? { test, outcomes: ['present'], from } : absence(test, 'none', circumstances);
 }
 
-function absence(test: string, outcome: string, { listIsComplete = false }: CodeCircumstances): Finding | undefined {
+function absence(
+  test: TestFilledByCodes,
+  outcome: string,
+  { listIsComplete = false }: CodeCircumstances,
+): CodeFinding | undefined {
   return listIsComplete ? { test, outcomes: [outcome], from: [] } : undefined;
 }
 
-function resultOf(compiled: CompiledModel, { test, outcomes, from }: Finding, prefix: string): TestResult[] {
+function resultOf(compiled: CompiledModel, { test, outcomes, from }: CodeFinding, prefix: string): TestResult[] {
   const known = compiled.tests.get(test)?.outcomes ?? [];
   const [first] = outcomes;
   if (first === undefined || !outcomes.every((outcome) => known.includes(outcome))) return [];

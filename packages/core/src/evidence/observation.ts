@@ -3,12 +3,8 @@ import type { Reading } from '../reading/reading.ts';
 /** Whether the misfire was present while the test was run. */
 export type FaultActive = 'yes' | 'no' | 'unknown';
 
-/** The result of a test: one of its outcomes, how strongly what was seen speaks for each, or the numbers that were read. */
-export interface TestResult {
-  readonly kind: 'result';
-  /** Unique within the case. */
-  readonly id: string;
-  readonly test: string;
+/** What a test showed: one of its outcomes, how strongly what was seen speaks for each, or the numbers that were read. */
+export interface ResultEvidence {
   readonly outcome?: string;
   /** outcome -> relative likelihood, instead of `outcome`: "about 3 to 1 that it dipped" is `{ dipped: 3, even: 1 }`. Only the
    * ratios speak: at any scale P(evidence) is that of weights of which the largest is one. */
@@ -16,13 +12,21 @@ export interface TestResult {
   /** Numbers, instead of an outcome. An outcome may stand beside them where they leave open which it is: 40 % leak-down, heard at the
    * tailpipe. Number and outcome are one result, counted once. */
   readonly reading?: Reading;
-  /** Default `yes`. Matters only for tests that need the fault to be present. */
-  readonly faultActive?: FaultActive;
   readonly note?: string;
 }
 
+/** The result of a test. */
+export interface TestResult extends ResultEvidence {
+  readonly kind: 'result';
+  /** Unique within the case. */
+  readonly id: string;
+  readonly test: string;
+  /** Default `yes`. Matters only for tests that need the fault to be present. */
+  readonly faultActive?: FaultActive;
+}
+
 /** A repair that was carried out and checked. */
-export interface RepairTried {
+export interface TriedRepair {
   readonly kind: 'repair-tried';
   /** Unique within the case. */
   readonly id: string;
@@ -32,4 +36,4 @@ export interface RepairTried {
 }
 
 /** Everything that can be seen or done and then speaks for or against causes. */
-export type Observation = TestResult | RepairTried;
+export type Observation = TestResult | TriedRepair;

@@ -1,7 +1,6 @@
-import type { FaultActive } from '../evidence/observation.ts';
+import type { FaultActive, ResultEvidence } from '../evidence/observation.ts';
 import type { Prices } from '../cost/circumstances.ts';
 import type { Engine } from '../reading/engine.ts';
-import type { Reading } from '../reading/reading.ts';
 
 /** An intake answer given, or given anew. */
 export interface ContextSet {
@@ -24,22 +23,17 @@ export interface EngineSet extends Engine {
 
 /** A test was done. Opens the access of the test with all it requires. One of `outcome`, `likelihood` and `reading`; an outcome may stand
  * beside a reading that leaves it open. */
-export interface ResultRecorded {
+export interface ResultRecorded extends ResultEvidence {
   readonly kind: 'result-recorded';
   /** Unique among all observations the case ever had, retracted ones included. */
   readonly id: string;
   readonly test: string;
-  readonly outcome?: string;
-  /** outcome -> relative likelihood, at least one above 0. */
-  readonly likelihood?: Readonly<Record<string, number>>;
-  readonly reading?: Reading;
   /** Default `yes`. */
   readonly faultActive?: FaultActive;
-  readonly note?: string;
 }
 
 /** A repair was carried out and checked. Changes no access: what was opened for it was paid and closed with it. */
-export interface RepairTriedEvent {
+export interface RepairTried {
   readonly kind: 'repair-tried';
   /** Unique among all observations the case ever had, retracted ones included. */
   readonly id: string;
@@ -96,7 +90,7 @@ export type CaseEvent =
   | ContextCleared
   | EngineSet
   | ResultRecorded
-  | RepairTriedEvent
+  | RepairTried
   | ObservationRetracted
   | AccessOpened
   | AccessClosed

@@ -29,7 +29,6 @@ export const entryWords: Words['entry'] = {
   },
   unit: 'Einheit',
   units: { revolutions: 'Umdrehungen', firings: 'Zündungen je Zylinder' },
-  counted: 'Gezählt über',
   suspectMark: 'setzt aus',
   optional: 'falls bekannt',
 
@@ -41,7 +40,7 @@ export const entryWords: Words['entry'] = {
     nominal: 'Herstellerwert',
     temperature: (cylinder) => `Wärme, Zyl. ${cylinder}`,
     exposure: 'Gezählt über',
-    own: 'Dieser Zylinder',
+    suspect: 'Dieser Zylinder',
     partner: 'Der Tauschpartner',
     before: 'Vorher',
     after: 'Nachher',

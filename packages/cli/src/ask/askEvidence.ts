@@ -1,16 +1,15 @@
-import type { CompiledModel, Model } from '@faultodds/core';
+import type { CompiledModel, Model, ResultEvidence } from '@faultodds/core';
 import { askBesideNumbers } from './askBesideNumbers.ts';
 import { askReading } from './askReading.ts';
 import type { Desk } from './desk.ts';
 import type { Choice, Prompter } from '../terminal/prompter.ts';
-import type { Shown } from './shown.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
 const BY_DEGREE = '';
 const BY_NUMBERS = '#numbers';
 
 /** Asks what a test showed: numbers where it reads any, an outcome, or how much more like one than another. @returns nothing when left. */
-export async function askShown(
+export async function askEvidence(
   terminal: Terminal,
   prompter: Prompter,
   {
@@ -18,7 +17,7 @@ export async function askShown(
     test,
     desk,
   }: { readonly compiled: CompiledModel; readonly test: Model['tests'][number]; readonly desk: Desk },
-): Promise<Shown | undefined> {
+): Promise<ResultEvidence | undefined> {
   const { label, outcomes, readings = [] } = test;
   const choices = outcomes.map((outcome) => ({ value: outcome.id, label: outcome.label }));
   const numbers = { value: BY_NUMBERS, label: 'Numbers', hint: readings.map((reading) => reading.label).join('; or ') };
@@ -35,7 +34,7 @@ export async function askShown(
   return chosen === BY_DEGREE ? askDegree(prompter, choices) : { outcome: chosen };
 }
 
-async function askDegree(prompter: Prompter, choices: readonly Choice[]): Promise<Shown | undefined> {
+async function askDegree(prompter: Prompter, choices: readonly Choice[]): Promise<ResultEvidence | undefined> {
   const likelier = await prompter.choose('More like which?', choices);
   if (likelier === undefined) return undefined;
   const other = await prompter.choose(
