@@ -83,7 +83,7 @@ try {
       .pressSequentially(' typed while the page works out how sure it is', { delay: 30 });
     await page.keyboard.press('Tab');
     await told(page, 'typing, a worker busy');
-    await page.getByRole('button', { name: 'Question the numbers' }).click();
+    await page.getByRole('button', { name: 'Check the numbers' }).click();
     const slider = page.getByRole('dialog').getByRole('slider').first();
     await slider.waitFor();
     await forget(page);

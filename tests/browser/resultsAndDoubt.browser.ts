@@ -88,7 +88,7 @@ test('numbers are questioned with the keyboard; the case stays as it is', async 
   const { page, complaints } = await playground.open({ worksBeside: true });
   await replay(page, 7, 5);
   const before = await leaders(page);
-  await page.getByRole('button', { name: 'Question the numbers' }).click();
+  await page.getByRole('button', { name: 'Check the numbers' }).click();
   const sheet = page.getByRole('dialog');
   const slider = sheet.getByRole('slider').first();
   await slider.waitFor();

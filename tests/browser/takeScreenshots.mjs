@@ -47,7 +47,7 @@ const screens = [
   {
     name: 'numbers',
     async reach(page) {
-      await press(page, 'Question the numbers');
+      await press(page, 'Check the numbers');
       const slider = page.getByRole('slider').first();
       await slider.focus();
       for (let times = 0; times < 12; times += 1) await page.keyboard.press('ArrowLeft');

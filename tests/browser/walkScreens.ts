@@ -65,7 +65,7 @@ const screens: readonly Screen[] = [
     leave: 'Escape',
     worksBeside: true,
     async reach(page) {
-      await page.getByRole('button', { name: 'Question the numbers' }).click();
+      await page.getByRole('button', { name: 'Check the numbers' }).click();
       const slider = sheet(page).getByRole('slider').first();
       await slider.waitFor();
       await slider.focus();

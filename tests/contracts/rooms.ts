@@ -82,6 +82,7 @@ export const rooms: Readonly<Record<string, Rooms>> = {
     caseFile: ['errors', 'validation', 'model', 'compiled', 'session'],
     entries: ['model', 'session'],
     doubt: [
+      'errors',
       'validation',
       'distributions',
       'model',

@@ -43,14 +43,13 @@ const fields: ReadonlySet<string> = new Set(
 const TYPESETTING: readonly string[] = [
   // a label that is a question takes no colon; inside a sentence its first letter is small
   'packages/core/src/words/languages/en/messages.ts',
-  'packages/cli/src/ask/askShown.ts',
+  'packages/cli/src/ask/askEvidence.ts',
   'packages/cli/src/print/labelOf.ts',
   // a message that is too long; the first line of what another program said
   'packages/core/src/errors/faultoddsError.ts',
   'packages/core/src/errors/shortenMessage.ts',
-  'packages/cli/src/files/readJson.ts',
+  'packages/cli/src/files/readJsonFile.ts',
   // a search field
-  'playground/src/screens/Numbers.svelte',
   'playground/src/screens/RecordDone.svelte',
 ];
 

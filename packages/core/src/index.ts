@@ -41,6 +41,7 @@ export type { CompiledModel } from './compiled/compiledModel.ts';
 export { modelIdentity, type ModelIdentity } from './model/modelIdentity.ts';
 export type { OutcomeNames, PartName, Renaming } from './model/renaming.ts';
 export { makeNamesToday, type NamesToday } from './model/makeNamesToday.ts';
+export { numberAt } from './model/numberAt.ts';
 export { changeNumber } from './compiled/changeNumber.ts';
 export { lintModel } from './compiled/lintModel.ts';
 export type { LintFinding } from './compiled/lintFinding.ts';
@@ -164,6 +165,7 @@ export { adviceFlips, adviceFlipsInTurns, type AdviceFlip, type AdviceFlipOption
 export { firmAdvice, firmAdviceInTurns, type FirmAdvice } from './doubt/firmAdvice.ts';
 export { leaderSensitivity, type LeaderSensitivity, type NumberSensitivity } from './doubt/leaderSensitivity.ts';
 export type { LinearFunction } from './doubt/jointLines.ts';
+export { modelNumbers, type ModelNumber } from './doubt/modelNumbers.ts';
 export { evidenceConflict, type EvidenceConflict } from './doubt/evidenceConflict.ts';
 export { sameStep } from './doubt/sameStep.ts';
 export { drawModel, type DrawOptions } from './doubt/drawModel.ts';

@@ -34,6 +34,6 @@ test('every range holds what core says, is drawn with its ends, and judgement is
   await expect.element(screen.getByText('From 20 plausible models.')).toBeVisible();
   const hatched = screen.container.querySelectorAll('li svg .judged').length;
   expect(hatched).toBe(view.rows.filter(({ judged }) => judged).length);
-  await screen.getByRole('button', { name: 'Question the numbers' }).click();
+  await screen.getByRole('button', { name: 'Check the numbers' }).click();
   expect(onnumbers).toHaveBeenCalledOnce();
 });

@@ -4,6 +4,7 @@ import {
   factsOf,
   FaultoddsError,
   type Model,
+  numberAt,
   type RankedCause,
   type Session,
 } from '@faultodds/core';
@@ -92,11 +93,7 @@ export function createTrial(knowledge: () => Knowledge, store: () => CaseStore):
       return model.refused;
     },
     valueAt(path) {
-      const found = path
-        .split('/')
-        .slice(1)
-        .reduce<unknown>((at, key) => (at as Record<string, unknown> | undefined)?.[key], model.changed);
-      return typeof found === 'number' ? found : undefined;
+      return numberAt(model.changed, path);
     },
     set(path, value) {
       const others = changes.filter((one) => one.path !== path);

@@ -1,21 +1,23 @@
 import { scaleLinear, scaleLog } from 'd3-scale';
+import type { ModelNumber } from '@faultodds/core';
+import { describeNumber } from '@faultodds/core/words';
+import { say } from '../words/say.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
-import type { ModelNumber } from '../knowledge/modelNumbers.ts';
 
 /** A number as a row with a slider. Positions run from 0 to 1. */
 export interface NumberView {
   readonly path: string;
   readonly label: string;
-  readonly own: string;
+  readonly original: string;
   readonly range: string;
   readonly worth: string;
   readonly source: string;
   readonly judged: boolean;
-  readonly at: { readonly low: number; readonly high: number; readonly own: number };
+  readonly at: { readonly low: number; readonly high: number; readonly original: number };
   /** The number at a position of the slider, and the position of a number. */
-  valueAt(position: number): number;
+  valueFrom(position: number): number;
   positionOf(value: number): number;
   inWords(value: number): string;
 }
@@ -26,7 +28,7 @@ const LEAST = 0.001;
 
 /** The view of one number. */
 export function numberView(knowledge: Knowledge, number: ModelNumber): NumberView {
-  const { path, label, value, low, high, ess, source, isProbability } = number;
+  const { path, value, low, high, ess, source, isProbability } = number;
   const scale = isProbability
     ? scaleLinear().domain([LEAST, 1 - LEAST])
     : scaleLog().domain([Math.min(low, value) / BEYOND, Math.max(high, value) * BEYOND]);
@@ -35,14 +37,14 @@ export function numberView(knowledge: Knowledge, number: ModelNumber): NumberVie
   const kind = knowledge.sourceKind(source);
   return {
     path,
-    label,
-    own: t.numbers.own(inWords(value)),
+    label: describeNumber(knowledge.model, path, say),
+    original: t.numbers.original(inWords(value)),
     range: t.numbers.range(inWords(low), inWords(high)),
     worth: t.numbers.worth(String(Number(ess.toPrecision(2)))),
     source: t.car.source(t.car.kinds[kind], knowledge.sourceText(source)),
     judged: kind === 'judgement',
-    at: { low: scale(low), high: scale(high), own: scale(value) },
-    valueAt: (position) => scale.invert(position),
+    at: { low: scale(low), high: scale(high), original: scale(value) },
+    valueFrom: (position) => scale.invert(position),
     positionOf: (one) => scale(one),
     inWords,
   };

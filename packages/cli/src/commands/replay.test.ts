@@ -104,7 +104,7 @@ test('--doubt: the ranges of core over so many draws, the share that advises the
   expect(out).toMatch(/Ignition coil weak or failed: \d+% to \d+%, best estimate \d+%; leads in all/);
   expect(out).toMatch(/Same advice in (all|[\d.]+%) of 12 plausible models: repair “Replace the coil”\./);
   expect(out).toMatch(
-    /how common “[^”]+” is: (above|below) [\d.]+ \(now \d+, plausible \d+ to \d+\), then “[^”]+” leads/,
+    /How common “[^”]+” is: (above|below) [\d.]+ \(now \d+, plausible \d+ to \d+\), then “[^”]+” leads/,
   );
   expect(out).not.toMatch(/NaN|undefined|Infinity|\[object/);
 });

@@ -1,9 +1,9 @@
 import type { Advice, Model } from '@faultodds/core';
-import { formatProbability } from '@faultodds/core/words/en';
+import { describeNumber } from '@faultodds/core/words';
+import { english, formatProbability } from '@faultodds/core/words/en';
 import type { Doubt } from './measureDoubt.ts';
 import { foldText } from '../terminal/foldText.ts';
 import { labelOf } from './labelOf.ts';
-import { nameOfNumber } from './nameOfNumber.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
 const FLIPS_SHOWN = 4;
@@ -43,7 +43,7 @@ export function printDoubt(terminal: Terminal, model: Model, doubt: Doubt, { top
     const side = flip.at > value ? 'above' : 'below';
     const now = `now ${digits(value)}, plausible ${digits(low)} to ${digits(high)}`;
     paragraph(
-      `${nameOfNumber(model, path)}: ${side} ${digits(flip.at)} (${now}), then “${labelOf(model.causes, flip.cause)}” leads`,
+      `${describeNumber(model, path, english)}: ${side} ${digits(flip.at)} (${now}), then “${labelOf(model.causes, flip.cause)}” leads`,
       '     ',
     );
   }

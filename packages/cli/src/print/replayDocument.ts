@@ -13,6 +13,7 @@ import {
   type Session,
 } from '@faultodds/core';
 import {
+  describeNumber,
   describeObservation,
   sentenceForAdvice,
   sentenceForObservation,
@@ -24,7 +25,6 @@ import {
 import { english } from '@faultodds/core/words/en';
 import type { Doubt } from './measureDoubt.ts';
 import { labelOf } from './labelOf.ts';
-import { nameOfNumber } from './nameOfNumber.ts';
 import { readingLines } from './printReading.ts';
 
 /** What `faultodds replay --json` prints; the shape is kept, and described in the README of this package. */
@@ -161,7 +161,7 @@ function doubtDocument({ model }: CompiledModel, { ranking, advice, leading, fli
     advice,
     leading,
     flips: flips.flatMap(({ path, value, low, high, flip }) =>
-      flip === undefined ? [] : [{ path, what: nameOfNumber(model, path), value, low, high, ...flip }],
+      flip === undefined ? [] : [{ path, what: describeNumber(model, path, english), value, low, high, ...flip }],
     ),
   };
 }

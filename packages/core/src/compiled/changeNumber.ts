@@ -6,6 +6,8 @@ import { ModelError } from '../errors/modelError.ts';
 import { recompileModel } from './compileModel.ts';
 import type { CompiledModel } from './compiledModel.ts';
 import type { Model } from '../model/model.ts';
+import { numberAt } from '../model/numberAt.ts';
+import { keysOfPointer } from '../errors/jsonPointer.ts';
 
 const argumentsSchema = z.strictObject({ path: z.string(), value: z.any() });
 
@@ -17,20 +19,11 @@ const argumentsSchema = z.strictObject({ path: z.string(), value: z.any() });
  * beyond any @throws OptionError when the path is no text */
 export function changeNumber(compiled: CompiledModel, path: string, value: number): CompiledModel {
   checkOptions(argumentsSchema, { path, value });
-  const keys = path
-    .split('/')
-    .slice(1)
-    .map((key) => key.replaceAll('~1', '/').replaceAll('~0', '~'));
+  const keys = keysOfPointer(path);
   const last = keys.at(-1) ?? '';
   const inRow = keys.at(-2) === 'p';
-  const found = keys.reduce<unknown>(
-    (at, key) =>
-      typeof at === 'object' && at !== null && Object.hasOwn(at, key)
-        ? (at as Record<string, unknown>)[key]
-        : undefined,
-    compiled.model,
-  );
-  if (typeof found !== 'number' || !(inRow || last === 'best')) {
+  const found = numberAt(compiled.model, path);
+  if (found === undefined || !(inRow || last === 'best')) {
     throw new ModelError([problemFor('number-unknown', path, {})]);
   }
   if (typeof value !== 'number' || (inRow ? !(value > 0 && value < 1) : !(value >= 0 && value <= LARGEST_NUMBER))) {

@@ -2,3 +2,11 @@
 export function jsonPointer(path: readonly PropertyKey[]): string {
   return path.map((key) => `/${String(key).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
 }
+
+/** The keys a JSON Pointer is made of. */
+export function keysOfPointer(pointer: string): readonly string[] {
+  return pointer
+    .split('/')
+    .slice(1)
+    .map((key) => key.replaceAll('~1', '/').replaceAll('~0', '~'));
+}

@@ -2,8 +2,8 @@ import type { Words } from '../t.ts';
 
 /** The numbers of the knowledge and questioning them. */
 export const numberWords: Words['numbers'] = {
-  open: 'Die Zahlen hinterfragen',
-  heading: 'Die Zahlen dahinter',
+  open: 'Die Zahlen prüfen',
+  heading: 'Die Zahlen hinter der Rangfolge',
   intro:
     'Jede Zahl hat eine Quelle und eine Spanne. Verschieben Sie eine und sehen Sie, was sich ändern würde: nur zur Probe, der Fall bleibt, wie er ist.',
   effect: 'Mit diesen Änderungen',
@@ -13,10 +13,10 @@ export const numberWords: Words['numbers'] = {
   adviceOther: (step, before) => `${step} statt ${before}`,
   from: (before, now) => `${before} → ${now}`,
   changed: (count) => (count === 1 ? 'Eine Zahl geändert' : `${count} Zahlen geändert`),
-  reset: 'Zurück zum eigenen Wert',
-  resetWhat: (what) => `Zurück zum eigenen Wert: ${what}`,
-  resetAll: 'Alle zurück zum eigenen Wert',
-  own: (value) => `eigener Wert ${value}`,
+  reset: 'Zurücksetzen',
+  resetWhat: (what) => `Zurücksetzen: ${what}`,
+  resetAll: 'Alle zurücksetzen',
+  original: (value) => `ursprünglicher Wert ${value}`,
 
   matter: 'Welche Zahlen jetzt am meisten zählen',
   matterIntro: (cause) =>
@@ -35,20 +35,4 @@ export const numberWords: Words['numbers'] = {
   range: (low, high) => `${low} bis ${high} in neun von zehn`,
   worth: (cases) => `so viel wert wie ${cases} Fälle`,
   slider: (what) => `Wert von: ${what}`,
-
-  weight: (cause) => `Wie häufig: ${cause}`,
-  active: (cause) => `Zeigt sich beim Besuch: ${cause}`,
-  state: (cause, mechanism, state) => `${cause}: ${mechanism}: ${state}`,
-  background: (mechanism, state) => `Alle anderen Ursachen: ${mechanism}: ${state}`,
-  mechanism: (mechanism, state, when) => `${mechanism}: ${state}, ${when}`,
-  outcome: (test, outcome, when) => `${test}: ${outcome}, ${when}`,
-  repeats: (test) => `Ihr Irrtum wiederholt sich: ${test}`,
-  answer: (question, value, cause) => `${question} ${value}: Chancen von ${cause}`,
-  cures: (repair, cause) => `${repair} behebt: ${cause}`,
-  when: (conditions) => `wenn ${conditions}`,
-  condition: (what, states) => `${what}: ${states}`,
-  or: ' oder ',
-  and: ' und ',
-  otherwise: 'sonst',
-  theCause: 'Ursache',
 };

@@ -1,20 +1,20 @@
 /** Words for the numbers of the knowledge and for questioning them. */
 export const numberWords = {
-  open: 'Question the numbers',
-  heading: 'The numbers behind',
+  open: 'Check the numbers',
+  heading: 'The numbers behind the ranking',
   intro:
     'Every number has a source and a range. Move one and see what it would change: this is only a trial, the case stays as it is.',
   effect: 'With these changes',
-  effectNone: 'Nothing is changed yet: this is how it stands.',
+  effectNone: 'Nothing is changed yet: this is the case as it is.',
   advice: 'Best next step',
   adviceSame: (step: string) => `${step}, as before`,
   adviceOther: (step: string, before: string) => `${step}, instead of ${before}`,
   from: (before: string, now: string) => `${before} → ${now}`,
   changed: (count: number) => (count === 1 ? 'One number changed' : `${count} numbers changed`),
-  reset: 'Back to its own',
-  resetWhat: (what: string) => `Back to its own: ${what}`,
-  resetAll: 'All back to their own',
-  own: (value: string) => `own value ${value}`,
+  reset: 'Reset',
+  resetWhat: (what: string) => `Reset: ${what}`,
+  resetAll: 'Reset all',
+  original: (value: string) => `original value ${value}`,
 
   matter: 'Which numbers matter most now',
   matterIntro: (cause: string) =>
@@ -33,20 +33,4 @@ export const numberWords = {
   range: (low: string, high: string) => `${low} to ${high} in nine of ten`,
   worth: (cases: string) => `worth ${cases} cases`,
   slider: (what: string) => `Value of: ${what}`,
-
-  weight: (cause: string) => `How common: ${cause}`,
-  active: (cause: string) => `Shows on a visit: ${cause}`,
-  state: (cause: string, mechanism: string, state: string) => `${cause}: ${mechanism}: ${state}`,
-  background: (mechanism: string, state: string) => `All other causes: ${mechanism}: ${state}`,
-  mechanism: (mechanism: string, state: string, when: string) => `${mechanism}: ${state}, ${when}`,
-  outcome: (test: string, outcome: string, when: string) => `${test}: ${outcome}, ${when}`,
-  repeats: (test: string) => `Its error repeats: ${test}`,
-  answer: (question: string, value: string, cause: string) => `${question} ${value}: odds of ${cause}`,
-  cures: (repair: string, cause: string) => `${repair} cures: ${cause}`,
-  when: (conditions: string) => `if ${conditions}`,
-  condition: (what: string, states: string) => `${what}: ${states}`,
-  or: ' or ',
-  and: ' and ',
-  otherwise: 'otherwise',
-  theCause: 'cause',
 };

@@ -2,6 +2,7 @@
 export type { Language } from '../../words/languages/language.ts';
 export { describeCodeMeaning } from '../../words/sentences/describeCodeMeaning.ts';
 export { describeEngine } from '../../words/sentences/describeEngine.ts';
+export { describeNumber } from '../../words/sentences/describeNumber.ts';
 export { describeProblem } from '../../words/sentences/describeProblem.ts';
 export { describeReading } from '../../words/sentences/describeReading.ts';
 export { describeObservation } from '../../words/sentences/describeObservation.ts';

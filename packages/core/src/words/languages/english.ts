@@ -5,6 +5,7 @@ import { formatMoney } from './en/formats/formatMoney.ts';
 import { formatProbability } from './en/formats/formatProbability.ts';
 import { formatTimes } from './en/formats/formatTimes.ts';
 import { messages } from './en/messages.ts';
+import { numberWords } from './en/numberWords.ts';
 import { planWords } from './en/planWords.ts';
 import { problems } from './en/problems/problems.ts';
 import { stopAndTow } from './en/stopAndTow.ts';
@@ -15,6 +16,7 @@ export const english: Language = {
   code: 'en',
   codeWords,
   messages,
+  numberWords,
   planWords,
   problems,
   stopAndTow,

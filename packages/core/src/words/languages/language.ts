@@ -2,6 +2,7 @@ import type { LanguageCode } from '../../model/localText.ts';
 import type { Money } from '../../cost/money.ts';
 import type { codeWords } from './en/codeWords.ts';
 import type { messages } from './en/messages.ts';
+import type { numberWords } from './en/numberWords.ts';
 import type { planWords } from './en/planWords.ts';
 import type { problems } from './en/problems/problems.ts';
 
@@ -14,6 +15,8 @@ export interface Language {
   readonly messages: { readonly [Key in keyof typeof messages]: (typeof messages)[Key] };
   /** What trouble codes are about. */
   readonly codeWords: typeof codeWords;
+  /** What the numbers of a model are. */
+  readonly numberWords: typeof numberWords;
   /** When not to drive on. */
   readonly stopAndTow: string;
   /** Whose procedure comes first. */

@@ -6,6 +6,7 @@ import { formatNumber } from './formats/formatNumber.ts';
 import { formatProbability } from './formats/formatProbability.ts';
 import { formatTimes } from './formats/formatTimes.ts';
 import { messages } from './messages.ts';
+import { numberWords } from './numberWords.ts';
 import { planWords } from './planWords.ts';
 import { problems } from './problems/problems.ts';
 import { stopAndTow } from './stopAndTow.ts';
@@ -16,6 +17,7 @@ export const german: Language = {
   code: 'de',
   codeWords,
   messages,
+  numberWords,
   planWords,
   problems,
   stopAndTow,

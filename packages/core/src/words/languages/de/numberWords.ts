@@ -1,0 +1,20 @@
+import type { Language } from '../language.ts';
+
+/** What the numbers of a model are, in German. */
+export const numberWords: Language['numberWords'] = {
+  weight: (cause) => `Wie häufig „${cause}“ ist`,
+  activeFraction: (cause) => `Wie oft sich „${cause}“ in der Werkstatt zeigt`,
+  entry: (what, state, condition) => `„${what}: ${state}“ ${condition}`,
+  background: 'bei jeder anderen Ursache',
+  when: (conditions) => `wenn ${conditions.join(' und ')}`,
+  otherwise: 'in allen anderen Fällen',
+  ifCause: (causes) => `die Ursache ${quoted(causes)} ist`,
+  ifMechanism: (mechanism, states) => `„${mechanism}“ ${quoted(states)} ist`,
+  repeatability: (test) => `Wie oft eine Wiederholung von „${test}“ denselben Fehler macht`,
+  multiplier: (question, answer, cause) => `Wie sehr „${question} ${answer}“ für „${cause}“ spricht`,
+  cures: (repair, cause) => `Wie sicher „${repair}“ „${cause}“ behebt`,
+};
+
+function quoted(labels: readonly string[]): string {
+  return labels.map((label) => `„${label}“`).join(' oder ');
+}
