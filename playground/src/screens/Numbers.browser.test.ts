@@ -55,7 +55,7 @@ test('a changed number moves the ranking at once, is listed, and goes back to it
   const probability = (): number => trial.ranking.find((one) => one.cause === cause)!.probability;
   await expect.poll(probability).toBeGreaterThan(before);
   expect(store.now.belief.ranking[3]!.probability).toBe(before);
-  await screen.getByRole('button', { name: /^Reset/ }).click();
+  await screen.getByRole('button', { name: /^Reset:/ }).click();
   expect(trial.valueAt(path)).toBe(own);
   expect(trial.changes).toEqual([]);
 });
