@@ -6,7 +6,7 @@ import StartTrouble from './screens/StartTrouble.svelte';
 import { openDevice } from './device/device.ts';
 import { type Knowledge, loadKnowledge } from './knowledge/knowledge.ts';
 import { createLanguage } from './state/language.svelte.ts';
-import { keepOffline } from './state/offline.svelte.ts';
+import { createOffline } from './state/offline.svelte.ts';
 import { createPreferences } from './state/preferences.svelte.ts';
 import { fetchJson } from './device/fetchJson.ts';
 import { shareMark } from './device/shareMark.ts';
@@ -21,8 +21,8 @@ const DEVICE = 1_000;
 
 // the device is asked while the knowledge is on its way
 const device = openDevice();
-const recalled = device.recall();
-recalled.catch(() => undefined); // said by the workbench
+const lastOpen = device.readLastOpen();
+lastOpen.catch(() => undefined); // said by the workbench
 const theme = createTheme(document.documentElement);
 const preferences = createPreferences();
 const language = await createLanguage(navigator.languages, () => void drawAnew());
@@ -43,10 +43,10 @@ async function begin(): Promise<void> {
     return;
   }
   const workbench = createWorkbench(knowledge, device, preferences, newId);
-  const restored = workbench.restore(recalled).then(() => openSharedCase(workbench));
+  const restored = workbench.restore(lastOpen).then(() => openSharedCase(workbench));
   await within(DEVICE, restored).catch(() => undefined);
   addEventListener('hashchange', () => void openSharedCase(workbench));
-  const offline = keepOffline();
+  const offline = createOffline();
   draw = () => mount(App, { target: place(), props: { knowledge, workbench, theme, preferences, offline, language } });
   await drawAnew();
   // a device that keeps silent does not keep a shared case away

@@ -15,12 +15,12 @@ export interface CaseSummary {
 }
 
 /** A case as it lies on the device: unparsed, since another version of the page may have written it. */
-export interface KeptCase extends CaseSummary {
+export interface StoredCase extends CaseSummary {
   readonly document: unknown;
 }
 
 /** A case about to be kept. */
-export interface CaseToKeep extends KeptCase {
+export interface CaseToStore extends StoredCase {
   readonly document: CaseDocument;
   readonly revision: string;
 }
@@ -32,9 +32,9 @@ export interface OpenCase {
 }
 
 /** What a window finds when it opens: which case was open, and that case when it is kept. */
-export interface Recalled {
+export interface LastOpen {
   readonly last?: OpenCase | undefined;
-  readonly kept?: KeptCase | undefined;
+  readonly kept?: StoredCase | undefined;
 }
 
 /** The cases on this device (IndexedDB), shared by all windows of the page. Every promise rejects where the browser keeps nothing, and
@@ -42,17 +42,17 @@ export interface Recalled {
 export interface Device {
   /** Writes in one transaction, unless another window wrote something this one has not seen: then nothing is changed.
    * @param seen revision last read or written here. @returns the case in the way, or undefined when it was written. */
-  keep(kept: CaseToKeep, seen: string | undefined): Promise<KeptCase | undefined>;
+  save(kept: CaseToStore, seen: string | undefined): Promise<StoredCase | undefined>;
   /** Puts a case back as it was, unless one of its id lies there again. */
-  putBack(kept: KeptCase): Promise<void>;
+  restore(kept: StoredCase): Promise<void>;
   /** All cases, without their documents. */
   list(): Promise<readonly CaseSummary[]>;
-  find(id: string): Promise<KeptCase | undefined>;
+  find(id: string): Promise<StoredCase | undefined>;
   /** @returns what lay there, in the state in which it was deleted. */
-  forget(id: string): Promise<KeptCase | undefined>;
+  remove(id: string): Promise<StoredCase | undefined>;
   /** Remembered for this window, and for the next one that is opened. */
   rememberOpen(open: OpenCase): Promise<void>;
-  recall(): Promise<Recalled>;
+  readLastOpen(): Promise<LastOpen>;
   /** Calls back with the id of every case another window changed or deleted. */
   listen(changed: (id: string) => void): void;
 }
@@ -60,13 +60,13 @@ export interface Device {
 /** Opens nothing yet: the database is made at the first question. Throws nothing, whatever the browser refuses. */
 export function openDevice(): Device {
   const cases = openStore('faultodds', 'cases');
-  const place = openStore('faultodds-place', 'open');
+  const lastOpen = openStore('faultodds-place', 'open');
   const channel = openChannel();
   let remembered = '';
   return {
-    async keep(kept, seen) {
-      let inTheWay: KeptCase | undefined;
-      await update<KeptCase>(
+    async save(kept, seen) {
+      let inTheWay: StoredCase | undefined;
+      await update<StoredCase>(
         kept.id,
         (there) => {
           inTheWay = there !== undefined && there.revision !== seen ? there : undefined;
@@ -77,15 +77,15 @@ export function openDevice(): Device {
       if (inTheWay === undefined) channel?.postMessage(kept.id);
       return inTheWay;
     },
-    async putBack(kept) {
-      await update<KeptCase>(kept.id, (there) => there ?? kept, cases);
+    async restore(kept) {
+      await update<StoredCase>(kept.id, (there) => there ?? kept, cases);
       channel?.postMessage(kept.id);
     },
-    list: async () => (await entries<string, KeptCase>(cases)).map(([, kept]) => summaryOf(kept)),
-    find: async (id) => get<KeptCase>(id, cases),
-    async forget(id) {
+    list: async () => (await entries<string, StoredCase>(cases)).map(([, kept]) => summaryOf(kept)),
+    find: async (id) => get<StoredCase>(id, cases),
+    async remove(id) {
       const there = await cases('readwrite', async (store) => {
-        const found = store.get(id) as IDBRequest<KeptCase | undefined>;
+        const found = store.get(id) as IDBRequest<StoredCase | undefined>;
         store.delete(id);
         await promisifyRequest(store.transaction);
         return found.result;
@@ -101,12 +101,12 @@ export function openDevice(): Device {
       } catch {
         // refused: the window starts with the case opened last in any of them
       }
-      await set('open', open, place);
+      await set('open', open, lastOpen);
       remembered = text;
     },
-    async recall() {
-      const last = openHere() ?? (await get<OpenCase>('open', place));
-      return last === undefined ? {} : { last, kept: await get<KeptCase>(last.id, cases) };
+    async readLastOpen() {
+      const last = openHere() ?? (await get<OpenCase>('open', lastOpen));
+      return last === undefined ? {} : { last, kept: await get<StoredCase>(last.id, cases) };
     },
     listen(changed) {
       channel?.addEventListener('message', ({ data }) => {
@@ -117,8 +117,8 @@ export function openDevice(): Device {
 }
 
 /** A case without its document. */
-export function summaryOf(kept: KeptCase): CaseSummary {
-  const summary: Partial<KeptCase> = { ...kept };
+export function summaryOf(kept: StoredCase): CaseSummary {
+  const summary: Partial<StoredCase> = { ...kept };
   delete (summary as { document?: unknown }).document;
   return summary as CaseSummary;
 }

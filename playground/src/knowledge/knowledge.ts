@@ -14,7 +14,7 @@ import {
   beliefOf,
 } from '@faultodds/core';
 import { describeReading } from '@faultodds/core/words';
-import { say } from '../words/say.ts';
+import { coreLanguage } from '../words/coreLanguage.ts';
 import { t } from '../words/t.ts';
 
 /** An invented case that can be replayed: unparsed document with what the list shows of it. */
@@ -77,7 +77,7 @@ export function loadKnowledge(misfire: unknown, demoCases: readonly unknown[]): 
 
   const seen = ({ test, outcome, likelihood, reading }: TestResult): string => {
     const label = outcome === undefined ? '' : outcomeLabel(test, outcome);
-    if (reading !== undefined) return [describeReading(reading, say), label].filter(Boolean).join(', ');
+    if (reading !== undefined) return [describeReading(reading, coreLanguage), label].filter(Boolean).join(', ');
     if (label !== '') return label;
     const shares = Object.entries(likelihood ?? {}).sort(([, a], [, b]) => b - a);
     return shares.length > 0

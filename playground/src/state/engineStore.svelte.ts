@@ -1,6 +1,6 @@
 import { engineLimits, engineOf, type CaseState } from '@faultodds/core';
 import { describeEngine } from '@faultodds/core/words';
-import { say } from '../words/say.ts';
+import { coreLanguage } from '../words/coreLanguage.ts';
 import type { CaseStore } from './caseStore.svelte.ts';
 
 /** How many cylinders the engine of the open case has and which one misfires. */
@@ -40,7 +40,7 @@ export function createEngineStore(store: () => CaseStore): EngineStore {
     begun = suspect === 0 ? { id, stated, said } : null;
     if (suspect === 0) return;
     const engine = { cylinders, suspect, ...(bank === 0 ? {} : { bank }) };
-    store().record({ kind: 'engine-set', ...engine }, describeEngine(engine, say));
+    store().record({ kind: 'engine-set', ...engine }, describeEngine(engine, coreLanguage));
   };
   return {
     get cylinders() {

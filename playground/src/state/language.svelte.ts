@@ -1,6 +1,6 @@
 import type { LanguageCode } from '@faultodds/core';
-import { say, saySo } from '../words/say.ts';
-import { speak, t } from '../words/t.ts';
+import { coreLanguage, setCoreLanguage } from '../words/coreLanguage.ts';
+import { setLabels, t } from '../words/t.ts';
 import { within } from '../device/within.ts';
 
 /** The languages of the page, each named in itself. */
@@ -14,7 +14,7 @@ export interface LanguageChoice {
 
 const key = 'faultodds-language';
 /** As both doors stand when the page opens. */
-const english = { t, say };
+const english = { t, coreLanguage };
 
 /** The page does not wait longer than this for the words of a language. Milliseconds. */
 const PATIENCE = 4_000;
@@ -51,12 +51,12 @@ export async function createLanguage(preferred: readonly string[], onchange: () 
 /** English is at hand from the start; another language is loaded when it is wanted. */
 async function takeUp(code: LanguageCode): Promise<void> {
   if (code === 'en') {
-    speak(english.t);
-    saySo(english.say);
+    setLabels(english.t);
+    setCoreLanguage(english.coreLanguage);
   } else {
     const [labels, core] = await Promise.all([import('../words/de.ts'), import('@faultodds/core/words/de')]);
-    speak(labels.germanLabels);
-    saySo(core.german);
+    setLabels(labels.germanLabels);
+    setCoreLanguage(core.german);
   }
   document.documentElement.lang = code;
 }

@@ -21,7 +21,7 @@ export interface Offline {
 }
 
 /** Keeps the page on this device. Where the browser refuses (an address that is not secure), the page works as before, with a network. */
-export function keepOffline(): Offline {
+export function createOffline(): Offline {
   let ready = $state(false);
   let waiting = $state.raw<PageVersion | null>(null);
   const here = { version: __VERSION__, build: buildOf(document) };

@@ -1,6 +1,6 @@
 import { observationsFromCodes, parseTroubleCodes, type ResultEvidence } from '@faultodds/core';
 import { describeCodeMeaning, describeProblem } from '@faultodds/core/words';
-import { say } from '../words/say.ts';
+import { coreLanguage } from '../words/coreLanguage.ts';
 import { t } from '../words/t.ts';
 import type { EngineStore } from '../state/engineStore.svelte.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
@@ -54,10 +54,10 @@ export function codesView(
       };
     }),
     malformed: list.malformed.map((piece) =>
-      t.entry.malformedAt(piece.text, piece.at + 1, describeProblem(piece, say).hint),
+      t.entry.malformedAt(piece.text, piece.at + 1, describeProblem(piece, coreLanguage).hint),
     ),
     kept: kept.map((code) =>
-      t.entry.keptLine(code.code.code, describeCodeMeaning(code.meaning, say), t.entry.reason[code.reason]),
+      t.entry.keptLine(code.code.code, describeCodeMeaning(code.meaning, coreLanguage), t.entry.reason[code.reason]),
     ),
     remarks: remarks.map(t.entry.codeRemark),
   };

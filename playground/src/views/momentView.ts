@@ -1,6 +1,6 @@
 import type { ObservationMove } from '@faultodds/core';
 import { describeObservation, sentenceForObservation, sentenceWithoutObservation } from '@faultodds/core/words';
-import { say } from '../words/say.ts';
+import { coreLanguage } from '../words/coreLanguage.ts';
 import type { FigureTable } from '../figures/figureTable.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
@@ -49,14 +49,14 @@ export function momentView(knowledge: Knowledge, history: RankingHistory, column
   }
   const byDegree = step.observation.kind === 'result' && step.observation.outcome === undefined;
   return {
-    heading: t.moment.result(at + 1, describeObservation(knowledge.model, step.observation, say)),
+    heading: t.moment.result(at + 1, describeObservation(knowledge.model, step.observation, coreLanguage)),
     sentences: [
-      sentenceForObservation(knowledge.model, step, say),
+      sentenceForObservation(knowledge.model, step, coreLanguage),
       sentenceWithoutObservation(
         knowledge.model,
         { beliefs: moments, observations: [{ rankingWithout: rankingWithout(knowledge, facts, column) }] },
         0,
-        say,
+        coreLanguage,
       ),
     ],
     rows: step.movers.map(({ cause, before, after, weightDecibans }) => ({
@@ -64,7 +64,7 @@ export function momentView(knowledge: Knowledge, history: RankingHistory, column
       before: shortChance(before),
       after: shortChance(after),
       weight: weightInWords(weightDecibans),
-      seen: byDegree ? '' : say.formatProbability(step.likelihoodByCause[cause] ?? 0),
+      seen: byDegree ? '' : coreLanguage.formatProbability(step.likelihoodByCause[cause] ?? 0),
     })),
     engines: enginesView(knowledge, step),
     observation: column,

@@ -7,7 +7,7 @@ import {
   ReadingError,
 } from '@faultodds/core';
 import { describeProblem } from '@faultodds/core/words';
-import { say } from '../words/say.ts';
+import { coreLanguage } from '../words/coreLanguage.ts';
 import { t } from '../words/t.ts';
 import type { EngineStore } from '../state/engineStore.svelte.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
@@ -35,7 +35,7 @@ export function monitorView(
     ([cylinder]) => Number(cylinder) <= engine.cylinders,
   );
   const lines = problems.map((problem) => {
-    const { message, hint } = describeProblem(problem, say);
+    const { message, hint } = describeProblem(problem, coreLanguage);
     return t.entry.byte(problem.path.slice(1), message, hint);
   });
   const found = { counts: counts.map(([cylinder, misfires]) => ({ cylinder, misfires })) };

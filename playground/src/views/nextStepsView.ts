@@ -1,5 +1,5 @@
 import type { Advice, RepairStep, TestAdvice } from '@faultodds/core';
-import { say } from '../words/say.ts';
+import { coreLanguage } from '../words/coreLanguage.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
@@ -55,8 +55,8 @@ export function testView(knowledge: Knowledge, advice: TestAdvice): TestView {
     how: test?.how ?? '',
     note: test?.note ?? '',
     category: test?.category ?? '',
-    price: say.formatMoney(advice.price),
-    minutes: say.formatMinutes(advice.minutes),
+    price: coreLanguage.formatMoney(advice.price),
+    minutes: coreLanguage.formatMinutes(advice.minutes),
     opens: advice.accessToOpen.map(knowledge.accessLabel),
     cautions: advice.cautions.map(knowledge.cautionText),
     equipment: (test?.equipment ?? []).map((id) => ({ id, label: knowledge.equipmentLabel(id) })),
@@ -70,14 +70,14 @@ export function testView(knowledge: Knowledge, advice: TestAdvice): TestView {
       ranking: outcome.ranking
         .slice(0, 3)
         .map(({ cause, probability }) => ({ label: knowledge.causeLabel(cause), chance: shortChance(probability) })),
-      cost: say.formatMoney(outcome.expectedCost),
+      cost: coreLanguage.formatMoney(outcome.expectedCost),
     })),
   };
 }
 
 function valueInWords({ netValue, grossValue }: TestAdvice): string {
-  if (netValue.amount > 0) return t.next.saves(say.formatMoney(netValue));
-  return grossValue.amount > LEAST_SAVING ? t.next.savesLess(say.formatMoney(grossValue)) : t.next.noSaving;
+  if (netValue.amount > 0) return t.next.saves(coreLanguage.formatMoney(netValue));
+  return grossValue.amount > LEAST_SAVING ? t.next.savesLess(coreLanguage.formatMoney(grossValue)) : t.next.noSaving;
 }
 
 /** A step of the repair plan, in words. */
@@ -85,8 +85,8 @@ export function repairView(knowledge: Knowledge, step: RepairStep): RepairView {
   return {
     id: step.repair,
     label: knowledge.repairLabel(step.repair),
-    price: say.formatMoney(step.price),
-    minutes: say.formatMinutes(step.minutes),
+    price: coreLanguage.formatMoney(step.price),
+    minutes: coreLanguage.formatMinutes(step.minutes),
     opens: step.accessToOpen.map(knowledge.accessLabel),
     // it is done when it is checked: what can hurt on that drive belongs to it
     cautions: [...new Set([...step.cautions, ...step.check.cautions])].map(knowledge.cautionText),

@@ -1,7 +1,7 @@
 import { scaleLinear, scaleLog } from 'd3-scale';
 import type { ModelNumber } from '@faultodds/core';
 import { describeNumber } from '@faultodds/core/words';
-import { say } from '../words/say.ts';
+import { coreLanguage } from '../words/coreLanguage.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
@@ -37,7 +37,7 @@ export function numberView(knowledge: Knowledge, number: ModelNumber): NumberVie
   const kind = knowledge.sourceKind(source);
   return {
     path,
-    label: describeNumber(knowledge.model, path, say),
+    label: describeNumber(knowledge.model, path, coreLanguage),
     original: t.numbers.original(inWords(value)),
     range: t.numbers.range(inWords(low), inWords(high)),
     worth: t.numbers.worth(String(Number(ess.toPrecision(2)))),

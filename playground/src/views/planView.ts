@@ -1,6 +1,6 @@
 import type { Plan } from '@faultodds/core';
 import type { FigureTable } from '../figures/figureTable.ts';
-import { say } from '../words/say.ts';
+import { coreLanguage } from '../words/coreLanguage.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { PlanSoFar } from '../worker/question.ts';
@@ -25,7 +25,7 @@ export function planView(answers: readonly PlanSoFar[], plan: Plan | undefined):
   const latest = answers.at(-1)?.progress;
   if (latest === undefined || plan === undefined) return undefined;
   const words = t.ahead.plan;
-  const money = (amount: number): string => say.formatMoney({ amount, currency: plan.cost.expected.currency });
+  const money = (amount: number): string => coreLanguage.formatMoney({ amount, currency: plan.cost.expected.currency });
   const points = answers.map(({ progress: { steps, lowerBound, upperBound } }) => ({
     steps,
     lower: lowerBound,

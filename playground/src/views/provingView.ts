@@ -1,5 +1,5 @@
 import type { ProofOfRepair } from '@faultodds/core';
-import { say } from '../words/say.ts';
+import { coreLanguage } from '../words/coreLanguage.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
 
@@ -22,7 +22,7 @@ export function provingView(knowledge: Knowledge, proof: ProofOfRepair | undefin
     repair: knowledge.repairLabel(repair),
     exposure: t.proving.exposure(
       check.exposure,
-      say.formatMinutes(check.minutes.best),
+      coreLanguage.formatMinutes(check.minutes.best),
       check.distanceKm,
       check.days ?? 0,
     ),

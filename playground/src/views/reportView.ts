@@ -16,7 +16,7 @@ import {
   sentenceForWarning,
   sentencesForNotices,
 } from '@faultodds/core/words';
-import { say } from '../words/say.ts';
+import { coreLanguage } from '../words/coreLanguage.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { CaseOnPage } from '../state/caseStore.svelte.ts';
@@ -106,13 +106,15 @@ export function reportView(knowledge: Knowledge, now: CaseOnPage, history: Ranki
     ),
     proving,
     steps: stepsOf(knowledge, now, history, costs),
-    total: t.report.total(say.formatMoney(costs.total.total), say.formatMinutes(costs.total.minutes)),
-    advice: sentenceForAdvice(model, advice, say),
-    stopping: sentenceForStopping(model, advice, say),
+    total: t.report.total(coreLanguage.formatMoney(costs.total.total), coreLanguage.formatMinutes(costs.total.minutes)),
+    advice: sentenceForAdvice(model, advice, coreLanguage),
+    stopping: sentenceForStopping(model, advice, coreLanguage),
     cautions: advice.best.cautions.map(knowledge.cautionText),
     cautionsLeft: cautionsLeft(advice).map(knowledge.cautionText),
     car: [
-      ...(state.engine === undefined ? [] : [{ label: t.report.engine, value: describeEngine(state.engine, say) }]),
+      ...(state.engine === undefined
+        ? []
+        : [{ label: t.report.engine, value: describeEngine(state.engine, coreLanguage) }]),
       ...model.context.flatMap(({ id, label, values }) => {
         const value = values.find((one) => one.id === state.context[id]);
         return value ? [{ label, value: value.label }] : [];
@@ -140,7 +142,7 @@ export function reportView(knowledge: Knowledge, now: CaseOnPage, history: Ranki
     left: leftUndone(knowledge, advice),
     conditions: [
       t.report.prices(
-        say.formatMoney({ amount: labourPerHour, currency }),
+        coreLanguage.formatMoney({ amount: labourPerHour, currency }),
         new Intl.NumberFormat(t.code).format(partsFactor),
       ),
       away.length > 0 ? t.report.missing(away.join(', ')) : '',
@@ -149,8 +151,8 @@ export function reportView(knowledge: Knowledge, now: CaseOnPage, history: Ranki
     ].filter((sentence) => sentence !== ''),
     notes: state.notes,
     remarks: [
-      ...belief.warnings.map((warning) => sentenceForWarning(model, belief.facts, warning, say)),
-      ...sentencesForNotices(model, session.notices, say),
+      ...belief.warnings.map((warning) => sentenceForWarning(model, belief.facts, warning, coreLanguage)),
+      ...sentencesForNotices(model, session.notices, coreLanguage),
     ],
   };
 }
@@ -168,10 +170,10 @@ function stepsOf(knowledge: Knowledge, { state }: CaseOnPage, history: RankingHi
       id: observation.id,
       what,
       outcome: [outcome, asleep, noted ?? ''].filter((part) => part !== '').join('; '),
-      cost: price ? say.formatMoney(price.total) : '',
-      minutes: price ? say.formatMinutes(price.minutes) : '',
+      cost: price ? coreLanguage.formatMoney(price.total) : '',
+      minutes: price ? coreLanguage.formatMinutes(price.minutes) : '',
       leading: leader ? t.report.leading(knowledge.causeLabel(leader.cause), shortChance(leader.probability)) : '',
-      reason: step ? sentenceForObservation(knowledge.model, step, say) : '',
+      reason: step ? sentenceForObservation(knowledge.model, step, coreLanguage) : '',
     };
   });
 }
@@ -191,12 +193,12 @@ function leftUndone(knowledge: Knowledge, { tests, notNow }: Advice): readonly s
     tests
       .filter(({ netValue }) => netValue.amount > 0 === pays)
       .slice(0, NAMED)
-      .map(({ test, price }) => t.report.leftTest(knowledge.testLabel(test), say.formatMoney(price)))
+      .map(({ test, price }) => t.report.leftTest(knowledge.testLabel(test), coreLanguage.formatMoney(price)))
       .join('; ');
   const [pays, costs] = [named(true), named(false)];
   const reasons = notNow
     .filter(({ reason }) => reason !== 'already-done')
-    .map((one) => sentenceForNotNow(knowledge.model, one, say));
+    .map((one) => sentenceForNotNow(knowledge.model, one, coreLanguage));
   const left = [pays && t.report.leftPays(pays), costs && t.report.leftCosts(costs), ...reasons].filter(
     (sentence) => sentence !== '',
   );

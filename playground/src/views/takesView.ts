@@ -1,4 +1,4 @@
-import { say } from '../words/say.ts';
+import { coreLanguage } from '../words/coreLanguage.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { Answers } from '../worker/question.ts';
@@ -72,7 +72,7 @@ export function takesView(knowledge: Knowledge, answer: Answers['takes']): Takes
               label: knowledge.testLabel(test),
               cautions: cautions.map(knowledge.cautionText),
             })),
-            reached: `${words.testsPrice(say.formatMoney(tests.price))} ${words.reachedTrue(shortChance(tests.reachedIfTrue))}`,
+            reached: `${words.testsPrice(coreLanguage.formatMoney(tests.price))} ${words.reachedTrue(shortChance(tests.reachedIfTrue))}`,
             mistaken: words.reachedFalse(shortChance(tests.reachedIfFalse)),
           },
         }),

@@ -1,6 +1,6 @@
 import { aheadWords } from './de/ahead.ts';
 import { cases } from './de/cases.ts';
-import { keepingWords } from './de/keeping.ts';
+import { savingWords } from './de/saving.ts';
 import { doubtWords } from './de/doubt.ts';
 import { entryWords } from './de/entry.ts';
 import { help } from './de/help.ts';
@@ -11,11 +11,11 @@ import { offline } from './de/offline.ts';
 import { report } from './de/report.ts';
 import { shiftWords } from './de/shift.ts';
 import { stepsWords } from './de/steps.ts';
-import type { Words } from './t.ts';
+import type { Labels } from './t.ts';
 
 /** Words of the screen in German. What is missing here does not compile. The names of causes, tests and repairs and the cautions belong to
  * the knowledge and stay in its language; the page says so. */
-export const germanLabels: Words = {
+export const germanLabels: Labels = {
   code: 'de',
   rare: '< 0,1 %',
   nearlySure: '> 99,9 %',
@@ -91,7 +91,7 @@ export const germanLabels: Words = {
 
   cases,
 
-  keeping: keepingWords,
+  saving: savingWords,
 
   link,
 

@@ -3,7 +3,7 @@ import { cases } from './en/cases.ts';
 import { doubtWords } from './en/doubt.ts';
 import { entryWords } from './en/entry.ts';
 import { help } from './en/help.ts';
-import { keepingWords } from './en/keeping.ts';
+import { savingWords } from './en/saving.ts';
 import { intakeWords } from './en/intake.ts';
 import { link } from './en/link.ts';
 import { numberWords } from './en/numbers.ts';
@@ -93,7 +93,7 @@ export const englishLabels = {
 
   cases,
 
-  keeping: keepingWords,
+  saving: savingWords,
 
   link,
 

@@ -1,6 +1,6 @@
 import type { Model } from '@faultodds/core';
 import { problemInWords } from '../words/problemInWords.ts';
-import { inTurns, type Answer, type ChangedNumber, type Question, type Reply, type Request } from './question.ts';
+import { kindsInTurns, type Answer, type ChangedNumber, type Question, type Reply, type Request } from './question.ts';
 
 /** Asks a worker; a new list of questions takes the place of the one before, finished or not. */
 export interface Asker {
@@ -29,7 +29,7 @@ export function createAsker(model: Model, makeWorker: () => Worker = newWorker):
   const send = (request: Request): void => worker?.postMessage(request);
   function cancel(): void {
     asked += 1;
-    if (asking.every(({ kind }) => inTurns.has(kind))) {
+    if (asking.every(({ kind }) => kindsInTurns.has(kind))) {
       if (asking.length > 0) send({ kind: 'stop' });
     } else end();
     asking = [];

@@ -63,7 +63,7 @@ export interface ChangedNumber {
 }
 
 /** Kinds that are answered in turns: whoever works one out hears that it is no longer wanted. */
-export const inTurns: ReadonlySet<Question['kind']> = new Set(['ranking', 'advice', 'plan', 'takes']);
+export const kindsInTurns: ReadonlySet<Question['kind']> = new Set(['ranking', 'advice', 'plan', 'takes']);
 
 /** What the page sends: the model once, then questions, each list in the order it is to be answered and in place of the one before; or that
  * no answer is wanted any more. */

@@ -1,7 +1,7 @@
-import type { Words } from '../t.ts';
+import type { Labels } from '../t.ts';
 
 /** Looking further ahead: stop or test, what is open, the whole plan, what it would take, two causes at once. */
-export const aheadWords: Words['ahead'] = {
+export const aheadWords: Labels['ahead'] = {
   open: 'Weiter vorausschauen',
   heading: 'Weiter voraus',
   working: 'Wird gerechnet …',

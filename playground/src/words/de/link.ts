@@ -1,7 +1,7 @@
-import type { Words } from '../t.ts';
+import type { Labels } from '../t.ts';
 
 /** A case shared by link. */
-export const link: Words['link'] = {
+export const link: Labels['link'] = {
   heading: 'Als Link',
   make: 'Link zu diesem Fall kopieren',
   copied: 'Der Link ist kopiert.',

@@ -1,11 +1,11 @@
 /** Why a device keeps nothing: the browser refuses its storage, there is no room, or there is no answer (yet). */
-export type KeepingTrouble = 'refused' | 'full' | 'silent';
+export type WriteTrouble = 'refused' | 'full' | 'silent';
 
 /** The writes to the device, one after the other: an older state must not overtake a newer one. What fails stays and is tried again. */
-export interface Keeping {
+export interface WriteQueue {
   /** Whether everything that was to be written lies on the device. */
-  readonly isKept: boolean;
-  readonly trouble: KeepingTrouble | null;
+  readonly isSaved: boolean;
+  readonly trouble: WriteTrouble | null;
   /** @returns whether something of this key is still to be written. */
   isWaiting(key: string): boolean;
   /** Writes soon; takes the place of what waits under the same key. */
@@ -25,14 +25,14 @@ const PATIENCE = 5_000;
 const AGAIN = 15_000;
 
 /** Makes the queue, empty. */
-export function createKeeping(): Keeping {
+export function createWriteQueue(): WriteQueue {
   // eslint-disable-next-line svelte/prefer-svelte-reactivity -- nothing on the screen follows it
   const waiting = new Map<string, () => Promise<void>>();
   let left = $state(0);
-  let trouble = $state<KeepingTrouble | null>(null);
+  let trouble = $state<WriteTrouble | null>(null);
   let working: string | null = null;
   /** Why the last write failed: that a question is answered meanwhile does not mend it. */
-  let failed: KeepingTrouble | null = null;
+  let failed: WriteTrouble | null = null;
   let retry: ReturnType<typeof setTimeout> | undefined;
   let listening: (() => void)[] = [];
 
@@ -86,7 +86,7 @@ export function createKeeping(): Keeping {
   }
 
   return {
-    get isKept() {
+    get isSaved() {
       return left === 0;
     },
     get trouble() {

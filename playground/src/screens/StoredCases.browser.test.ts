@@ -3,8 +3,8 @@ import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
 import type { CaseSummary, Device } from '../device/device.ts';
 import { loadKnowledge } from '../knowledge/knowledge.ts';
-import { createShelf } from '../state/shelf.svelte.ts';
-import KeptCases from './KeptCases.svelte';
+import { createCaseLibrary } from '../state/caseLibrary.svelte.ts';
+import StoredCases from './StoredCases.svelte';
 
 const knowledge = loadKnowledge(misfire, []);
 const kept = Array.from({ length: 1000 }, (_, at): CaseSummary => ({
@@ -16,11 +16,11 @@ const kept = Array.from({ length: 1000 }, (_, at): CaseSummary => ({
 test('a thousand kept cases: forty rows are drawn, the latest first, any is found by its name, and no case is opened', async () => {
   const find = vi.fn<Device['find']>();
   const device = { list: () => Promise.resolve(kept), find } as Partial<Device> as Device;
-  const shelf = createShelf(knowledge, device, () => 'new');
-  await shelf.read();
+  const library = createCaseLibrary(knowledge, device, () => 'new');
+  await library.read();
   const doNothing = (): void => undefined;
-  const screen = await render(KeptCases, {
-    kept: shelf.all,
+  const screen = await render(StoredCases, {
+    kept: library.all,
     current: '',
     deleted: null,
     causeLabel: knowledge.causeLabel,

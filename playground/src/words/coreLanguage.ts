@@ -3,9 +3,9 @@ import { english } from '@faultodds/core/words/en';
 
 /** The language that core's sentences and numbers are written in now: handed to the makers of `@faultodds/core/words`. Read it when drawing,
  * never at module load. */
-export let say: Language = english;
+export let coreLanguage: Language = english;
 
 /** Takes up another language. */
-export function saySo(language: Language): void {
-  say = language;
+export function setCoreLanguage(language: Language): void {
+  coreLanguage = language;
 }

@@ -1,5 +1,5 @@
 /** Whether what is recorded lies on the device, and a start that does not succeed. */
-export const keepingWords = {
+export const savingWords = {
   kept: 'Kept on this device.',
   pending: 'Being kept …',
   notKept: 'Not kept on this device.',
