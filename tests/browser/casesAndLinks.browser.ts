@@ -157,6 +157,7 @@ test('two windows with the same case keep in step', async () => {
   await page.getByText('Changed in another window').waitFor();
   expect(await leaders(page)).toEqual(recorded);
   // and what is done here now builds on it
+  await page.bringToFront();
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect.poll(() => leaders(other)).not.toEqual(recorded);
   expect(await leaders(other)).toEqual(await leaders(page));
@@ -175,6 +176,7 @@ test('two windows that do not hear of each other overwrite nothing: both version
   await expect.poll(() => nameOf(other)).toBe('Shared');
   await answer(other, 'Only under load');
   const theirs = await leaders(other);
+  await page.bringToFront();
   await page
     .getByRole('button', { name: /^Record:/ })
     .first()
@@ -197,6 +199,7 @@ test('each window comes back with the case it had open', async () => {
   await other.goto(playground.address);
   await heading(other).waitFor();
   await startCase(other, 'Second', 'Only under load');
+  await page.bringToFront();
   await page.reload();
   await heading(page).waitFor();
   await opened(page);

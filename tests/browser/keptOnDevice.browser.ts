@@ -192,16 +192,19 @@ test('a case deleted from a list that is out of date comes back with Undo as it 
   await other.goto(playground.address);
   await expect.poll(() => name(other).inputValue()).toBe('Shared');
   await opened(other);
+  await page.bringToFront();
   await page.getByRole('button', { name: 'Cases' }).click();
   await page.getByRole('dialog').getByRole('button', { name: 'New case' }).click();
   await page.getByRole('button', { name: 'Cases' }).click();
   const dialog = page.getByRole('dialog');
   await dialog.getByRole('button', { name: 'Rename, duplicate or delete: Shared' }).click();
   // the list here does not hear of it
+  await other.bringToFront();
   await recordBest(other);
   await other.locator('#notes ol li').nth(1).waitFor();
   await other.getByText('Kept on this device.', { exact: true }).waitFor();
   const newest = await leaders(other);
+  await page.bringToFront();
   await dialog.getByRole('button', { name: 'Delete: Shared', exact: true }).click();
   await dialog.getByRole('button', { name: 'Undo' }).click();
   await dialog.getByRole('button', { name: 'Shared', exact: true }).click();

@@ -6,7 +6,7 @@ import { opened, replay, type Playground } from './openPlayground.ts';
 interface Screen {
   readonly name: string;
   readonly reach: (page: Page) => Promise<void>;
-  readonly part: 'main' | 'dialog[open]' | 'body';
+  readonly part: '#next' | 'dialog[open]' | 'body';
   readonly leave: 'Escape' | 'reload';
   /** It shows what is worked out beside the page. */
   readonly worksBeside?: true;
@@ -25,13 +25,16 @@ const screens: readonly Screen[] = [
     leave: 'reload',
     worksBeside: true,
     async reach(page) {
-      await page.getByText(/^Same advice in/).first().waitFor({ state: 'attached' });
+      await page
+        .getByText(/^Same advice in/)
+        .first()
+        .waitFor({ state: 'attached' });
       await unfold(page, 'main');
     },
   },
   {
     name: 'entering numbers',
-    part: 'main',
+    part: '#next',
     leave: 'reload',
     async reach(page) {
       await page.getByText('Record something already done').first().click();
@@ -43,7 +46,7 @@ const screens: readonly Screen[] = [
   },
   {
     name: 'pasting codes',
-    part: 'main',
+    part: '#next',
     leave: 'reload',
     async reach(page) {
       await page.locator('#next summary', { hasText: 'Paste trouble codes' }).click();
