@@ -95,7 +95,7 @@ test('numbers are questioned with the keyboard; the case stays as it is', async 
   await slider.focus();
   for (let press = 0; press < 60; press += 1) await page.keyboard.press('ArrowRight');
   await expect.poll(() => sheet.getByRole('region', { name: 'With these changes' }).innerText()).toMatch(/→/);
-  await sheet.getByRole('button', { name: 'All back to their own' }).click();
+  await sheet.getByRole('button', { name: 'Reset all' }).click();
   await expect.poll(() => sheet.innerText()).toMatch(/Nothing is changed yet/);
   await page.keyboard.press('Escape');
   expect(await leaders(page)).toEqual(before);
