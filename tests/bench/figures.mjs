@@ -1,0 +1,81 @@
+import { readFileSync } from 'node:fs';
+
+/** @param {string} file under tests/bench/results */
+const stored = (file) => JSON.parse(readFileSync(new URL(`results/${file}.json`, import.meta.url), 'utf8'));
+/** @param {number} share */
+const percent = (share) => Math.round(100 * share);
+/** @param {number[]} ratios */
+const geometricMean = (ratios) => Math.exp(ratios.reduce((sum, ratio) => sum + Math.log(ratio), 0) / ratios.length);
+/** Thousands apart. @param {number} value @param {number} [digits] */
+const figure = (value, digits = 0) => value.toFixed(digits).replace(/\B(?=(\d{3})+(?!\d))/, value >= 1000 ? ' ' : '');
+
+function simulation() {
+  /** @type {{ policies: { policy: string, fromTheModel: { meanCost: number, needlessOpeningsPerCase: number } }[] }} */
+  const { policies } = stored('simulation');
+  const of = (/** @type {string} */ name) => {
+    const found = policies.find(({ policy }) => policy === name)?.fromTheModel;
+    if (found === undefined) throw new TypeError(`the simulation has no policy "${name}"`);
+    return { cost: Math.round(found.meanCost), openings: Math.round(10 * found.needlessOpeningsPerCase) };
+  };
+  return [
+    `buying parts in the usual order cost ${of('parts-swapping').cost} units on average and opened the engine needlessly ${of('parts-swapping').openings} times in 10 cases`,
+    `following the best next step cost ${of('one-step').cost}`,
+    `a plan that sees several steps, made once, cost ${of('bounded-search').cost}, and ${of('replanning').cost} when it was made anew after every result`,
+  ];
+}
+
+function search() {
+  /** @type {{ search: { results: number, gapAt: Record<string, number> }[], smallProblems: { count: number, bounds: Record<string, number> } }} */
+  const { search, smallProblems } = stored('decision');
+  const gaps = (/** @type {number} */ results) =>
+    search.filter((row) => row.results === results).map(({ gapAt }) => gapAt['2 s'] ?? NaN);
+  const later = gaps(3);
+  const under = (/** @type {number} */ most) => later.filter((gap) => gap <= most).length;
+  const [pairs, perfect] = [smallProblems.bounds['pairs'] ?? NaN, smallProblems.bounds['perfectInformation'] ?? NaN];
+  return [
+    `at most 5 % in ${under(0.05)} of the ${later.length} worked cases, at most 10 % in ${under(0.1)}, ${(100 * Math.min(...later)).toFixed(1)} % to ${percent(Math.max(...later))} % in all; ${percent(Math.min(...gaps(0)))} to ${percent(Math.max(...gaps(0)))} % from intake`,
+    `On ${smallProblems.count} small problems the search equals exact dynamic programming and the bound is ${pairs.toFixed(3)} of the optimum (perfect information ${perfect.toFixed(3)})`,
+  ];
+}
+
+function kernel() {
+  /** @type {{ networks: Record<string, any>, targets: Record<string, { name: string, ratio: number }[]> }} */
+  const { networks, targets } = stored('inference');
+  const time = (
+    /** @type {{ median: number, best: number }} */ of,
+    /** @type {'median' | 'best'} */ which = 'median',
+  ) => figure(of[which], of[which] < 1 ? 2 : of[which] < 100 ? 1 : 0);
+  const rows = Object.entries(networks).map(([name, row]) => {
+    const times = (/** @type {number | undefined} */ ratio) => (ratio === undefined ? '–' : figure(ratio));
+    return `| ${name} | ${time(row.warm)} | ${time(row.warm, 'best')} | ${time(row.cold)} | ${row.entriesRatio.toFixed(3)} | ${times(row.bayesjsTimes)} | ${times(row.firstKernelTimes)} |`;
+  });
+  const ratios = (/** @type {string} */ row) => (targets[row] ?? []).map(({ ratio }) => ratio);
+  const warm = ratios('warm / libDAI, six');
+  return [
+    ...rows,
+    `| warm / libDAI, six networks, geometric mean | ${geometricMean(warm).toFixed(3)} |`,
+    `| – worst of them | ${Math.max(...warm).toFixed(2)} |`,
+    `| cold / libDAI, six, geometric mean | ${geometricMean(ratios('cold / libDAI cold, six')).toFixed(3)} |`,
+    `| – worst of them | ${Math.max(...ratios('cold / libDAI cold, six')).toFixed(2)} |`,
+    `| andes, pigs warm / libDAI | ${geometricMean(ratios('andes, pigs warm / libDAI')).toFixed(3)} |`,
+    `| water warm / aGrUM | ${geometricMean(ratios('water warm / aGrUM')).toFixed(3)} |`,
+  ];
+}
+
+/** @param {string} file */
+function times(file) {
+  const { machine: _, ...places } = stored(file);
+  return Object.entries(places).flatMap(([where, { milliseconds }]) =>
+    Object.entries(milliseconds).map(
+      ([what, { median, ninetyFive }]) =>
+        `| ${where}, ${what} | ${median.toFixed(1)} ms | ${ninetyFive.toFixed(1)} ms |`,
+    ),
+  );
+}
+
+/** What documents have to say of what was measured, by document: made from the stored results of the benches, word for word. */
+export const figures = {
+  'README.md': simulation(),
+  'CHANGELOG.md': search(),
+  'packages/inference/decisions/0002-measured.md': [...kernel(), ...times('oneStep'), ...times('explanation')],
+};
