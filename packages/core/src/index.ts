@@ -11,7 +11,6 @@ export type {
   Hazard,
   Mechanism,
   Model,
-  Quantity,
   Repair,
   Requirement,
   Source,
@@ -21,6 +20,7 @@ export type {
 } from './model/model.ts';
 export type { LocalText, LanguageCode } from './model/localText.ts';
 export { textIn } from './model/textIn.ts';
+export type { Quantity } from './model/quantity.ts';
 export type { ConditionalRow, Row } from './model/row.ts';
 export type { Dimension } from './units/dimension.ts';
 export type {
@@ -164,7 +164,7 @@ export {
 export { adviceFlips, adviceFlipsInTurns, type AdviceFlip, type AdviceFlipOptions } from './doubt/adviceFlips.ts';
 export { firmAdvice, firmAdviceInTurns, type FirmAdvice } from './doubt/firmAdvice.ts';
 export { leaderSensitivity, type LeaderSensitivity, type NumberSensitivity } from './doubt/leaderSensitivity.ts';
-export type { LinearFunction } from './doubt/jointLines.ts';
+export type { LinearFunction } from './doubt/linearFunction.ts';
 export { modelNumbers, type ModelNumber } from './doubt/modelNumbers.ts';
 export { evidenceConflict, type EvidenceConflict } from './doubt/evidenceConflict.ts';
 export { sameStep } from './doubt/sameStep.ts';

@@ -1,4 +1,6 @@
 import { modelNumbers, startCase } from '@faultodds/core';
+import { describeNumber } from '@faultodds/core/words';
+import { english } from '@faultodds/core/words/en';
 import { misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
 import { render } from 'vitest-browser-svelte';
@@ -82,4 +84,24 @@ test('another step is another advice, whatever both are called', async () => {
   await expect.element(screen.getByText('Look, instead of Look')).toBeVisible();
   await screen.rerender({ trial: { ...own, best: best! } });
   await expect.element(screen.getByText('Look, as before')).toBeVisible();
+});
+
+test('the share that goes without a cure and the least time of a repair have a source and a slider', async () => {
+  const { trial, screen: pending } = setup();
+  const screen = await pending;
+  for (const [words, path] of [
+    ['fault goes repair did not cure', '/goneWithoutCure/best'],
+    ['minutes a repair takes at least', '/leastRepairMinutes/best'],
+  ] as const) {
+    const number = modelNumbers(knowledge.model).find((one) => one.path === path)!;
+    expect(knowledge.sourceKind(number.source)).toBe('judgement');
+    expect(number.high).toBeGreaterThan(number.low);
+    await screen.getByLabelText(/^Find a number/).fill(words);
+    const slider = screen.getByRole('slider', { name: `Value of: ${describeNumber(knowledge.model, path, english)}` });
+    const input = slider.element() as HTMLInputElement;
+    input.value = '0.9';
+    input.dispatchEvent(new Event('input', { bubbles: true }));
+    expect(trial.valueAt(path)).toBeGreaterThan(number.value);
+  }
+  expect(trial.refused).toBe('');
 });

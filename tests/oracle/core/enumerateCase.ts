@@ -13,9 +13,6 @@ export interface EnumeratedCase {
   readonly outcomeGivenCause: (test: string, cause: string, outcome: string) => number;
 }
 
-/** Chance that a misfire goes away though its cause was not cured; stated beside the likelihood of a tried repair. */
-const goneWithoutCure = 0.035;
-
 /** Enumerates a case. Exponential in the number of mechanisms. */
 export function enumerateCase(model: Model, facts: Facts): EnumeratedCase {
   const prior = priorOf(model, facts.context);
@@ -98,7 +95,7 @@ function chanceOfEvidence(model: Model, world: World, facts: Facts): number {
     const repair = model.repairs.find(({ id }) => id === observation.repair)!;
     const asked = repair.sameAs;
     if (asked === undefined) {
-      const success = repair.cures[cause.id]?.best ?? goneWithoutCure;
+      const success = repair.cures[cause.id]?.best ?? model.goneWithoutCure.best;
       product *= observation.cured ? success : 1 - success;
     } else results.push({ test: asked.test, outcome: observation.cured ? asked.cured : asked.notCured });
   }

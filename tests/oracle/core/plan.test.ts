@@ -6,7 +6,6 @@ import { randomFacts, randomModel } from './randomModel.ts';
 // Expected cost of repair, written down once more from its definition: shares no code with the packages. 1e-9 relative: sums of money.
 const seed = 20261125;
 const seeds = fc.noShrink(fc.tuple(fc.nat(), fc.nat()));
-const leastRepairMinutes = 6;
 
 /** Facts without repairs on record: a repair that was tried is not proposed again. */
 function factsWithoutRepairs(model: Model, seed: number): Facts {
@@ -32,7 +31,7 @@ function priceOfRepair(model: Model, id: string, open: ReadonlySet<string>): num
     .filter((access) => open.has(access))
     .map((access) => model.access.find((one) => one.id === access)!)
     .reduce((sum, access) => sum + access.openMinutes.best + access.closeMinutes.best, 0);
-  const minutes = Math.max(leastRepairMinutes, repair.minutes.best - spared);
+  const minutes = Math.max(model.leastRepairMinutes.best, repair.minutes.best - spared);
   return (minutes * model.labourPerHour.best) / 60 + repair.parts.best;
 }
 

@@ -123,6 +123,8 @@ export function randomModel(seed: number): Model {
     equipment: [],
     cautions: [],
     plausibleFrom: quantity(0.05),
+    goneWithoutCure: quantity(0.01 + (seed % 20) / 100),
+    leastRepairMinutes: quantity(1 + (seed % 12)),
     dependentPairs: [],
     verification: {
       cautions: [],

@@ -1,5 +1,5 @@
 import type { CompiledModel } from '../compiled/compiledModel.ts';
-import type { Quantity } from '../model/model.ts';
+import type { Quantity } from '../model/quantity.ts';
 import { appliesHere } from '../evidence/appliesHere.ts';
 import { contextPrior } from './contextPrior.ts';
 import type { Context } from '../evidence/facts.ts';

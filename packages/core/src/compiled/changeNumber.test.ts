@@ -4,6 +4,7 @@ import { rankCauses } from '../belief/rankCauses.ts';
 import { leaderSensitivity } from '../doubt/leaderSensitivity.ts';
 import { changeNumber } from './changeNumber.ts';
 import { compileModel } from './compileModel.ts';
+import { isProbabilityAt } from '../model/isProbabilityAt.ts';
 import { parseModel } from '../model/parseModel.ts';
 
 const compiled = compileModel(pumpModel());
@@ -16,7 +17,7 @@ const facts = {
 test('the ranking under a changed number is what its sensitivity function says', () => {
   const { leading, functions } = leaderSensitivity(compiled, facts);
   for (const { path, value, numerator: n, denominator: d } of functions) {
-    const x = path.endsWith('/best') ? value * 1.5 : 0.5 * value + 0.1;
+    const x = isProbabilityAt(path) ? 0.5 * value + 0.1 : value * 1.5;
     const { posterior } = rankCauses(changeNumber(compiled, path, x), facts);
     expect(posterior[leading], path).toBeCloseTo((n.constant + n.slope * x) / (d.constant + d.slope * x), 12);
   }
@@ -32,6 +33,18 @@ test('a changed row still sums to one, the model stays valid, and the given one 
   expect(compiled.model).toEqual(before);
 });
 
+test('numbers of the whole model are changed as any other', () => {
+  const gone = changeNumber(compiled, '/goneWithoutCure/best', 0.2);
+  const tried = {
+    context: {},
+    observations: [{ kind: 'repair-tried' as const, id: 'r', repair: 'fit-fuse', cured: true }],
+  };
+  expect(rankCauses(gone, tried).posterior['fuse-blown']!).toBeLessThan(
+    rankCauses(compiled, tried).posterior['fuse-blown']!,
+  );
+  expect(changeNumber(compiled, '/leastRepairMinutes/best', 20).model.leastRepairMinutes.best).toBe(20);
+});
+
 test.each([
   ['/tests/0/rows/0/p/nothing', 0.5, 'number-unknown'],
   ['/tests/0/rows/0/ess', 3, 'number-unknown'],
@@ -39,6 +52,9 @@ test.each([
   ['', 3, 'number-unknown'],
   ['/causes/0/weight/best', -1, 'number-out-of-range'],
   ['/causes/0/weight/best', Number.NaN, 'number-out-of-range'],
+  ['/goneWithoutCure/best', 1.1, 'number-out-of-range'],
+  ['/causes/0/activeFraction/best', 1.1, 'number-out-of-range'],
+  ['/repairs/0/cures/fuse-blown/best', 1.1, 'number-out-of-range'],
   ['/mechanisms/0/background/p/' + compiled.model.mechanisms[0]!.states[0]!.id, 1, 'number-out-of-range'],
 ])('%s set to %s is refused: %s', (path, value, code) => {
   expect(() => changeNumber(compiled, path, value)).toThrow(code);

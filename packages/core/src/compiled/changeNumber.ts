@@ -5,6 +5,7 @@ import { problemFor } from '../validation/problemFor.ts';
 import { ModelError } from '../errors/modelError.ts';
 import { recompileModel } from './compileModel.ts';
 import type { CompiledModel } from './compiledModel.ts';
+import { isProbabilityAt } from '../model/isProbabilityAt.ts';
 import type { Model } from '../model/model.ts';
 import { numberAt } from '../model/numberAt.ts';
 import { keysOfPointer } from '../errors/jsonPointer.ts';
@@ -14,9 +15,8 @@ const argumentsSchema = z.strictObject({ path: z.string(), value: z.any() });
 /** The model with one number changed, ready for questions: what if this estimate were wrong? A probability of a row takes the others
  * of its row with it in proportion, so that the row still sums to one.
  * @param path JSON Pointer of a `best` estimate or of a probability of a row, as `leaderSensitivity` reports them.
- * @throws ModelError `number-unknown` when nothing changeable stands there, `number-out-of-range` for a probability outside (0, 1) or
- * an estimate below 0 or
- * beyond any @throws OptionError when the path is no text */
+ * @throws ModelError `number-unknown` when nothing changeable stands there, `number-out-of-range` for a probability of a row outside
+ * (0, 1), another probability outside [0, 1], or an estimate below 0 or beyond any @throws OptionError when the path is no text */
 export function changeNumber(compiled: CompiledModel, path: string, value: number): CompiledModel {
   checkOptions(argumentsSchema, { path, value });
   const keys = keysOfPointer(path);
@@ -26,8 +26,9 @@ export function changeNumber(compiled: CompiledModel, path: string, value: numbe
   if (found === undefined || !(inRow || last === 'best')) {
     throw new ModelError([problemFor('number-unknown', path, {})]);
   }
-  if (typeof value !== 'number' || (inRow ? !(value > 0 && value < 1) : !(value >= 0 && value <= LARGEST_NUMBER))) {
-    const key = inRow ? 'number-out-of-range/probability' : 'number-out-of-range/estimate';
+  const most = isProbabilityAt(path) ? 1 : LARGEST_NUMBER;
+  if (typeof value !== 'number' || (inRow ? !(value > 0 && value < 1) : !(value >= 0 && value <= most))) {
+    const key = isProbabilityAt(path) ? 'number-out-of-range/probability' : 'number-out-of-range/estimate';
     throw new ModelError([problemFor(key, path, { value })]);
   }
   const changed = replaceAt(compiled.model, inRow ? keys.slice(0, -1) : keys, (old) => {

@@ -99,12 +99,13 @@ describe('lint', () => {
     ).toBe(true);
   });
 
-  test('a test that says nothing, a row never used, a weight without a range', () => {
+  test('a test that says nothing, a row never used, a weight and a number of the whole model without a range', () => {
     const pump = pumpModel();
     const [hum, vacuum, ...others] = pump.tests;
     const findings = lintModel(
       compileModel({
         ...pump,
+        leastRepairMinutes: { best: 6, low: 6, high: 6, ess: 5, source: 'judgement' },
         causes: pump.causes.map((one, at) =>
           at === 0 ? { ...one, weight: { ...one.weight, low: 400, high: 400 } } : one,
         ),
@@ -120,5 +121,8 @@ describe('lint', () => {
     expect(findings).toContainEqual(
       expect.objectContaining({ code: 'weight-without-range', path: '/causes/0/weight' }),
     );
+    expect(findings.filter(({ code }) => code === 'number-without-range')).toEqual([
+      { code: 'number-without-range', path: '/leastRepairMinutes', message: `'leastRepairMinutes' has no range` },
+    ]);
   });
 });

@@ -1,3 +1,4 @@
+import type { Model } from '../model/model.ts';
 import type { CompiledModel } from './compiledModel.ts';
 import type { LintFinding } from './lintFinding.ts';
 import { lintPairs } from './lintPairs.ts';
@@ -8,7 +9,7 @@ export const SEPARATES = 0.5;
 const SAYS_SOMETHING = 0.02;
 
 /** Reports what is legal but suspicious: pairs of causes that no single test separates (total variation below 0.5), tests that never
- * change a ranking, rows that no configuration reaches, weights without a range, pairs of tests called `modelled` that read nothing in
+ * change a ranking, rows that no configuration reaches, weights and other numbers of the whole model without a range, pairs of tests called `modelled` that read nothing in
  * common. Messages are for the author of the model, in English, as those of errors. */
 export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
   const { model, testList } = compiled;
@@ -42,7 +43,18 @@ export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
           },
         ],
   );
-  return [...pairs, ...silent, ...unusedRows(compiled), ...bare, ...lintPairs(model)];
+  return [...pairs, ...silent, ...unusedRows(compiled), ...bare, ...numbersWithoutRange(model), ...lintPairs(model)];
+}
+
+/** Judgements that stand for the whole model and claim to be exact. */
+function numbersWithoutRange(model: Model): LintFinding[] {
+  const { labourPerHour, twoCauseShare, plausibleFrom, goneWithoutCure, leastRepairMinutes } = model;
+  const numbers = { labourPerHour, twoCauseShare, plausibleFrom, goneWithoutCure, leastRepairMinutes };
+  return Object.entries(numbers).flatMap(([name, number]): LintFinding[] =>
+    number === undefined || number.definitional === true || number.low < number.high
+      ? []
+      : [{ code: 'number-without-range', path: `/${name}`, message: `'${name}' has no range` }],
+  );
 }
 
 /** Rows behind earlier ones that always match first. */

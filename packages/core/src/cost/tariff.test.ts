@@ -66,6 +66,11 @@ describe('a repair', () => {
   test('takes some handling even when all is open', () => {
     // 80 minutes against 104 of access: six minutes are left
     expect(tariff.repair(1, open('shaft', 'pan'))).toEqual({ total: 13, access: 0, parts: 7, minutes: 6 });
+    // as many minutes as the model says
+    const slow = { ...model, leastRepairMinutes: { ...model.leastRepairMinutes, best: 20 } };
+    const slower = makeTariff(compileModel(slow), defaultPrices(slow), {});
+    expect(slower.repair(1, open('shaft', 'pan')).minutes).toBe(20);
+    expect(slower.repair(0, 0)).toEqual(tariff.repair(0, 0));
   });
 });
 

@@ -6,9 +6,6 @@ import type { Prices } from './circumstances.ts';
 import type { Money } from './money.ts';
 import type { Price } from './price.ts';
 
-// Even a repair behind fully opened access takes some handling: the dossier's worked costs use a tenth of an hour.
-const LEAST_REPAIR_MINUTES = 6;
-
 /** Cost of one step, as plain numbers in the prices' currency. */
 export interface Cost {
   readonly total: number;
@@ -22,7 +19,7 @@ export interface Tariff {
   readonly prices: Prices;
   /** A test with the access it still needs opened and closed. */
   readonly test: (index: number, open: number) => Cost;
-  /** A repair from a closed engine, less the labour of what is open already. */
+  /** A repair from a closed engine, less the labour of what is open already, but never under the model's least. */
   readonly repair: (index: number, open: number) => Cost;
   /** Checking a repair by the model's verification table. */
   readonly check: Cost;
@@ -82,7 +79,7 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
     repair: (index, open) => {
       const { id, minutes, parts } = model.repairs[index]!;
       const spared = sumOver(repairAccess[index]! & open, 'minutes');
-      const left = Math.max(LEAST_REPAIR_MINUTES, minutes.best * dearer(id) - spared);
+      const left = Math.max(model.leastRepairMinutes.best, minutes.best * dearer(id) - spared);
       const access = Math.min(left, sumOver(repairAccess[index]! & ~open, 'minutes')) * perMinute;
       return cost(left, parts.best * dearer(id), access);
     },

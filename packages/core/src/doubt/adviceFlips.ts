@@ -9,6 +9,7 @@ import { advise } from '../advice/advise.ts';
 import { rangeOfProbability } from '../distributions/rangeOfProbability.ts';
 import { changeNumber } from '../compiled/changeNumber.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
+import { isProbabilityAt } from '../model/isProbabilityAt.ts';
 import type { Cancel } from '../turns/cancel.ts';
 import { runToEnd } from '../turns/runToEnd.ts';
 import type { Turns } from '../turns/turns.ts';
@@ -99,7 +100,7 @@ function* flipTurns(
       return { path, value, low, high, at, best: yield* there(at) };
     };
     for (const end of [low, high]) {
-      const last = path.includes('/p/') ? Math.min(Math.max(end, NEVER_CERTAIN), 1 - NEVER_CERTAIN) : end;
+      const last = isProbabilityAt(path) ? Math.min(Math.max(end, NEVER_CERTAIN), 1 - NEVER_CERTAIN) : end;
       if (!(last > 0) || last === value) continue;
       const flip = yield* untilAborted(search(last), signal);
       if (flip !== undefined) flips.push(flip);

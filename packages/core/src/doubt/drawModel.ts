@@ -5,7 +5,8 @@ import { drawBeta } from '../distributions/drawBeta.ts';
 import { drawDirichlet } from '../distributions/drawDirichlet.ts';
 import { drawLogNormal } from '../distributions/drawLogNormal.ts';
 import type { Random } from '../distributions/random.ts';
-import type { Model, Quantity } from '../model/model.ts';
+import type { Model } from '../model/model.ts';
+import type { Quantity } from '../model/quantity.ts';
 import type { Row } from '../model/row.ts';
 import type { ReadingModel } from '../model/readingModel.ts';
 
@@ -24,8 +25,9 @@ const argumentsSchema = z.strictObject({
 });
 
 /** A model that is as plausible as this one, given how few cases its numbers are worth: rows from Dirichlets of their equivalent
- * sample size, chances of success, activity and repeatability from Betas, weights and multipliers from the log-normal of their range.
- * Prices stay, and so do the distributions of readings and of misfire rates. Everything is drawn independently.
+ * sample size, chances of success, activity and repeatability from Betas, weights and multipliers from the log-normal of their range, and
+ * so the two judgements behind every repair: that a fault goes without a cure, and the least time. Prices of single steps stay, which a
+ * shop knows, and so do the distributions of readings and of misfire rates. Everything is drawn independently.
  * @throws OptionError */
 export function drawModel(model: Model, random: Random, options: DrawOptions = {}): Model {
   checkOptions(argumentsSchema, { random, ...options });
@@ -72,5 +74,7 @@ export function drawModel(model: Model, random: Random, options: DrawOptions = {
         : test,
     ),
     repairs: model.repairs.map((repair) => ({ ...repair, cures: each(repair.cures, chance) })),
+    goneWithoutCure: chance(model.goneWithoutCure),
+    leastRepairMinutes: positive(model.leastRepairMinutes),
   };
 }

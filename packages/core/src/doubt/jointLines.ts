@@ -1,56 +1,28 @@
 import type { TargetTable } from '@faultodds/inference/sweeps';
 import { sweepModel } from '../compiled/sweepModel.ts';
-import { contextPrior } from '../belief/contextPrior.ts';
 import { evidenceOf } from '../evidence/evidenceOf.ts';
 import type { Facts } from '../evidence/facts.ts';
+import { jointGivenFacts } from './jointGivenFacts.ts';
+import type { JointLines } from './linearFunction.ts';
+import { repairLines } from './repairLines.ts';
 import type { Observation } from '../evidence/observation.ts';
 import { testAsked } from '../evidence/testAsked.ts';
 import { rangeOfProbability } from '../distributions/rangeOfProbability.ts';
 import type { CompiledModel, CompiledTest } from '../compiled/compiledModel.ts';
-import type { Quantity } from '../model/model.ts';
+import type { Quantity } from '../model/quantity.ts';
 import type { Row } from '../model/row.ts';
 
-/** constant + slope x. */
-export interface LinearFunction {
-  readonly constant: number;
-  readonly slope: number;
-}
-
-/** P(evidence, cause) / P(evidence) of every cause as a linear function of one number of the model. */
-export interface JointLines {
-  /** JSON Pointer of the number. */
-  readonly path: string;
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
-  /** A weight: may grow beyond 1. */
-  readonly unbounded: boolean;
-  /** In the model's order of causes. */
-  readonly constants: Float64Array;
-  readonly slopes: Float64Array;
-}
-
-/** Every number that the ranking depends on, each with its lines. Entries of a row vary with the others of the row in proportion. */
+/** Every number that the ranking is linear in, each with its lines. Entries of a row vary with the others of the row in proportion. */
 export function jointLines(compiled: CompiledModel, facts: Facts): readonly JointLines[] {
-  const joint = jointOf(compiled, facts);
+  const joint = jointGivenFacts(compiled, facts);
   return [
     ...weightLines(compiled, joint),
     ...multiplierLines(compiled, facts, joint),
     ...stateLines(compiled, facts, joint),
     ...dependentLines(compiled, facts, joint),
     ...outcomeLines(compiled, facts, joint),
+    ...repairLines(compiled, facts),
   ];
-}
-
-/** P(cause | evidence): the joint, scaled by P(evidence), which cancels in every quotient. */
-function jointOf(compiled: CompiledModel, facts: Facts): Float64Array {
-  const prior = contextPrior(compiled, facts.context);
-  const { logEvidenceGivenRoot } = sweepModel(compiled, { likelihoods: evidenceOf(compiled, facts), targets: [] });
-  const logJoint = prior.map((p, c) => Math.log(p) + logEvidenceGivenRoot[c]!);
-  const largest = logJoint.reduce((a, b) => Math.max(a, b), -Infinity);
-  const joint = logJoint.map((x) => Math.exp(x - largest));
-  const sum = joint.reduce((a, b) => a + b, 0);
-  return joint.map((x) => x / sum);
 }
 
 function weightLines({ model }: CompiledModel, joint: Float64Array): JointLines[] {

@@ -4,6 +4,7 @@ import { smallModel } from '../../../../tests/fixtures/smallModel.ts';
 import { rankCauses } from '../belief/rankCauses.ts';
 import type { Facts } from '../evidence/facts.ts';
 import { compileModel, recompileModel } from '../compiled/compileModel.ts';
+import { isProbabilityAt } from '../model/isProbabilityAt.ts';
 import { parseModel } from '../model/parseModel.ts';
 import { caseState } from '../session/session.ts';
 import { factsOf } from '../session/factsOf.ts';
@@ -45,10 +46,26 @@ test('every sensitivity function gives what recomputing with the changed number 
     const { leading, functions } = leaderSensitivity(compiled, facts);
     expect(functions.length).toBeGreaterThan(300);
     for (const fn of functions.filter((_, n) => n % 9 === 0)) {
-      const to = fn.path.endsWith('/best') ? fn.value * 1.7 : Math.min(0.9, fn.value * 1.5 + 0.01);
+      const to = isProbabilityAt(fn.path) ? Math.min(0.9, fn.value * 1.5 + 0.01) : fn.value * 1.7;
       expect(at(fn, fn.value)).toBeCloseTo(rankCauses(compiled, facts).posterior[leading]!, 12);
       expect(at(fn, to), fn.path).toBeCloseTo(recomputed(fn.path, fn.value, to, facts, leading), 12);
     }
+  }
+});
+
+test('how surely a failed repair cures, and what goes without a cure, are among the numbers that matter', () => {
+  const facts: Facts = {
+    context: {},
+    observations: [{ kind: 'repair-tried', id: 'a', repair: 'renew-boot-or-lead', cured: false }],
+  };
+  const { leading, functions } = leaderSensitivity(compiled, facts);
+  const ofRepair = functions.filter(({ path }) => path.startsWith('/repairs/') || path.startsWith('/goneWithoutCure'));
+  expect(ofRepair.map(({ path }) => path.split('/')[1])).toEqual(
+    expect.arrayContaining(['repairs', 'goneWithoutCure']),
+  );
+  for (const fn of ofRepair) {
+    expect(at(fn, fn.low)).toBeCloseTo(recomputed(fn.path, fn.value, fn.low, facts, leading), 12);
+    expect(at(fn, fn.high)).toBeCloseTo(recomputed(fn.path, fn.value, fn.high, facts, leading), 12);
   }
 });
 

@@ -1,7 +1,8 @@
 import type { Facts } from '../evidence/facts.ts';
 import { sweepFacts } from '../belief/sweepFacts.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
-import { jointLines, type LinearFunction } from './jointLines.ts';
+import { jointLines } from './jointLines.ts';
+import type { LinearFunction } from './linearFunction.ts';
 
 /** The posterior of the leading cause as an exact function of one number of the model, all others kept (the rest of its row shrinking
  * or growing in proportion): (constant + slope x) of `numerator` over that of `denominator`. */
@@ -28,8 +29,9 @@ export interface LeaderSensitivity {
 }
 
 /** All one-way sensitivity functions of the leading cause, exactly: P(evidence, cause) is linear in every weight, row entry and state
- * probability, and the slopes come from one sweep per test on record and one for the mechanisms, not from repeated inference.
- * Tests that were run more than once are left out (they are not linear in their rows).
+ * probability, in the chance that a repair cures and in that of a fault that goes without a cure; the slopes come from one sweep per test or
+ * repair on record and one for the mechanisms, not from repeated inference. Left out is what is not linear: rows of tests that were run
+ * more than once, chances of a repair tried twice, and the fault that goes without a cure after several repairs.
  * @throws EvidenceError as `rankCauses` does.
  * Source: Laskey 1995; Castillo, Gutierrez & Hadi 1997; Coupe & van der Gaag 2002 (form); Kjaerulff & van der Gaag 2000 (computation). */
 export function leaderSensitivity(compiled: CompiledModel, facts: Facts): LeaderSensitivity {

@@ -1,6 +1,8 @@
 import { rangeOfProbability } from '../distributions/rangeOfProbability.ts';
 import { jsonPointer } from '../errors/jsonPointer.ts';
-import type { Model, Quantity } from '../model/model.ts';
+import { isProbabilityAt } from '../model/isProbabilityAt.ts';
+import type { Model } from '../model/model.ts';
+import type { Quantity } from '../model/quantity.ts';
 import type { Row } from '../model/row.ts';
 
 /** One number of a model, with how far it can be trusted. */
@@ -19,12 +21,13 @@ export interface ModelNumber {
   readonly isProbability: boolean;
 }
 
-/** Every number that bears on the ranking, or on what cures; minutes and prices are left out. */
-export function modelNumbers({ causes, mechanisms, tests, context, repairs }: Model): readonly ModelNumber[] {
+/** Every number that bears on the ranking, on what cures or on every repair; minutes and prices of single steps are left out. */
+export function modelNumbers(model: Model): readonly ModelNumber[] {
+  const { causes, mechanisms, tests, context, repairs, goneWithoutCure, leastRepairMinutes } = model;
   return [
     ...causes.flatMap(({ weight, activeFraction, states }, at) => [
-      estimate(['causes', at, 'weight'], weight, false),
-      estimate(['causes', at, 'activeFraction'], activeFraction, true),
+      estimate(['causes', at, 'weight'], weight),
+      estimate(['causes', at, 'activeFraction'], activeFraction),
       ...Object.entries(states).flatMap(([mechanism, row]) => entriesOf(['causes', at, 'states', mechanism], row)),
     ]),
     ...mechanisms.flatMap(({ background, rows = [] }, at) => [
@@ -33,27 +36,26 @@ export function modelNumbers({ causes, mechanisms, tests, context, repairs }: Mo
     ]),
     ...tests.flatMap(({ rows, repeatability }, at) => [
       ...rows.flatMap((row, index) => entriesOf(['tests', at, 'rows', index], row)),
-      estimate(['tests', at, 'repeatability'], repeatability, true),
+      estimate(['tests', at, 'repeatability'], repeatability),
     ]),
     ...context.flatMap(({ values }, at) =>
       values.flatMap(({ multipliers }, index) =>
         Object.entries(multipliers)
           .filter(([, { definitional }]) => definitional !== true)
-          .map(([cause, one]) => estimate(['context', at, 'values', index, 'multipliers', cause], one, false)),
+          .map(([cause, one]) => estimate(['context', at, 'values', index, 'multipliers', cause], one)),
       ),
     ),
     ...repairs.flatMap(({ cures }, at) =>
-      Object.entries(cures).map(([cause, chance]) => estimate(['repairs', at, 'cures', cause], chance, true)),
+      Object.entries(cures).map(([cause, chance]) => estimate(['repairs', at, 'cures', cause], chance)),
     ),
+    estimate(['goneWithoutCure'], goneWithoutCure),
+    estimate(['leastRepairMinutes'], leastRepairMinutes),
   ];
 }
 
-function estimate(
-  keys: readonly PropertyKey[],
-  { best, low, high, ess, source }: Quantity,
-  isProbability: boolean,
-): ModelNumber {
-  return { path: jsonPointer([...keys, 'best']), value: best, low, high, ess, source, isProbability };
+function estimate(keys: readonly PropertyKey[], { best, low, high, ess, source }: Quantity): ModelNumber {
+  const path = jsonPointer([...keys, 'best']);
+  return { path, value: best, low, high, ess, source, isProbability: isProbabilityAt(path) };
 }
 
 function entriesOf(keys: readonly PropertyKey[], { p, ess, source }: Row): ModelNumber[] {

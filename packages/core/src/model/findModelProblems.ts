@@ -20,6 +20,7 @@ export function findModelProblems(model: Model): Problem[] {
     ...findSizeProblems(model),
     ...findReadingModelProblems(model),
     ...findMultiplierProblems(model),
+    ...findCertainGone(model),
     ...findCycleProblems(model),
     ...findLonelyCauses(model),
     ...findRenamingProblems(model),
@@ -48,6 +49,11 @@ function findMultiplierProblems(model: Model): Problem[] {
       ),
   );
   return [...ofContext, ...ofHandling];
+}
+
+/** A fault that never goes by itself, or always, would let one repair settle every case. */
+function findCertainGone({ goneWithoutCure: { best } }: Model): Problem[] {
+  return best > 0 && best < 1 ? [] : [problemFor('likelihood-certain', '/goneWithoutCure/best', { probability: best })];
 }
 
 function findCycleProblems(model: Model): Problem[] {

@@ -52,6 +52,20 @@ test.each<[string, number, (reading: Json) => void, string, string]>([
     'state-unknown',
     '/rows/0/when/sealing/0',
   ],
+  [
+    'a neighbour set aside though it reads no more than the others',
+    testAt,
+    (r) => (r['setAsideAbove'] = { best: 1, low: 1.2, high: 1.6, ess: 5, source: 'judgement' }),
+    'too-small',
+    '/setAsideAbove/best',
+  ],
+  [
+    'limits of a reference that hold nothing',
+    testAt,
+    (r) => (r['referenceLimits'] = { low: 9, high: 9, source: 'judgement' }),
+    'range-empty',
+    '/referenceLimits',
+  ],
   ['a default row that is not the last', testAt, (r) => (rows(r)[0]!.when = {}), 'default-row-not-last', '/rows/0'],
   ['no default row', testAt, (r) => rows(r).pop(), 'default-row-missing', '/rows'],
   [

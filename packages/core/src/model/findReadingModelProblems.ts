@@ -82,9 +82,10 @@ function rowProblems(model: Model, { distributions, rows }: MeasuredReading, pat
   return found;
 }
 
-function rangeProblems({ limits, wild, bands = [] }: MeasuredReading, path: string): Problem[] {
+function rangeProblems({ limits, referenceLimits, wild, bands = [] }: MeasuredReading, path: string): Problem[] {
   const ranges = [
     { at: 'limits', low: limits.low, high: limits.high },
+    ...(referenceLimits === undefined ? [] : [{ at: 'referenceLimits', ...referenceLimits }]),
     { at: 'wild', low: wild.low, high: wild.high },
     ...bands.map(({ from = -Infinity, to = Infinity }, b) => ({ at: `bands/${b}`, low: from, high: to })),
   ];

@@ -1,18 +1,8 @@
 import type { LocalText } from './localText.ts';
+import type { Quantity } from './quantity.ts';
 import type { ReadingModel } from './readingModel.ts';
 import type { Renaming } from './renaming.ts';
 import type { ConditionalRow, Row } from './row.ts';
-
-/** A number of the model with its provenance: best estimate, 5-95 % range, equivalent sample size (in cases) and the id of its source. */
-export interface Quantity {
-  readonly best: number;
-  readonly low: number;
-  readonly high: number;
-  readonly ess: number;
-  readonly source: string;
-  /** True by definition (the part does not exist): the only place where a multiplier of 0 is allowed. */
-  readonly definitional?: boolean;
-}
 
 /** Where numbers come from. */
 export interface Source {
@@ -241,6 +231,10 @@ export interface Model {
   readonly cautions: readonly Caution[];
   /** From what probability a cause counts when it is judged whether the car may be moved. */
   readonly plausibleFrom: Quantity;
+  /** Chance that the fault goes away with a repair that did not cure its cause (a connector disturbed, chance, a fault asleep). */
+  readonly goneWithoutCure: Quantity;
+  /** Minutes a repair takes at least, however much of its access is open already. */
+  readonly leastRepairMinutes: Quantity;
   readonly dependentPairs: readonly DependentPair[];
   readonly verification: VerificationFacts;
   readonly valveFaultSigns: readonly {

@@ -185,6 +185,8 @@ const shape = {
   equipment: listOf(z.strictObject({ id, label: text, common: z.boolean() })),
   cautions: listOf(caution),
   plausibleFrom: probability,
+  goneWithoutCure: probability,
+  leastRepairMinutes: quantity,
   dependentPairs: listOf(
     z.strictObject({ a: evidenceName, b: evidenceName, kind: z.enum(dependences), shared: text, note: text }),
   ),

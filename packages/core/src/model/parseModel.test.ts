@@ -91,6 +91,18 @@ describe('one mistake, one problem, in its place', () => {
       'pair-part-unknown',
       '/contextOverlaps/0/b',
     ],
+    [
+      'a fault that never goes without a cure',
+      (m) => (m.goneWithoutCure = { best: 0, low: 0, high: 0.1, ess: 5, source: 'judgement' }),
+      'likelihood-certain',
+      '/goneWithoutCure/best',
+    ],
+    [
+      'a fault that always does',
+      (m) => (m.goneWithoutCure = { best: 1, low: 0.5, high: 1, ess: 5, source: 'judgement' }),
+      'likelihood-certain',
+      '/goneWithoutCure/best',
+    ],
     ['a cause of no group', (m) => (m.causes[1]!.group = 'wind'), 'group-unknown', '/causes/1/group'],
     [
       'a condition on a mechanism nobody knows',
@@ -187,4 +199,9 @@ test('unrelated mistakes are all reported', () => {
       .map(({ code }) => code)
       .sort(),
   ).toEqual(['access-unknown', 'group-unknown', 'source-unknown']);
+});
+
+test.each(['goneWithoutCure', 'leastRepairMinutes'])('a model without %s is refused: no number is made up', (name) => {
+  const { [name as 'goneWithoutCure']: _, ...rest } = pumpModel();
+  expect(problemsOf(rest)).toEqual([expect.objectContaining({ code: 'value-missing', path: `/${name}` })]);
 });

@@ -1,4 +1,5 @@
 import type { Dimension } from '../units/dimension.ts';
+import type { Quantity } from './quantity.ts';
 import type { ConditionalRow } from './row.ts';
 
 /** A numeric reading a test can be entered as. */
@@ -62,6 +63,12 @@ export interface MeasuredReading {
   readonly ownError?: boolean;
   /** Raw readings outside are refused as slips of the pen; in the canonical unit of `measures`. */
   readonly limits: { readonly low: number; readonly high: number; readonly source: string };
+  /** The same for both readings of a pair, where what is lost from a reference is judged: in the canonical unit of pressure. Without it
+   * nothing above 0 is refused. */
+  readonly referenceLimits?: { readonly low: number; readonly high: number; readonly source: string };
+  /** A neighbour that reads more than this many times the median of the neighbours is set aside: a slip (a digit too many, a gauge not
+   * zeroed). Of ratios, with three neighbours or more. Without it none is. */
+  readonly setAsideAbove?: Quantity;
   readonly distributions: readonly ReadingDistribution[];
   /** P(distribution | mechanisms, cause): first match wins, the last row is the default. A distribution left out of a row has 0. */
   readonly rows: readonly ConditionalRow[];

@@ -8,6 +8,9 @@ const number = z.number().check(z.gte(-LARGEST_NUMBER), z.maximum(LARGEST_NUMBER
 const share = z.number().check(z.positive(), z.lt(1));
 const ess = z.number().check(z.nonnegative(), z.maximum(LARGEST_NUMBER));
 
+const limits = z.strictObject({ low: number, high: number, source: id });
+const aboveOne = z.number().check(z.gt(1), z.maximum(LARGEST_NUMBER));
+const timesTheMedian = z.strictObject({ best: aboveOne, low: aboveOne, high: aboveOne, ess, source: id });
 const rate = z.strictObject({ mean: positive, shape: positive, ess, source: id });
 const wildShare = z.strictObject({ share, source: id });
 
@@ -56,7 +59,9 @@ const measured = z.strictObject({
   unit: text,
   absolute: z.exactOptional(z.boolean()),
   ownError: z.exactOptional(z.boolean()),
-  limits: z.strictObject({ low: number, high: number, source: id }),
+  limits,
+  referenceLimits: z.exactOptional(limits),
+  setAsideAbove: z.exactOptional(timesTheMedian),
   distributions: z
     .array(
       z.strictObject({

@@ -84,10 +84,20 @@ describe('the compared value', () => {
     expect(value('suspect-to-highest', 'pressure', cylinders(kPa, 'kPa'))).toBeCloseTo(expected, 12);
   });
 
-  test('a neighbour far above all others is set aside and named', () => {
-    const slip = comparedValue(model('suspect-to-highest', 'pressure'), cylinders({ 1: 12.4, 2: 125, 3: 12, 4: 12.5 }));
+  test('a neighbour as far above the others as the model says is set aside and named; where it does not say, none is', () => {
+    const of = (above?: number): MeasuredReading => ({
+      ...model('suspect-to-highest', 'pressure'),
+      ...(above === undefined
+        ? {}
+        : { setAsideAbove: { best: above, low: above, high: above, ess: 5, source: 'judgement' } }),
+    });
+    const entered = cylinders({ 1: 12.4, 2: 125, 3: 12, 4: 12.5 });
+    const slip = comparedValue(of(1.4), entered);
     expect(slip.setAside).toEqual(['2']);
     expect(slip.value).toBeCloseTo(0.96, 12);
+    for (const above of [11, undefined]) {
+      expect(comparedValue(of(above), entered)).toMatchObject({ setAside: [], value: 12 / 125 });
+    }
   });
 
   test('windings are compared at one temperature', () => {

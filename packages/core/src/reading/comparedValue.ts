@@ -15,9 +15,6 @@ export interface ComparedValue {
   readonly byCylinder?: Readonly<Record<string, number>>;
 }
 
-// A neighbour this much above the median of the neighbours is a slip (a digit too many, a gauge not zeroed), not compression. Judgement, 1.25-1.6.
-const STANDS_OUT = 1.4;
-
 /** Compares the suspect as the model says: with its neighbours, with a reference, or alone. The reading must have passed `findReadingProblems`. */
 export function comparedValue(model: MeasuredReading, reading: MeasuredValues): ComparedValue {
   const { value, ...rest } = compare(model, reading);
@@ -48,7 +45,7 @@ function compareCylinders(model: MeasuredReading, reading: PerCylinderReading): 
   const suspect = byCylinder[reading.suspect]!;
   const others = Object.entries(byCylinder).filter(([cylinder]) => Number(cylinder) !== reading.suspect);
   // of a difference 0 and below are numbers like others, and the middle stands fast without help
-  const apart = model.compare === 'suspect-minus-neighbours' ? [] : standApart(others);
+  const apart = model.compare === 'suspect-minus-neighbours' ? [] : standApart(others, model.setAsideAbove?.best);
   const kept = others.filter((one) => !apart.includes(one)).map(([, value]) => value);
   const nominal = reading.nominal === undefined ? undefined : canonical(model.measures, reading.nominal, reading.unit);
   const against = kept.length > 0 ? kept : [nominal ?? suspect];
@@ -73,10 +70,10 @@ type Neighbour = readonly [cylinder: string, value: number];
 
 /** Neighbours that are no measure for the suspect in a ratio: those that read nothing, which would pull the middle down, and those far
  * above it. */
-function standApart(others: readonly Neighbour[]): readonly Neighbour[] {
+function standApart(others: readonly Neighbour[], times = Infinity): readonly Neighbour[] {
   const speaking = others.filter(([, value]) => value > 0);
   const middle = median(speaking.map(([, value]) => value));
-  return others.filter(([, value]) => !(value > 0) || (speaking.length > 2 && value > STANDS_OUT * middle));
+  return others.filter(([, value]) => !(value > 0) || (speaking.length > 2 && value > times * middle));
 }
 
 function canonicalValues(

@@ -98,3 +98,26 @@ test.each(ratios)('$name: a suspect that reads exactly 0 is called what the lowe
   const best = support.toSorted((a, b) => b.likelihood - a.likelihood)[0]!;
   if (reading.id !== 'pull') expect(best.id).toBe(least.id);
 });
+
+describe('air fed to a leak tester', () => {
+  const leakDown = compiled.model.tests.find(({ id }) => id === 'leak-down')!;
+  const reading = leakDown.readings!.find((one): one is MeasuredReading => one.kind === 'measured')!;
+  const judged = (fed: number, model: MeasuredReading = reading) =>
+    findReadingProblems(
+      { ...leakDown, readings: [model] },
+      { kind: 'pair', measure: reading.id, value: 500, reference: fed, unit: 'kPa' },
+    ).map(({ code, path }) => `${code} ${path}`);
+
+  test('beyond the limits of the model a unit was mistaken', () => {
+    const { high } = reading.referenceLimits!;
+    expect(judged(high)).toEqual([]);
+    expect(judged(high + 1)).toEqual(['reading-implausible /reference']);
+    expect(judged(2, { ...reading, referenceLimits: { low: 0, high: 1, source: 'judgement' } })).toHaveLength(2);
+  });
+
+  test('without limits anything above nothing is taken', () => {
+    const { referenceLimits: _, ...open } = reading;
+    expect(judged(1e6, open)).toEqual([]);
+    expect(judged(0, open)).toEqual(['reference-zero /reference']);
+  });
+});

@@ -1,3 +1,4 @@
+import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
 import { problemFor } from '../validation/problemFor.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Dimension } from '../units/dimension.ts';
@@ -10,8 +11,10 @@ import { unitsOf, type Unit } from '../units/unitsOf.ts';
 
 type Limits = MeasuredReading['limits'];
 
-// Air fed to a leak tester: more than this is no workshop tester. Judgement, in kPa.
-const AIR_FED: Pick<Limits, 'low' | 'high'> = { low: 0, high: 1500 };
+// A share of nothing, or of less, is none.
+const ANY_REFERENCE: Pick<Limits, 'low' | 'high'> = { low: 0, high: LARGEST_NUMBER };
+// Of a winding whose resistance was read: outside these degrees Celsius a unit was mistaken.
+const TEMPERATURES: Pick<Limits, 'low' | 'high'> = { low: -60, high: 250 };
 
 /** What is wrong with what an instrument showed, each at its field. */
 export function findMeasuredProblems(model: MeasuredReading, reading: MeasuredValues, path: string): Problem[] {
@@ -96,7 +99,8 @@ function pairProblems(
     [`${path}/value`, value],
     [`${path}/reference`, reference],
   ];
-  const found = fieldProblems(dimensionOfEntry(model, 'pair'), unit, isLoss ? AIR_FED : model.limits, fields, path);
+  const limits = isLoss ? (model.referenceLimits ?? ANY_REFERENCE) : model.limits;
+  const found = fieldProblems(dimensionOfEntry(model, 'pair'), unit, limits, fields, path);
   if (found.length > 0 || model.compare === 'minus-reference') return found;
   if (reference <= 0) {
     return [problemFor('reference-zero', `${path}/reference`, {})];
@@ -117,9 +121,7 @@ function cylinderProblems(model: MeasuredReading, reading: PerCylinderReading, p
       `${path}/temperatures/values/${cylinder}`,
       value,
     ]);
-    found.push(
-      ...fieldProblems('temperature', temperatures.unit, { low: -60, high: 250 }, warm, `${path}/temperatures`),
-    );
+    found.push(...fieldProblems('temperature', temperatures.unit, TEMPERATURES, warm, `${path}/temperatures`));
   }
   if (!Object.hasOwn(values, suspect)) {
     found.push(problemFor('suspect-missing', `${path}/values/${suspect}`, { suspect, read: Object.keys(values) }));

@@ -44,6 +44,8 @@ test('one of each kind, read aloud', () => {
   expect(say(/repeatability/)).toMatch(/^How often a repeat of “.+” makes the same error$/);
   expect(say(/multipliers/)).toMatch(/^How much “.+\? .+” speaks for “.+”$/);
   expect(say(/cures/)).toMatch(/^How surely “.+” cures “.+”$/);
+  expect(say(/goneWithoutCure/)).toBe('How often the fault goes though the repair did not cure it');
+  expect(say(/leastRepairMinutes/)).toBe('Minutes a repair takes at least, with all its access open');
   expect(describeNumber(model, '/tests/9999/rows/0/p/x', english)).toBe('/tests/9999/rows/0/p/x');
   expect(describeNumber(model, '/labourPerHour/best', english)).toBe('/labourPerHour/best');
 });

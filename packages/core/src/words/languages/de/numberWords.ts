@@ -13,6 +13,8 @@ export const numberWords: Language['numberWords'] = {
   repeatability: (test) => `Wie oft eine Wiederholung von „${test}“ denselben Fehler macht`,
   multiplier: (question, answer, cause) => `Wie sehr „${question} ${answer}“ für „${cause}“ spricht`,
   cures: (repair, cause) => `Wie sicher „${repair}“ „${cause}“ behebt`,
+  goneWithoutCure: () => 'Wie oft der Fehler geht, obwohl die Reparatur ihn nicht behoben hat',
+  leastRepairMinutes: () => 'Minuten, die eine Reparatur mindestens dauert, auch wenn alles offen ist',
 };
 
 function quoted(labels: readonly string[]): string {

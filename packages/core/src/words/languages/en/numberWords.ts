@@ -14,6 +14,8 @@ export const numberWords = {
   multiplier: (question: string, answer: string, cause: string): string =>
     `How much “${question} ${answer}” speaks for “${cause}”`,
   cures: (repair: string, cause: string): string => `How surely “${repair}” cures “${cause}”`,
+  goneWithoutCure: (): string => 'How often the fault goes though the repair did not cure it',
+  leastRepairMinutes: (): string => 'Minutes a repair takes at least, with all its access open',
 };
 
 function quoted(labels: readonly string[]): string {

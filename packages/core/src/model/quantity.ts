@@ -1,0 +1,10 @@
+/** A number of the model with its provenance: best estimate, 5-95 % range, equivalent sample size (in cases) and the id of its source. */
+export interface Quantity {
+  readonly best: number;
+  readonly low: number;
+  readonly high: number;
+  readonly ess: number;
+  readonly source: string;
+  /** True by definition (the part does not exist): the only place where a multiplier of 0 is allowed. */
+  readonly definitional?: boolean;
+}
