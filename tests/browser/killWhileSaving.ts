@@ -9,14 +9,14 @@ import { findBrowser, launchOptions } from '../../.tools/browser.mjs';
 import { opened } from './openPlayground.ts';
 
 /** What stands on the page of the open case. */
-export interface CaseOnPage {
+interface CaseOnPage {
   readonly name: string;
   readonly results: readonly string[];
   readonly leaders: readonly string[];
 }
 
 /** What stood on the page before its last result and when the browser was killed, and what stood there when it was opened again. */
-export interface KillTrial {
+interface KillTrial {
   readonly earlier: CaseOnPage;
   readonly killed: CaseOnPage;
   readonly again: CaseOnPage;

@@ -3,7 +3,7 @@ import { inject, onTestFinished } from 'vitest';
 import './serveOnce.ts';
 
 /** The built page in a real browser, watched: what it complains about and what it asks of the network. */
-export interface OpenPage {
+interface OpenPage {
   readonly page: Page;
   /** Errors and warnings of the console, uncaught errors, failed requests. */
   readonly complaints: readonly string[];

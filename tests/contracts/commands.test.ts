@@ -7,7 +7,7 @@ const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'))
   scripts: Readonly<Record<string, string>>;
 };
 /** Parts of `check`, and plain Node without a dependency: these run, or say what to run first, with nothing installed. */
-const WITHOUT_SETUP = ['check:format', 'check:lint', 'check:types', 'assemble', 'faultodds'];
+const WITHOUT_SETUP = ['check:format', 'check:lint', 'check:types', 'check:unused', 'assemble', 'faultodds'];
 
 test('whichever npm command is the first in a fresh clone, it installs what is missing before anything else', () => {
   const commands = Object.keys(scripts).filter((name) => !name.startsWith('pre') && !WITHOUT_SETUP.includes(name));

@@ -7,7 +7,7 @@
 // are those of published check F4 of the reference folder, which the tests compare with.
 
 /** Geometry and gas of the example engine of published check F4. SI units, crank degrees from firing top dead centre. */
-export const ENGINE = {
+const ENGINE = {
   bore: 0.086,
   stroke: 0.086,
   rod: 0.143,

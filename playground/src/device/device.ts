@@ -26,7 +26,7 @@ export interface CaseToStore extends StoredCase {
 }
 
 /** Which case was open, and how far when it was a replay. */
-export interface OpenCase {
+interface OpenCase {
   readonly id: string;
   readonly replayStep?: number;
 }

@@ -18,7 +18,7 @@ import type { Knowledge } from '../knowledge/knowledge.ts';
 import { type RankingHistory, extendHistory } from './rankingHistory.ts';
 
 /** A case as it is now, with how its ranking came about. */
-export interface CaseOnPage extends CaseNow {
+interface CaseOnPage extends CaseNow {
   /** How the ranking came about; null while that is being worked out. */
   readonly history: RankingHistory | null;
 }
@@ -48,7 +48,7 @@ export interface CaseStore {
 
 /** Asks core everything about a case. @param earlier a history it may share a part of.
  * @throws EvidenceError when the evidence contradicts itself. */
-export function caseOnPage(knowledge: Knowledge, session: Session, earlier: RankingHistory | null = null): CaseOnPage {
+function caseOnPage(knowledge: Knowledge, session: Session, earlier: RankingHistory | null = null): CaseOnPage {
   const now = caseNow(knowledge.compiled, session);
   return { ...now, history: extendHistory(knowledge, now.belief, earlier) };
 }

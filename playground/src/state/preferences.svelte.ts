@@ -1,7 +1,7 @@
 import type { CaseEvent, Model, Prices } from '@faultodds/core';
 
 /** What is chosen once on this device and every new case begins with. */
-export interface Preferences {
+interface Preferences {
   /** Absent: the model's own. */
   readonly prices?: Prices;
   /** Ids at hand; absent: everything. */

@@ -21,14 +21,14 @@ export interface MomentView {
 }
 
 /** Two grids of 1000 engines, with their finding and table. */
-export interface EnginesView {
+interface EnginesView {
   readonly title: string;
   readonly grids: readonly { readonly caption: string; readonly count: number }[];
   readonly table: FigureTable;
 }
 
 /** A cause the observation moved. */
-export interface MoverRow {
+interface MoverRow {
   readonly label: string;
   readonly before: string;
   readonly after: string;

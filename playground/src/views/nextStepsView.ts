@@ -81,7 +81,7 @@ function valueInWords({ netValue, grossValue }: TestAdvice): string {
 }
 
 /** A step of the repair plan, in words. */
-export function repairView(knowledge: Knowledge, step: RepairStep): RepairView {
+function repairView(knowledge: Knowledge, step: RepairStep): RepairView {
   return {
     id: step.repair,
     label: knowledge.repairLabel(step.repair),

@@ -56,7 +56,7 @@ export interface ReportView {
 }
 
 /** One test or repair as it stands in the report. */
-export interface ReportStep {
+interface ReportStep {
   readonly id: string;
   readonly what: string;
   readonly outcome: string;

@@ -66,7 +66,7 @@ export interface ReplayDocument {
 }
 
 /** How sure the ranking and the advice are. */
-export interface DoubtDocument extends Pick<Doubt, 'ranking' | 'advice' | 'leading'> {
+interface DoubtDocument extends Pick<Doubt, 'ranking' | 'advice' | 'leading'> {
   readonly flips: readonly {
     /** JSON Pointer of the number in the model, and what it says in words. */
     readonly path: string;
@@ -81,7 +81,7 @@ export interface DoubtDocument extends Pick<Doubt, 'ranking' | 'advice' | 'leadi
 }
 
 /** A cause of a ranking with its label. */
-export interface RankedCauseWithLabel {
+interface RankedCauseWithLabel {
   readonly cause: string;
   readonly label: string;
   readonly probability: number;

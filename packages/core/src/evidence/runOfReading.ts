@@ -13,7 +13,7 @@ import { supportOfPartCounts } from '../reading/supportOfPartCounts.ts';
 export type ReadingRun = OutcomeRun | MeasuredRun;
 
 /** A run that says how strongly each outcome is supported. */
-export interface OutcomeRun {
+interface OutcomeRun {
   readonly kind: 'outcome';
   readonly run: Run;
 }

@@ -79,7 +79,7 @@ export function writePlan(problem: DecisionProblem, solution: Solution, options:
 }
 
 /** Id of what an action does. */
-export function idOfAction({ tests, repairs, referral }: DecisionProblem, action: Action): string {
+function idOfAction({ tests, repairs, referral }: DecisionProblem, action: Action): string {
   switch (action.kind) {
     case 'test':
       return tests[action.test]!.id;

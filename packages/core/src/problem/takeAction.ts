@@ -51,7 +51,7 @@ function noSuchAction(kind: 'test' | 'repair', index: number, list: readonly unk
 }
 
 /** Expected cost of handing the case on: the fee and then the right repair. */
-export function expectedReferralCost({ repairFacts }: DecisionProblem, posterior: Float64Array): number {
+function expectedReferralCost({ repairFacts }: DecisionProblem, posterior: Float64Array): number {
   let cost = 0;
   for (let c = 0; c < posterior.length; c += 1) cost += posterior[c]! * repairFacts.referralCost[c]!;
   return cost;

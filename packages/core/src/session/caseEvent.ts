@@ -3,21 +3,21 @@ import type { Prices } from '../cost/circumstances.ts';
 import type { Engine } from '../reading/engine.ts';
 
 /** An intake answer given, or given anew. */
-export interface ContextSet {
+interface ContextSet {
   readonly kind: 'context-set';
   readonly feature: string;
   readonly value: string;
 }
 
 /** An intake answer taken back: the feature is not stated any more. */
-export interface ContextCleared {
+interface ContextCleared {
   readonly kind: 'context-cleared';
   readonly feature: string;
 }
 
 /** The number of cylinders and the one that misfires are stated; replaces what was stated before. Readings of several cylinders take the
  * suspect from it and are checked against it. */
-export interface EngineSet extends Engine {
+interface EngineSet extends Engine {
   readonly kind: 'engine-set';
 }
 
@@ -33,7 +33,7 @@ export interface ResultRecorded extends ResultEvidence {
 }
 
 /** A repair was carried out and checked. Changes no access: what was opened for it was paid and closed with it. */
-export interface RepairTried {
+interface RepairTried {
   readonly kind: 'repair-tried';
   /** Unique among all observations the case ever had, retracted ones included. */
   readonly id: string;
@@ -49,13 +49,13 @@ export interface ObservationRetracted {
 }
 
 /** Something was opened, with all it requires. */
-export interface AccessOpened {
+interface AccessOpened {
   readonly kind: 'access-opened';
   readonly access: string;
 }
 
 /** Something was closed, with all that stands on it. */
-export interface AccessClosed {
+interface AccessClosed {
   readonly kind: 'access-closed';
   readonly access: string;
 }
@@ -67,19 +67,19 @@ export interface EquipmentSet {
 }
 
 /** The prices of this place; replaces those before. */
-export interface PricesSet {
+interface PricesSet {
   readonly kind: 'prices-set';
   readonly prices: Prices;
 }
 
 /** A remark on the case; changes no belief. */
-export interface NoteAdded {
+interface NoteAdded {
   readonly kind: 'note-added';
   readonly text: string;
 }
 
 /** The case gets another title. */
-export interface TitleSet {
+interface TitleSet {
   readonly kind: 'title-set';
   readonly title: string;
 }

@@ -21,7 +21,7 @@ export interface SolverOptions {
 }
 
 /** Shape of `SolverOptions`. */
-export const solverOptionsSchema: z.ZodMiniType = z.strictObject({
+const solverOptionsSchema: z.ZodMiniType = z.strictObject({
   steps: z.optional(optionSchemas.budget(0)),
   signal: z.optional(optionSchemas.signal),
   onImprove: z.optional(optionSchemas.callback),

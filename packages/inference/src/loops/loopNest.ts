@@ -9,7 +9,7 @@ export interface LoopNest {
 }
 
 /** An empty nest with room for `depth` loops. */
-export function createLoopNest(depth: number): LoopNest {
+function createLoopNest(depth: number): LoopNest {
   const room = Math.max(depth, 2);
   return { n: new Int32Array(room), a: new Int32Array(room), b: new Int32Array(room), count: 0 };
 }
