@@ -3,14 +3,18 @@ import { smallModel } from '../../../../tests/fixtures/smallModel.ts';
 import { beliefOf } from '../belief/beliefOf.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import { advise } from '../advice/advise.ts';
-import { planRepairs, compileRepairs, type RepairFacts } from './planRepairs.ts';
+import { createRandom } from '../distributions/random.ts';
+import { costOfSequence, planRepairs, compileRepairs, type RepairFacts, type RepairWork } from './planRepairs.ts';
 
-/** Repairs of given cost, each with its chance of curing by cause. */
-function work(repairs: readonly { readonly cost: number; readonly cures: readonly number[] }[], referral: number[]) {
+/** Repairs of given cost (`open`: with anything open), each with its chance of curing by cause. */
+function work(
+  repairs: readonly { readonly cost: number; readonly open?: number; readonly cures: readonly number[] }[],
+  referral: number[],
+) {
   const facts: RepairFacts = {
     cures: repairs.map(({ cures }) => cures.flatMap((success, cause) => (success > 0 ? [{ cause, success }] : []))),
     candidates: repairs.map((_, at) => at),
-    costFrom: (repair) => repairs[repair]!.cost,
+    costFrom: (repair, open) => (open === 0 ? undefined : repairs[repair]!.open) ?? repairs[repair]!.cost,
     referralCost: Float64Array.from(referral),
   };
   return compileRepairs(facts);
@@ -77,4 +81,156 @@ test.each([
     [100, 100],
   );
   expect(planRepairs(odd, Float64Array.from(belief), 0).repairs.length).toBeLessThanOrEqual(3);
+});
+
+describe('three repairs that surely cure a cause each, with 0.5, 0.3 and 0.2, for 10, 4 and 6', () => {
+  const belief = Float64Array.of(0.5, 0.3, 0.2);
+  const three = (last: number, referral: number) =>
+    work(
+      [
+        { cost: 10, open: 1, cures: [1, 0, 0] },
+        { cost: 4, cures: [0, 1, 0] },
+        { cost: last, cures: [0, 0, 1] },
+      ],
+      [referral, referral, referral],
+    );
+  const planned = (last: number, referral: number, open = 0, tried: readonly number[] = []) => {
+    const { repairs, expectedCost } = planRepairs(three(last, referral), belief, open, tried);
+    return { repairs, cost: Number(expectedCost.toFixed(10)) };
+  };
+
+  test('are tried by chance over cost: 0.075, 0.05, 0.033', () => {
+    expect(planned(6, 100)).toEqual({ repairs: [1, 0, 2], cost: 4 + 0.7 * 10 + 0.2 * 6 });
+  });
+
+  test('end in a referral where going on would cost more', () => {
+    expect(planned(150, 100)).toEqual({ repairs: [1, 0], cost: 4 + 0.7 * 10 + 0.2 * 100 });
+    expect(planned(6, 3)).toEqual({ repairs: [], cost: 3 });
+    // as dear as the referral: no reason to try it
+    expect(planRepairs(three(64, 64), Float64Array.of(0.5, 0.25, 0.25), 0).repairs).toEqual([1, 0]);
+  });
+
+  test('the first one profits from what is open: 1 instead of 10', () => {
+    expect(planned(6, 100, 1)).toEqual({ repairs: [0, 1, 2], cost: 1 + 0.5 * 4 + 0.2 * 6 });
+  });
+
+  test('none is tried again', () => {
+    expect(planned(6, 100, 0, [1])).toEqual({ repairs: [0, 2], cost: 10 + 0.5 * 6 + 0.3 * 100 });
+    expect(planned(6, 100, 1, [0, 2])).toEqual({ repairs: [1], cost: 4 + 0.7 * 100 });
+  });
+
+  test('of equals the first in the list is first', () => {
+    const even = work(
+      [
+        { cost: 5, cures: [1, 0] },
+        { cost: 5, cures: [0, 1] },
+      ],
+      [100, 100],
+    );
+    expect(planRepairs(even, Float64Array.of(0.5, 0.5), 0).repairs).toEqual([0, 1]);
+  });
+});
+
+test('what an earlier repair left ranks a later one: the wide one first, then the other cause, the spare last', () => {
+  const overlapping = work(
+    [
+      { cost: 10, cures: [0.9, 0.9, 0] },
+      { cost: 6, cures: [1, 0, 0] },
+      { cost: 9, cures: [0, 0, 1] },
+    ],
+    [50, 50, 50],
+  );
+  const { repairs, expectedCost } = planRepairs(overlapping, Float64Array.of(0.4, 0.3, 0.3), 0);
+  // 0.63 / 10, 0.4 / 6 = 0.067 is more: the spare first; then 0.27 / 10 = 0.027 after 0.3 / 9 = 0.033
+  expect(repairs).toEqual([1, 2, 0]);
+  expect(expectedCost).toBeCloseTo(6 + 0.6 * 9 + 0.3 * 10 + 0.03 * 50, 12);
+  // with more of the second cause the wide one first: 0.72 / 10 beside 0.4 / 6; left are 0.04 and 0.04
+  const wide = planRepairs(overlapping, Float64Array.of(0.4, 0.4, 0.2), 0);
+  expect(wide.repairs).toEqual([0, 2, 1]);
+  expect(wide.expectedCost).toBeCloseTo(10 + 0.28 * 9 + 0.08 * 6 + 0.04 * 50, 12);
+});
+
+test('a sequence costs what is paid while it has not cured, then the referral of what is left', () => {
+  const two = work(
+    [
+      { cost: 10, open: 3, cures: [0.8, 0] },
+      { cost: 4, cures: [0.5, 0.5] },
+    ],
+    [100, 200],
+  );
+  const belief = Float64Array.of(0.6, 0.4);
+  expect(costOfSequence(two, belief, 0, [])).toBeCloseTo(0.6 * 100 + 0.4 * 200, 12);
+  // the first leaves 0.12 and 0.4, the second half of both
+  expect(costOfSequence(two, belief, 0, [0, 1])).toBeCloseTo(10 + 0.52 * 4 + 0.06 * 100 + 0.2 * 200, 12);
+  expect(costOfSequence(two, belief, 1, [0, 1])).toBeCloseTo(3 + 0.52 * 4 + 0.06 * 100 + 0.2 * 200, 12);
+  // only the first in the row finds anything open
+  expect(costOfSequence(two, belief, 1, [1, 0])).toBeCloseTo(4 + 0.5 * 10 + 0.06 * 100 + 0.2 * 200, 12);
+  expect([...belief]).toEqual([0.6, 0.4]);
+});
+
+/** Least cost over all sequences. */
+function leastOfAll(of: RepairWork, belief: Float64Array, open: number): number {
+  const walk = (sequence: readonly number[]): number =>
+    [...of.candidates]
+      .filter((repair) => !sequence.includes(repair))
+      .reduce(
+        (least, repair) => Math.min(least, walk([...sequence, repair])),
+        costOfSequence(of, belief, open, sequence),
+      );
+  return walk([]);
+}
+
+// Kadane & Simon 1977: by chance over cost where each repair has causes of its own
+test('where no two repairs cure the same the plan is the best of all sequences, whatever is open', () => {
+  const random = createRandom(4);
+  for (let round = 0; round < 60; round += 1) {
+    const raw = Array.from({ length: 5 }, () => random());
+    const sum = raw.reduce((all, p) => all + p, 0);
+    const own = work(
+      raw.map((_, at) => {
+        const cost = 1 + 20 * random();
+        return {
+          cost,
+          open: cost * (random() < 0.5 ? 1 : random()),
+          cures: raw.map((_p, c) => (c === at ? 0.5 + random() / 2 : 0)),
+        };
+      }),
+      raw.map(() => 10 + 60 * random()),
+    );
+    const belief = Float64Array.from(raw, (p) => p / sum);
+    for (const open of [0, 1]) {
+      const { repairs, expectedCost } = planRepairs(own, belief, open);
+      expect(expectedCost).toBeCloseTo(costOfSequence(own, belief, open, repairs), 10);
+      // the referral costs differ by cause, so that the order by chance over cost is the best but for those
+      expect(expectedCost).toBeGreaterThanOrEqual(leastOfAll(own, belief, open) - 1e-10);
+    }
+    const same = { ...own, referralCost: Float64Array.from(raw, () => 1000) };
+    for (const open of [0, 1])
+      expect(planRepairs(same, belief, open).expectedCost).toBeCloseTo(leastOfAll(same, belief, open), 9);
+  }
+});
+
+test('where they overlap the cost is that of the sequence, never below the best, seldom far above', () => {
+  const random = createRandom(9);
+  let [ours, best] = [0, 0];
+  for (let round = 0; round < 60; round += 1) {
+    const raw = Array.from({ length: 4 }, () => random());
+    const sum = raw.reduce((all, p) => all + p, 0);
+    const belief = Float64Array.from(raw, (p) => p / sum);
+    const mixed = work(
+      Array.from({ length: 5 }, () => ({
+        cost: 1 + 20 * random(),
+        cures: raw.map(() => (random() < 0.5 ? random() : 0)),
+      })),
+      raw.map(() => 200),
+    );
+    const { repairs, expectedCost } = planRepairs(mixed, belief, 0);
+    expect(new Set(repairs).size).toBe(repairs.length);
+    expect(expectedCost).toBeCloseTo(costOfSequence(mixed, belief, 0, repairs), 9);
+    const least = leastOfAll(mixed, belief, 0);
+    expect(expectedCost).toBeGreaterThanOrEqual(least - 1e-9);
+    ours += expectedCost;
+    best += least;
+  }
+  expect(ours / best).toBeLessThan(1.01);
 });
