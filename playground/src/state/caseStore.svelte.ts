@@ -18,7 +18,7 @@ import type { Knowledge } from '../knowledge/knowledge.ts';
 import { type RankingHistory, extendHistory } from './rankingHistory.ts';
 
 /** A case as it is now, with how its ranking came about. */
-interface CaseOnPage extends CaseNow {
+export interface CaseOnPage extends CaseNow {
   /** How the ranking came about; null while that is being worked out. */
   readonly history: RankingHistory | null;
 }
