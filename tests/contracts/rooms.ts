@@ -165,11 +165,11 @@ export const rooms: Readonly<Record<string, Rooms>> = {
   'packages/cli/src': {
     terminal: [],
     files: ['terminal'],
-    keep: ['terminal', 'files'],
-    read: ['terminal', 'files', 'keep'],
+    save: ['terminal', 'files'],
+    read: ['terminal', 'files', 'save'],
     print: ['terminal'],
     ask: ['terminal', 'print'],
-    commands: ['terminal', 'files', 'keep', 'read', 'print', 'ask'],
+    commands: ['terminal', 'files', 'save', 'read', 'print', 'ask'],
     '.': ['terminal', 'files', 'commands'],
   },
   'playground/src': {

@@ -10,8 +10,8 @@ import {
   type TestResult,
   type TroubleCode,
 } from '@faultodds/core';
-import type { Desk } from './desk.ts';
-import { engineAtDesk } from './engineAtDesk.ts';
+import type { Drafts } from './drafts.ts';
+import { askEngineIfUnknown } from './askEngineIfUnknown.ts';
 import { foldText } from '../terminal/foldText.ts';
 import { labelOf } from '../print/labelOf.ts';
 import { printCodes } from '../print/printCodes.ts';
@@ -25,21 +25,25 @@ const DRAFT = 'codes';
 export async function askCodes(
   terminal: Terminal,
   prompter: Prompter,
-  { compiled, session, desk }: { readonly compiled: CompiledModel; readonly session: Session; readonly desk: Desk },
+  {
+    compiled,
+    session,
+    drafts,
+  }: { readonly compiled: CompiledModel; readonly session: Session; readonly drafts: Drafts },
 ): Promise<CaseEvent[] | undefined> {
-  let engine = await engineAtDesk(prompter, desk);
+  let engine = await askEngineIfUnknown(prompter, drafts);
   if (engine === undefined) return undefined;
   for (;;) {
-    const text = await prompter.paste('Trouble codes, as the scan tool shows them', desk.typed.get(DRAFT) ?? '');
+    const text = await prompter.paste('Trouble codes, as the scan tool shows them', drafts.lines.get(DRAFT) ?? '');
     if (text === undefined) {
-      [desk.guess, desk.told] = [engine, undefined];
+      [drafts.guessedEngine, drafts.newEngine] = [engine, undefined];
       return undefined;
     }
-    desk.typed.set(DRAFT, text);
+    drafts.lines.set(DRAFT, text);
     const { codes, malformed } = parseTroubleCodes(text);
     if (codes.some(namesBank) && engine.bank === undefined) {
       const bank = await askBank(prompter);
-      if (bank !== undefined) engine = desk.told = { ...engine, bank };
+      if (bank !== undefined) engine = drafts.newEngine = { ...engine, bank };
     }
     const complete = await prompter.choose('Is that every code the modules hold?', [
       { value: 'some', label: 'No, or not known' },
@@ -77,7 +81,7 @@ export async function askCodes(
     ]);
     if (wanted === 'correct') continue;
     if (wanted !== 'record') return undefined;
-    desk.typed.delete(DRAFT);
+    drafts.lines.delete(DRAFT);
     return fresh.reduce<CaseEvent[]>((events, result) => [...events, eventOf(session, events, result)], []);
   }
 }

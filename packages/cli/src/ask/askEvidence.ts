@@ -1,7 +1,7 @@
 import type { CompiledModel, Model, ResultEvidence } from '@faultodds/core';
 import { askBesideNumbers } from './askBesideNumbers.ts';
 import { askReading } from './askReading.ts';
-import type { Desk } from './desk.ts';
+import type { Drafts } from './drafts.ts';
 import type { Choice, Prompter } from '../terminal/prompter.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
@@ -15,8 +15,8 @@ export async function askEvidence(
   {
     compiled,
     test,
-    desk,
-  }: { readonly compiled: CompiledModel; readonly test: Model['tests'][number]; readonly desk: Desk },
+    drafts,
+  }: { readonly compiled: CompiledModel; readonly test: Model['tests'][number]; readonly drafts: Drafts },
 ): Promise<ResultEvidence | undefined> {
   const { label, outcomes, readings = [] } = test;
   const choices = outcomes.map((outcome) => ({ value: outcome.id, label: outcome.label }));
@@ -28,7 +28,7 @@ export async function askEvidence(
   ]);
   if (chosen === undefined) return undefined;
   if (chosen === BY_NUMBERS) {
-    const reading = await askReading(terminal, prompter, { compiled, test, desk });
+    const reading = await askReading(terminal, prompter, { compiled, test, drafts });
     return reading === undefined ? undefined : askBesideNumbers(terminal, prompter, { compiled, test, reading });
   }
   return chosen === BY_DEGREE ? askDegree(prompter, choices) : { outcome: chosen };

@@ -13,7 +13,7 @@ import { describeEngine } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
 import { askEngine } from './askEngine.ts';
 import { describeIntakeQuestion } from '../print/describeIntakeQuestion.ts';
-import type { Desk } from './desk.ts';
+import type { Drafts } from './drafts.ts';
 import { labelOf } from '../print/labelOf.ts';
 import { printContextEffect } from '../print/printContextEffect.ts';
 import type { Prompter } from '../terminal/prompter.ts';
@@ -26,7 +26,11 @@ const ENGINE = '#engine';
 export async function askIntakeChange(
   terminal: Terminal,
   prompter: Prompter,
-  { compiled, session, desk }: { readonly compiled: CompiledModel; readonly session: Session; readonly desk: Desk },
+  {
+    compiled,
+    session,
+    drafts,
+  }: { readonly compiled: CompiledModel; readonly session: Session; readonly drafts: Drafts },
 ): Promise<CaseEvent[] | undefined> {
   const { model } = compiled;
   const state = caseState(session);
@@ -51,8 +55,8 @@ export async function askIntakeChange(
     })),
   ]);
   if (chosen === ENGINE) {
-    const engine = await askEngine(prompter, { known: state.engine ?? desk.told ?? desk.guess });
-    desk.told = undefined;
+    const engine = await askEngine(prompter, { known: state.engine ?? drafts.newEngine ?? drafts.guessedEngine });
+    drafts.newEngine = undefined;
     return engine === undefined ? undefined : [{ kind: 'engine-set', ...engine }];
   }
   const feature = model.context.find(({ id }) => id === chosen);

@@ -12,8 +12,8 @@ import {
 } from '@faultodds/core';
 import { askActivity } from './askActivity.ts';
 import { askBesideNumbers } from './askBesideNumbers.ts';
-import type { Desk } from './desk.ts';
-import { engineAtDesk } from './engineAtDesk.ts';
+import type { Drafts } from './drafts.ts';
+import { askEngineIfUnknown } from './askEngineIfUnknown.ts';
 import { foldText } from '../terminal/foldText.ts';
 import type { Prompter } from '../terminal/prompter.ts';
 import { entryLines, type Entries } from './entryLines.ts';
@@ -27,24 +27,28 @@ const coversNames = { 'last-cycle': 'The last or the current drive', average: 'T
 export async function askMonitors(
   terminal: Terminal,
   prompter: Prompter,
-  { compiled, session, desk }: { readonly compiled: CompiledModel; readonly session: Session; readonly desk: Desk },
+  {
+    compiled,
+    session,
+    drafts,
+  }: { readonly compiled: CompiledModel; readonly session: Session; readonly drafts: Drafts },
 ): Promise<CaseEvent[] | undefined> {
   const test = compiled.model.tests.find(({ readings = [] }) => readings.some(({ kind }) => kind === 'counts'));
   const measure = test?.readings?.find(({ kind }) => kind === 'counts');
   if (test === undefined || measure === undefined) return undefined;
-  const engine = await engineAtDesk(prompter, desk);
+  const engine = await askEngineIfUnknown(prompter, drafts);
   if (engine === undefined) return undefined;
   const paragraph = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
   for (;;) {
     const hex = await prompter.paste(
       'Response to service $06, in hexadecimal (46 A2 0C 24 …)',
-      desk.typed.get(DRAFT) ?? '',
+      drafts.lines.get(DRAFT) ?? '',
     );
     if (hex === undefined) {
-      [desk.guess, desk.told] = [engine, undefined];
+      [drafts.guessedEngine, drafts.newEngine] = [engine, undefined];
       return undefined;
     }
-    desk.typed.set(DRAFT, hex);
+    drafts.lines.set(DRAFT, hex);
     const { counts, problems } = decodeMonitorResponse(hex);
     for (const { path, message, hint } of problems) paragraph(`Byte ${path.slice(1)}: ${message}; ${hint}.`);
     const covers = await askCovers(prompter, counts);
@@ -69,7 +73,7 @@ export async function askMonitors(
       const reading = parseReading(compiled, test.id, readingOfEntries(measure, 'counts', entries), engine);
       const evidence = await askBesideNumbers(terminal, prompter, { compiled, test, reading });
       if (evidence === undefined) return undefined;
-      desk.typed.delete(DRAFT);
+      drafts.lines.delete(DRAFT);
       return askActivity(prompter, test, { id: nextObservationId(session), ...evidence });
     } catch (error) {
       if (!(error instanceof FaultoddsError)) throw error;

@@ -10,8 +10,8 @@ import {
   type Reading,
   type ReadingModel,
 } from '@faultodds/core';
-import type { Desk } from './desk.ts';
-import { engineAtDesk } from './engineAtDesk.ts';
+import type { Drafts } from './drafts.ts';
+import { askEngineIfUnknown } from './askEngineIfUnknown.ts';
 import { foldText } from '../terminal/foldText.ts';
 import type { Prompter } from '../terminal/prompter.ts';
 import { entryLines, type Entries, type EntryLine } from './entryLines.ts';
@@ -34,8 +34,8 @@ export async function askReading(
   {
     compiled,
     test,
-    desk,
-  }: { readonly compiled: CompiledModel; readonly test: Model['tests'][number]; readonly desk: Desk },
+    drafts,
+  }: { readonly compiled: CompiledModel; readonly test: Model['tests'][number]; readonly drafts: Drafts },
 ): Promise<Reading | undefined> {
   const models = test.readings ?? [];
   const measure = await only(
@@ -54,11 +54,11 @@ export async function askReading(
   const kind = kinds.find((one) => one === chosen);
   if (kind === undefined) return undefined;
   if (kind !== 'per-cylinder' && kind !== 'counts') {
-    return askLines(terminal, prompter, { compiled, test: test.id, model, kind, desk, engine: undefined });
+    return askLines(terminal, prompter, { compiled, test: test.id, model, kind, drafts, engine: undefined });
   }
-  const engine = await engineAtDesk(prompter, desk);
+  const engine = await askEngineIfUnknown(prompter, drafts);
   if (engine === undefined) return undefined;
-  return askLines(terminal, prompter, { compiled, test: test.id, model, kind, desk, engine });
+  return askLines(terminal, prompter, { compiled, test: test.id, model, kind, drafts, engine });
 }
 
 async function only(
@@ -77,14 +77,14 @@ async function askLines(
     test,
     model,
     kind,
-    desk,
+    drafts,
     engine,
   }: {
     readonly compiled: CompiledModel;
     readonly test: string;
     readonly model: ReadingModel;
     readonly kind: Reading['kind'];
-    readonly desk: Desk;
+    readonly drafts: Drafts;
     readonly engine: Engine | undefined;
   },
 ): Promise<Reading | undefined> {
@@ -103,12 +103,12 @@ async function askLines(
     const line = lines[at];
     if (line === undefined) {
       // asked again next time, in case it was that
-      [desk.guess, desk.told] = [engine ?? desk.guess, undefined];
+      [drafts.guessedEngine, drafts.newEngine] = [engine ?? drafts.guessedEngine, undefined];
       return undefined;
     }
     const draft = draftOf(line);
-    const text = await prompter.type(line.question, desk.typed.get(draft) ?? '', (typed) => {
-      desk.typed.set(draft, typed);
+    const text = await prompter.type(line.question, drafts.lines.get(draft) ?? '', (typed) => {
+      drafts.lines.set(draft, typed);
       const entries = line.read(typed);
       if (typeof entries === 'string') return entries;
       const problem = problemsIn([...entered.slice(0, at), entries]).find((one) => lineOf(lines, one) === at);
@@ -123,7 +123,7 @@ async function askLines(
     if (at < lines.length) continue;
     const [problem] = problemsIn(entered);
     if (problem === undefined) {
-      for (const one of lines) desk.typed.delete(draftOf(one));
+      for (const one of lines) drafts.lines.delete(draftOf(one));
       return parseReading(
         compiled,
         test,

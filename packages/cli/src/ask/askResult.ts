@@ -3,7 +3,7 @@ import { sentenceForNotNow, sentenceForTest } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
 import { askActivity } from './askActivity.ts';
 import { askEvidence } from './askEvidence.ts';
-import type { Desk } from './desk.ts';
+import type { Drafts } from './drafts.ts';
 import { foldText } from '../terminal/foldText.ts';
 import { labelOf } from '../print/labelOf.ts';
 import { printCautions } from '../print/printCautions.ts';
@@ -18,13 +18,13 @@ export async function askResult(
   {
     compiled,
     session,
-    desk,
+    drafts,
     now,
     test: given,
   }: {
     readonly compiled: CompiledModel;
     readonly session: Session;
-    readonly desk: Desk;
+    readonly drafts: Drafts;
     readonly now: CaseReview;
     readonly test?: string | undefined;
   },
@@ -40,7 +40,7 @@ export async function askResult(
   const named = [...advice.tests, ...advice.notNow].find((one) => one.test === test.id);
   printCautions(terminal, model, named?.cautions ?? test.cautions);
 
-  const evidence = await askEvidence(terminal, prompter, { compiled, test, desk });
+  const evidence = await askEvidence(terminal, prompter, { compiled, test, drafts });
   if (evidence === undefined) return undefined;
   return askActivity(prompter, test, { id: nextObservationId(session), ...evidence });
 }

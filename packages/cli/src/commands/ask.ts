@@ -25,9 +25,9 @@ import { askResult } from '../ask/askResult.ts';
 import { askRetraction } from '../ask/askRetraction.ts';
 import { circumstancesWith, type PriceOptions } from '../read/circumstancesWith.ts';
 import { CommandError } from '../terminal/commandError.ts';
-import type { Desk } from '../ask/desk.ts';
+import type { Drafts } from '../ask/drafts.ts';
 import { foldText } from '../terminal/foldText.ts';
-import { describeKeeping, isUnsaved, keepIn, keepOn, type Keeping } from '../keep/keeping.ts';
+import { describeSaving, isUnsaved, saveInNewFile, saveChanges, type SaveState } from '../save/saveState.ts';
 import { loadModel } from '../read/loadModel.ts';
 import { paint } from '../terminal/paint.ts';
 import { printAdvice } from '../print/printAdvice.ts';
@@ -36,9 +36,9 @@ import { printReasons } from '../print/printReasons.ts';
 import { printCase, reviewCase, type CaseReview } from '../print/printCase.ts';
 import type { Prompter } from '../terminal/prompter.ts';
 import { readCase } from '../read/readCase.ts';
-import { recoverCase, RECOVERED } from '../keep/recoverCase.ts';
+import { saveForRecovery, RECOVERY_FILE } from '../save/saveForRecovery.ts';
 import { restoreTerminal } from '../terminal/restoreTerminal.ts';
-import { saveToFile } from '../keep/saveToFile.ts';
+import { saveToFile } from '../save/saveToFile.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 import { whenEnded } from '../terminal/whenEnded.ts';
 
@@ -76,9 +76,16 @@ export async function ask(
   const circumstances = (): Required<Circumstances> => circumstancesWith(compiled, caseState(session), options);
   const review = (): CaseReview => reviewCase(compiled, session, circumstances());
   let now = review();
-  let keeping: Keeping =
-    options.keep === undefined ? { file: read?.file, saved: session.content } : keepIn(compiled, options.keep, session);
-  const desk: Desk = { stated: undefined, told: undefined, guess: engineOf(caseState(session)), typed: new Map() };
+  let saveState: SaveState =
+    options.keep === undefined
+      ? { file: read?.file, saved: session.content }
+      : saveInNewFile(compiled, options.keep, session);
+  const drafts: Drafts = {
+    caseEngine: undefined,
+    newEngine: undefined,
+    guessedEngine: engineOf(caseState(session)),
+    lines: new Map(),
+  };
 
   /** Takes over a session if it can be computed; a mistake is told and changes nothing. */
   const move = (next: () => Session): void => {
@@ -94,11 +101,13 @@ export async function ask(
     }
   };
   const keep = (events: readonly CaseEvent[]): void => {
-    const told: readonly CaseEvent[] =
-      desk.told === undefined || desk.told === desk.stated ? [] : [{ kind: 'engine-set', ...desk.told }];
-    move(() => [...told, ...events].reduce((so_far, event) => recordEvent(compiled, so_far, event), session));
-    desk.told = undefined;
-    keeping = keepOn(terminal, compiled, keeping, session);
+    const engineSet: readonly CaseEvent[] =
+      drafts.newEngine === undefined || drafts.newEngine === drafts.caseEngine
+        ? []
+        : [{ kind: 'engine-set', ...drafts.newEngine }];
+    move(() => [...engineSet, ...events].reduce((so_far, event) => recordEvent(compiled, so_far, event), session));
+    drafts.newEngine = undefined;
+    saveState = saveChanges(terminal, compiled, saveState, session);
   };
   const record = (events: readonly CaseEvent[] | undefined): void => {
     if (events === undefined || events.length === 0) return;
@@ -108,8 +117,8 @@ export async function ask(
   };
   /** Leaves what nobody saved in a file. @returns what to say of it */
   const leaveBehind = (): string => {
-    if (!isUnsaved(keeping, session)) return '';
-    const path = recoverCase(compiled, session);
+    if (!isUnsaved(saveState, session)) return '';
+    const path = saveForRecovery(compiled, session);
     return path === undefined
       ? 'faultodds: what was answered could not be kept\n'
       : `faultodds: what was answered is kept in '${path}'; 'faultodds ask ${path}' goes on with it\n`;
@@ -125,12 +134,12 @@ export async function ask(
         });
 
   terminal.write(`${foldText(`${model.title}. Nothing is sent anywhere. Escape goes back.`, terminal.width)}\n`);
-  terminal.write(`${foldText(describeKeeping(keeping), terminal.width)}\n`);
+  terminal.write(`${foldText(describeSaving(saveState), terminal.width)}\n`);
   printNotices(terminal, model, session);
   terminal.write(`${paint(terminal, 'caution', foldText(stopAndTow, terminal.width))}\n`);
   if (name === undefined) {
-    if (existsSync(RECOVERED)) {
-      const text = `What an earlier run left is in '${RECOVERED}': 'faultodds ask ${RECOVERED}' goes on with it.`;
+    if (existsSync(RECOVERY_FILE)) {
+      const text = `What an earlier run left is in '${RECOVERY_FILE}': 'faultodds ask ${RECOVERY_FILE}' goes on with it.`;
       terminal.write(`${foldText(text, terminal.width)}\n`);
     }
     const before = now;
@@ -141,7 +150,7 @@ export async function ask(
   }
   if (session.content.events.length === 0 || name !== undefined) printCase(terminal, model, now, { top });
   for (;;) {
-    desk.stated = caseState(session).engine;
+    drafts.caseEngine = caseState(session).engine;
     const { best } = now.advice;
     const wanted = await askMenu(prompter, model, session, now);
     switch (wanted) {
@@ -150,7 +159,7 @@ export async function ask(
           await askResult(terminal, prompter, {
             compiled,
             session,
-            desk,
+            drafts,
             now,
             test: best.kind === 'test' ? best.test : undefined,
           }),
@@ -167,19 +176,19 @@ export async function ask(
         );
         break;
       case 'test':
-        record(await askResult(terminal, prompter, { compiled, session, desk, now }));
+        record(await askResult(terminal, prompter, { compiled, session, drafts, now }));
         break;
       case 'repair':
         record(await askRepair(terminal, prompter, { compiled, session, circumstances: circumstances() }));
         break;
       case 'intake':
-        record(await askIntakeChange(terminal, prompter, { compiled, session, desk }));
+        record(await askIntakeChange(terminal, prompter, { compiled, session, drafts }));
         break;
       case 'codes':
-        record(await askCodes(terminal, prompter, { compiled, session, desk }));
+        record(await askCodes(terminal, prompter, { compiled, session, drafts }));
         break;
       case 'monitors':
-        record(await askMonitors(terminal, prompter, { compiled, session, desk }));
+        record(await askMonitors(terminal, prompter, { compiled, session, drafts }));
         break;
       case 'access':
         record(
@@ -198,19 +207,19 @@ export async function ask(
       case 'undo':
       case 'redo': {
         const before = now;
-        desk.told = undefined;
+        drafts.newEngine = undefined;
         move(() => (wanted === 'undo' ? undo(session) : redo(session)));
-        keeping = keepOn(terminal, compiled, keeping, session);
+        saveState = saveChanges(terminal, compiled, saveState, session);
         printCase(terminal, model, now, { top, before });
         break;
       }
       case 'save': {
-        const file = await saveToFile(terminal, prompter, compiled, session, keeping.file);
-        if (file !== undefined) keeping = { file, saved: session.content };
+        const file = await saveToFile(terminal, prompter, compiled, session, saveState.file);
+        if (file !== undefined) saveState = { file, saved: session.content };
         break;
       }
       case 'leave': {
-        const sure = isUnsaved(keeping, session) ? await prompter.confirm('Leave without saving?') : true;
+        const sure = isUnsaved(saveState, session) ? await prompter.confirm('Leave without saving?') : true;
         if (sure === false) break;
         // pressing Ctrl-C again means it, but not that everything is to be thrown away
         if (sure === undefined) terminal.warn(leaveBehind());

@@ -40,24 +40,24 @@ export async function check(terminal: Terminal, path: string, options: CheckOpti
     problems: found,
     summary,
     findings,
-    told,
+    diagnosability: report,
   } = isCase(parts.input) ? await checkCase(parts) : checkModel(parts);
   const problems = found.map((one) => ({ code: one.code, path: one.path, ...describeProblem(one, words) }));
   if (json) {
     const valid = problems.length === 0;
-    const document = { format: 'faultodds-check', version: 1, kind, valid, problems, findings, diagnosability: told };
+    const document = { format: 'faultodds-check', version: 1, kind, valid, problems, findings, diagnosability: report };
     printJson(terminal, document);
     return problems.length === 0 ? 0 : 1;
   }
   for (const { code, path: at, message, hint } of problems) {
     terminal.write(
-      `${paint(terminal, 'strong', at)}\n  ${code}: ${message}\n  ${paint(terminal, 'faint', `hint: ${hint}`)}\n`,
+      `${paint(terminal, 'strong', at)}\n  ${code}: ${message}\n  ${paint(terminal, 'dim', `hint: ${hint}`)}\n`,
     );
   }
   for (const { code, path: at, message } of findings) {
-    terminal.write(`${at}\n  ${paint(terminal, 'faint', `${code}: ${message}`)}\n`);
+    terminal.write(`${at}\n  ${paint(terminal, 'dim', `${code}: ${message}`)}\n`);
   }
-  if (tables && told !== undefined) printDiagnosability(terminal, told);
+  if (tables && report !== undefined) printDiagnosability(terminal, report);
   terminal.write(`${problems.length === 0 ? summary : `${path}: ${count(problems.length, 'problem')}`}\n`);
   return problems.length === 0 ? 0 : 1;
 }
@@ -69,7 +69,7 @@ interface Checked {
   readonly findings: readonly { readonly code: string; readonly path: string; readonly message: string }[];
   readonly summary: string;
   /** For a valid model. */
-  readonly told?: Diagnosability;
+  readonly diagnosability?: Diagnosability;
 }
 
 function checkModel({ input, locate }: ModelParts): Checked {
@@ -84,13 +84,13 @@ function checkModel({ input, locate }: ModelParts): Checked {
     const size = [...parts, count(repairs.length, 'repair'), `${access.length} access operations`].join(', ');
     const suspicious =
       findings.length === 0 ? 'nothing suspicious' : `${count(findings.length, 'finding')} worth a look`;
-    const told = diagnosability(compiled);
-    const bareJudgement = located(told.bareJudgement);
+    const found = diagnosability(compiled);
+    const bareJudgement = located(found.bareJudgement);
     return {
       kind: 'model',
       problems: [],
       findings,
-      told: { ...told, bareJudgement },
+      diagnosability: { ...found, bareJudgement },
       summary: `Valid model '${model.id}': ${size}; ${suspicious}.`,
     };
   } catch (error) {

@@ -48,7 +48,7 @@ export async function list(
   );
   for (const { id, label, of = [] } of entries) {
     terminal.write(`${paint(terminal, 'strong', id.padEnd(width))}  ${label}\n`);
-    for (const one of of) terminal.write(`  ${one.id.padEnd(width - 2)}  ${paint(terminal, 'faint', one.label)}\n`);
+    for (const one of of) terminal.write(`  ${one.id.padEnd(width - 2)}  ${paint(terminal, 'dim', one.label)}\n`);
   }
 }
 

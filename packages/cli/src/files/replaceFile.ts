@@ -15,7 +15,7 @@ import { basename, dirname, join } from 'node:path';
 import { CommandError } from '../terminal/commandError.ts';
 import { readBytesIfThere } from './readBytesIfThere.ts';
 import { errnoOf } from './errnoOf.ts';
-import { holdFile } from './holdFile.ts';
+import { lockFile } from './lockFile.ts';
 import { reasonOf } from './reasonOf.ts';
 
 /** Writes a whole file or nothing: to a hidden file beside it that takes its place once it is on the disk. A full disk or a kill leaves what
@@ -36,7 +36,7 @@ export function replaceFile(
       return;
     }
     const target = there === undefined ? path : realpathSync(path);
-    holdFile(target, () => putInPlace(target, text, there, () => mayReplace(target, over)));
+    lockFile(target, () => putInPlace(target, text, there, () => mayReplace(target, over)));
   } catch (error) {
     if (error instanceof CommandError) throw error;
     throw new CommandError(`cannot write '${path}': ${reasonOf(error)}`);

@@ -3,7 +3,7 @@ import { FaultoddsError, loadCase, type CompiledModel, type Session } from '@fau
 import { closestName } from './closestName.ts';
 import { CommandError } from '../terminal/commandError.ts';
 import type { LoadedModel } from './loadModel.ts';
-import type { CaseFile } from '../keep/keepCase.ts';
+import type { CaseFile } from '../save/writeCaseFile.ts';
 import { readJsonFile } from '../files/readJsonFile.ts';
 
 /** A case by the name of a demo, by file, or from standard input (`-`), and the file it stands in.
@@ -22,7 +22,7 @@ export async function readCase(
   if (demo !== undefined) return { session: loaded(compiled, demo, name) };
   const { json, bytes } = await readJsonFile(name);
   const session = loaded(compiled, json, name);
-  return name === '-' ? { session } : { session, file: { path: name, holds: bytes, ...schemaOf(json) } };
+  return name === '-' ? { session } : { session, file: { path: name, content: bytes, ...schemaOf(json) } };
 }
 
 function loaded(compiled: CompiledModel, document: unknown, name: string): Session {

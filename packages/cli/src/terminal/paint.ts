@@ -4,7 +4,7 @@ import type { Terminal } from './terminal.ts';
  * `textOf` lets none of them in: what a file says never passes for a look. */
 export const looks = {
   strong: { mark: '\uFDD0', on: 1, off: 22 },
-  faint: { mark: '\uFDD1', on: 2, off: 22 },
+  dim: { mark: '\uFDD1', on: 2, off: 22 },
   bar: { mark: '\uFDD2', on: 36, off: 39 },
   good: { mark: '\uFDD3', on: 32, off: 39 },
   caution: { mark: '\uFDD4', on: 33, off: 39 },

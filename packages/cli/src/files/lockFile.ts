@@ -12,7 +12,7 @@ const GRACE = 20;
 /** Does something to a file while no other faultodds can: the number of this process stands in a hidden file beside it for as long. What a
  * killed process left there is taken away. @param most how often it is tried, 5 ms apart
  * @throws CommandError another one holds it for too long; what `work` and the file system throw */
-export function holdFile<T>(path: string, work: () => T, most: number = TRIES): T {
+export function lockFile<T>(path: string, work: () => T, most: number = TRIES): T {
   const lock = join(dirname(path), `.${basename(path)}.lock`);
   for (let tries = 1; !take(lock); tries += 1) {
     if (tries === most)

@@ -2,7 +2,7 @@ import { caseState, type CompiledModel, type Session } from '@faultodds/core';
 import { CommandError } from '../terminal/commandError.ts';
 import { readBytesIfThere } from '../files/readBytesIfThere.ts';
 import { foldText } from '../terminal/foldText.ts';
-import { keepCase, type CaseFile } from './keepCase.ts';
+import { writeCaseFile, type CaseFile } from './writeCaseFile.ts';
 import type { Prompter } from '../terminal/prompter.ts';
 import { reasonOf } from '../files/reasonOf.ts';
 import type { Terminal } from '../terminal/terminal.ts';
@@ -19,21 +19,21 @@ export async function saveToFile(
   const suggestion = file?.path ?? `${caseState(session).id}.json`;
   const path = await prompter.type('File', suggestion, (text) => (text.trim() === '' ? 'A file name.' : undefined));
   if (path === undefined) return undefined;
-  const told = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
+  const report = (text: string): void => terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
   try {
     const there = readBytesIfThere(path);
-    const isOwn = path === file?.path && file.holds !== null && there?.equals(file.holds) === true;
+    const isOwn = path === file?.path && file.content !== null && there?.equals(file.content) === true;
     const question =
       path === file?.path ? `'${path}' was changed by another program. Replace it?` : `'${path}' exists. Replace it?`;
     if (there !== null && !isOwn && (await prompter.confirm(question)) !== true) return undefined;
     // what came to stand there since the question was asked is not what was agreed to
-    const kept = keepCase(compiled, { ...(path === file?.path ? file : {}), path, holds: there }, session);
-    told(
+    const kept = writeCaseFile(compiled, { ...(path === file?.path ? file : {}), path, content: there }, session);
+    report(
       `Saved. Every answer from here on is kept there too. 'faultodds ask ${path}' goes on with it, 'faultodds replay ${path}' prints it.`,
     );
     return kept;
   } catch (error) {
-    told(`Not saved: ${error instanceof CommandError ? error.message : `'${path}': ${reasonOf(error)}`}.`);
+    report(`Not saved: ${error instanceof CommandError ? error.message : `'${path}': ${reasonOf(error)}`}.`);
     return undefined;
   }
 }

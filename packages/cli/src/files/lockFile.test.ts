@@ -2,12 +2,12 @@ import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { holdFile } from './holdFile.ts';
+import { lockFile } from './lockFile.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'faultodds-held-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 const lock = join(folder, '.case.json.lock');
-const hold = (work: () => unknown, most?: number) => holdFile(join(folder, 'case.json'), work, most);
+const hold = (work: () => unknown, most?: number) => lockFile(join(folder, 'case.json'), work, most);
 
 test('while another faultodds holds the file nothing is done, and its lock stays', () => {
   // the process that runs these tests has a parent, and that one runs

@@ -2,12 +2,12 @@ import { existsSync } from 'node:fs';
 import type { CompiledModel, Session } from '@faultodds/core';
 import { CommandError } from '../terminal/commandError.ts';
 import { foldText } from '../terminal/foldText.ts';
-import { keepCase, type CaseFile } from './keepCase.ts';
-import { RECOVERED } from './recoverCase.ts';
+import { writeCaseFile, type CaseFile } from './writeCaseFile.ts';
+import { RECOVERY_FILE } from './saveForRecovery.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
 /** How a case is kept while it is worked on. */
-export interface Keeping {
+export interface SaveState {
   /** Its file; nothing until one is named. */
   readonly file: CaseFile | undefined;
   /** What needs no saving: what stands in the file, or what the work began with. */
@@ -15,33 +15,38 @@ export interface Keeping {
 }
 
 /** Begins to keep a case in a file that is not there yet. @throws CommandError it is, or it cannot be written */
-export function keepIn(compiled: CompiledModel, path: string, session: Session): Keeping {
+export function saveInNewFile(compiled: CompiledModel, path: string, session: Session): SaveState {
   if (existsSync(path)) throw new CommandError(`'${path}' exists; 'faultodds ask ${path}' goes on with the case in it`);
-  return { file: keepCase(compiled, { path, holds: null }, session), saved: session.content };
+  return { file: writeCaseFile(compiled, { path, content: null }, session), saved: session.content };
 }
 
 /** Whether leaving now would lose something. */
-export function isUnsaved({ saved }: Keeping, { content }: Session): boolean {
+export function isUnsaved({ saved }: SaveState, { content }: Session): boolean {
   return content !== saved && content.events.length > 0;
 }
 
 /** Writes a case to its file, where it has one. A file that cannot be written, or that another program changed, is told; the work goes on. */
-export function keepOn(terminal: Terminal, compiled: CompiledModel, keeping: Keeping, session: Session): Keeping {
-  const { file, saved } = keeping;
-  if (file === undefined || session.content === saved) return keeping;
+export function saveChanges(
+  terminal: Terminal,
+  compiled: CompiledModel,
+  saveState: SaveState,
+  session: Session,
+): SaveState {
+  const { file, saved } = saveState;
+  if (file === undefined || session.content === saved) return saveState;
   try {
-    return { file: keepCase(compiled, file, session), saved: session.content };
+    return { file: writeCaseFile(compiled, file, session), saved: session.content };
   } catch (error) {
     if (!(error instanceof CommandError)) throw error;
     const text = `Not saved: ${error.message}. Nothing is lost here: “Save the case” asks for a file.`;
     terminal.write(`${foldText(text, terminal.width, '  ')}\n`);
-    return keeping;
+    return saveState;
   }
 }
 
 /** What becomes of the answers, in a sentence or two. */
-export function describeKeeping({ file }: Keeping): string {
+export function describeSaving({ file }: SaveState): string {
   return file === undefined
-    ? `Answers are kept from when you save the case; 'faultodds ask --keep <file>' keeps each at once. If this is ended from outside, they are left in '${RECOVERED}'.`
+    ? `Answers are kept from when you save the case; 'faultodds ask --keep <file>' keeps each at once. If this is ended from outside, they are left in '${RECOVERY_FILE}'.`
     : `Every answer is kept in '${file.path}' at once.`;
 }
