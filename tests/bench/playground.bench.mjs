@@ -97,7 +97,7 @@ try {
     await told(page, 'dragging a slider');
     await page.keyboard.press('Escape');
     await page.getByRole('button', { name: 'Look further ahead' }).click();
-    await page.getByRole('button', { name: 'Work out the whole plan' }).click();
+    await page.getByRole('button', { name: 'Compute the whole plan' }).click();
     await forget(page);
     for (let turn = 0; turn < 20; turn += 1) {
       await page.mouse.wheel(0, 200);

@@ -77,7 +77,7 @@ test('a broken link says what is wrong with it and keeps what is there', async (
   ] as const) {
     await page.evaluate((hash) => (location.hash = hash), `#${broken.split('#')[1]}`);
     const alert = page.getByRole('alert');
-    await alert.getByText('The link does not hold a case').waitFor();
+    await alert.getByText('The link does not contain a case').waitFor();
     expect(await alert.innerText()).toMatch(why);
     expect(await leaders(page)).toEqual(before);
     expect(await nameOf(page)).toBe('Mine');
@@ -96,13 +96,13 @@ test('cases are found, renamed, copied, deleted and put back', async () => {
   await dialog.getByLabel('Find a case').fill('ced');
   expect(await kept(page)).toEqual(['Cedar']);
   await dialog.getByLabel('Find a case').fill('nothing like it');
-  await dialog.getByText('No case here is called “nothing like it”').waitFor();
+  await dialog.getByText('No case matches “nothing like it”').waitFor();
   await dialog.getByLabel('Find a case').fill('');
 
   await dialog.getByRole('button', { name: 'Rename, duplicate or delete: Cedar' }).click();
   await dialog.getByRole('button', { name: 'Rename: Cedar' }).click();
   await dialog.getByLabel('New name for Cedar').fill('Deodar');
-  await dialog.getByRole('button', { name: 'Use this name' }).click();
+  await dialog.getByRole('button', { name: 'Save name' }).click();
   await expect.poll(() => kept(page)).toContain('Deodar');
 
   await dialog.getByRole('button', { name: 'Duplicate: Deodar' }).click();
@@ -154,7 +154,7 @@ test('two windows with the same case keep in step', async () => {
     .first()
     .click();
   const recorded = await leaders(other);
-  await page.getByText('Changed in another window').waitFor();
+  await page.getByText('was changed in another window').waitFor();
   expect(await leaders(page)).toEqual(recorded);
   // and what is done here now builds on it
   await page.bringToFront();
@@ -208,7 +208,7 @@ test('each window comes back with the case it had open', async () => {
 
 test('prices chosen once hold for the next case too', async () => {
   const { page } = await playground.open();
-  await page.getByRole('button', { name: 'Set-up' }).click();
+  await page.getByRole('button', { name: 'Settings' }).click();
   await page.getByLabel('Labour per hour').fill('95');
   await page.getByLabel('Currency', { exact: true }).fill('EUR');
   await page.getByRole('button', { name: 'Use these prices' }).click();

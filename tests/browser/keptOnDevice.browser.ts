@@ -61,9 +61,9 @@ function holdStorage(): void {
 
 test('storage that never answers: the page is drawn, says so, and everything works', async () => {
   const { page, complaints } = await playground.open({}, holdStorage);
-  await page.getByText('its storage does not answer').waitFor();
+  await page.getByText('its storage does not respond').waitFor();
   await begin(page, 'Unheard');
-  expect(await page.locator('#notes').innerText()).toContain('Not kept on this device');
+  expect(await page.locator('#notes').innerText()).toContain('Not saved on this device');
   expect(await listed(page)).toEqual(['Unheard']);
   await page.getByRole('dialog').getByRole('button', { name: 'New case' }).click();
   await expect.poll(() => name(page).inputValue()).toBe('Unnamed case');
@@ -76,17 +76,17 @@ test('storage that never answers: the page is drawn, says so, and everything wor
 test('storage that comes late: what was recorded meanwhile is kept, and what lay there is as it was', async () => {
   const first = await playground.open();
   await begin(first.page, 'Earlier');
-  await first.page.getByText('Kept on this device.', { exact: true }).waitFor();
+  await first.page.getByText('Saved on this device.', { exact: true }).waitFor();
   const before = await leaders(first.page);
   const page = await first.page.context().newPage();
   await page.addInitScript(holdStorage);
   await page.goto(playground.address);
-  await page.getByText('its storage does not answer').waitFor();
+  await page.getByText('its storage does not respond').waitFor();
   await begin(page, 'Meanwhile');
   await page.evaluate(() => (Reflect.get(globalThis, 'answer') as () => void)());
-  await page.getByText('The cases kept here have come').waitFor();
-  await page.getByText('Kept on this device.', { exact: true }).waitFor();
-  expect(await page.getByText('its storage does not answer').count()).toBe(0);
+  await page.getByText('The saved cases have loaded').waitFor();
+  await page.getByText('Saved on this device.', { exact: true }).waitFor();
+  expect(await page.getByText('its storage does not respond').count()).toBe(0);
   expect(await name(page).inputValue()).toBe('Meanwhile');
   await expect.poll(() => listed(page).finally(() => page.keyboard.press('Escape'))).toEqual(['Meanwhile', 'Earlier']);
   await page.getByRole('button', { name: 'Cases' }).click();
@@ -119,7 +119,7 @@ for (const [how, refuse] of [
   test(`a browser that ${how}: the page is drawn, says so, and everything works`, async () => {
     const { page, complaints } = await playground.open({}, refuse);
     await begin(page, 'Unkept');
-    await page.getByText('the browser refuses this page its storage').waitFor();
+    await page.getByText('the browser does not let this page store anything').waitFor();
     expect(await listed(page)).toEqual(['Unkept']);
     expect(complaints).toEqual([]);
   });
@@ -140,7 +140,7 @@ test('a full device: it is said, nothing is lost, and it is kept as soon as ther
   await page.evaluate(() => (Reflect.get(globalThis, 'makeRoom') as () => void)());
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.getByRole('button', { name: 'Redo' }).click();
-  await page.getByText('Kept on this device.', { exact: true }).waitFor();
+  await page.getByText('Saved on this device.', { exact: true }).waitFor();
   expect(await page.getByText('its storage is full').count()).toBe(0);
   await page.reload();
   await page.locator('#notes ol li').first().waitFor();
@@ -154,11 +154,11 @@ test('knowledge that does not arrive: it is said, and one tap tries again', asyn
   page.setDefaultTimeout(120_000);
   await page.route('**/model-*.json', (route) => route.abort());
   await page.goto(playground.address);
-  await page.getByText('What this page knows of causes and tests did not arrive').waitFor();
+  await page.getByText('The causes and tests could not be loaded').waitFor();
   await page.unroute('**/model-*.json');
   await page.route('**/model-*.json', (route) => route.fulfill({ body: '<html>sign in first</html>' }));
   await page.getByRole('button', { name: 'Try again' }).click();
-  await page.getByText('did not arrive').waitFor();
+  await page.getByText('could not be loaded').waitFor();
   await page.unroute('**/model-*.json');
   await page.getByRole('button', { name: 'Try again' }).click();
   await page.getByRole('heading', { name: 'Most likely now' }).waitFor();
@@ -186,7 +186,7 @@ test('a case deleted from a list that is out of date comes back with Undo as it 
   };
   const { page } = await playground.open({}, deaf);
   await begin(page, 'Shared');
-  await page.getByText('Kept on this device.', { exact: true }).waitFor();
+  await page.getByText('Saved on this device.', { exact: true }).waitFor();
   const other = await page.context().newPage();
   await other.addInitScript(deaf);
   await other.goto(playground.address);
@@ -202,7 +202,7 @@ test('a case deleted from a list that is out of date comes back with Undo as it 
   await other.bringToFront();
   await recordBest(other);
   await other.locator('#notes ol li').nth(1).waitFor();
-  await other.getByText('Kept on this device.', { exact: true }).waitFor();
+  await other.getByText('Saved on this device.', { exact: true }).waitFor();
   const newest = await leaders(other);
   await page.bringToFront();
   await dialog.getByRole('button', { name: 'Delete: Shared', exact: true }).click();

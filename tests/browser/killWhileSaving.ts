@@ -89,7 +89,7 @@ function standsThere(page: Page, results: number, at: KillAt): Promise<CaseOnPag
             results: texts('#notes ol li'),
             leaders: texts('#now ol li'),
           };
-          const isKept = at === 'row' || texts('#notes p').includes('Kept on this device.');
+          const isKept = at === 'row' || texts('#notes p').includes('Saved on this device.');
           if (now.results.length < results || !isKept) return;
           watcher.disconnect();
           resolve(now);

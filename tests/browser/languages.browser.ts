@@ -23,7 +23,7 @@ for (const [size, viewport, colorScheme] of [
       .getByRole('button', { name: /^Record:/ })
       .first()
       .click();
-    await page.getByRole('button', { name: 'Set-up' }).click();
+    await page.getByRole('button', { name: 'Settings' }).click();
     await page.getByLabel('Language').selectOption('de');
     await page.getByRole('heading', { name: 'Jetzt am wahrscheinlichsten' }).waitFor();
     expect(await page.locator('html').getAttribute('lang')).toBe('de');
@@ -49,7 +49,7 @@ for (const [size, viewport, colorScheme] of [
 
 test('a browser set to German opens the page in German, and English is one choice away', async () => {
   const { page } = await playground.open({ locale: 'de-AT' }, undefined, 'Jetzt am wahrscheinlichsten');
-  await page.getByRole('button', { name: 'Einrichten' }).click();
+  await page.getByRole('button', { name: 'Einstellungen' }).click();
   await page.getByLabel('Sprache').selectOption('en');
   await page.getByRole('heading', { name: 'Most likely now' }).waitFor();
 });
@@ -57,13 +57,13 @@ test('a browser set to German opens the page in German, and English is one choic
 test('the keys of the page are shown by F1 and by a button', async () => {
   const { page, complaints } = await playground.open({ viewport: PHONE });
   await page.keyboard.press('F1');
-  const sheet = page.getByRole('dialog', { name: 'Keys on this page' });
+  const sheet = page.getByRole('dialog', { name: 'Keyboard shortcuts' });
   await sheet.waitFor();
   expect(await sheet.innerText()).toMatch(/Ctrl \+ Z\s+undo the last step/);
   const { violations } = await new AxeBuilder({ page }).include('dialog[open]').analyze();
   expect(violations.map(({ id }) => id)).toEqual([]);
   await page.keyboard.press('Escape');
-  await page.getByRole('button', { name: 'Keys on this page' }).click();
+  await page.getByRole('button', { name: 'Keyboard shortcuts' }).click();
   await sheet.waitFor();
   expect(complaints).toEqual([]);
 });

@@ -34,11 +34,11 @@ for (const [size, viewport, colorScheme] of [
     expect(customer).toMatch(/Most likely: /);
     expect(customer).toMatch(/Of 1000 engines like this one, with these results, about \d+ have this fault/);
     expect(customer).toMatch(/Injector already replaced[\s\S]*Misfire stays[\s\S]*units/);
-    expect(customer).toMatch(/In all: [\d,]+ units/);
+    expect(customer).toMatch(/Total: [\d,]+ units/);
     expect(customer).toMatch(/For safety[\s\S]*vehicle maker's procedure/);
-    for (const part of ['What was known of the car', 'Conclusion, and how certain', 'What was not done, and why'])
+    for (const part of ['What was known about the car', 'Conclusion, and how certain', 'What was not done, and why'])
       expect(technical).toContain(part);
-    expect(technical).toMatch(/Would still pay for itself: .*\(\d+ units\)/);
+    expect(technical).toMatch(/Still worth their price: .*\(\d+ units\)/);
     expect(await page.locator('.report tbody').nth(1).locator('tr').count()).toBe(8);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(viewport.width);
     const { violations } = await new AxeBuilder({ page }).analyze();

@@ -42,7 +42,7 @@ for (const [size, viewport] of [
     expect(await leaders(page)).toEqual(before);
 
     await form.getByLabel('Cyl. 3').fill('4');
-    expect(await form.locator('.says').innerText()).toMatch(/Compared value: 0\.32[\s\S]*Rule of thumb\s*Broken/);
+    expect(await form.locator('.says').innerText()).toMatch(/Compared value: 0\.32[\s\S]*Rule of thumb\s*Not met/);
     expect(await overhang(page)).toEqual([]);
     await form.getByRole('button', { name: 'Record these numbers' }).click();
     await expect.poll(() => leaders(page)).not.toEqual(before);

@@ -14,7 +14,7 @@ for (const [size, viewport] of [
   test(`the picture is taken back to any moment and to now again (${size})`, async () => {
     const { page, complaints } = await playground.open({ viewport });
     await replay(page, 7, 6);
-    const slider = page.getByRole('slider', { name: 'Go back to any moment' });
+    const slider = page.getByRole('slider', { name: 'Go back to any step' });
     const heading = (): Promise<string> => page.locator('.moment > h3').innerText();
     const latest = await heading();
     const now = await leaders(page);
@@ -22,7 +22,7 @@ for (const [size, viewport] of [
     for (let presses = 0; presses < 3; presses += 1) await page.keyboard.press('ArrowLeft');
     await expect.poll(heading).toMatch(/^3\. /);
     expect(await slider.getAttribute('aria-valuetext')).toMatch(/^3: .*Leading: /);
-    expect(await page.locator('#shift figure .title').first().innerText()).toMatch(/^As it stood then: 3/);
+    expect(await page.locator('#shift figure .title').first().innerText()).toMatch(/^As it was then: 3/);
     expect(await leaders(page)).toEqual(now);
     await page.getByRole('button', { name: 'Back to now' }).click();
     await expect.poll(heading).toBe(latest);
@@ -57,7 +57,7 @@ test('lines move from state to state, and stand still for readers who ask for no
     await page.clock.pauseAt(Date.now() + 60_000);
     const shape = (): Promise<string | null> => page.locator(path).getAttribute('d');
     const before = await shape();
-    await page.getByRole('slider', { name: 'Go back to any moment' }).focus();
+    await page.getByRole('slider', { name: 'Go back to any step' }).focus();
     await page.keyboard.press('ArrowLeft');
     const seen = new Set<string | null>();
     for (let step = 0; step < 20; step += 1) {

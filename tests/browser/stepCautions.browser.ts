@@ -58,7 +58,7 @@ test('on the first screen, in the list of steps, and looking ahead; when to stop
     expect(steps, place).toBeGreaterThan(0);
   }
   await page.locator('#next button.ahead').click();
-  await page.getByRole('button', { name: 'Work out the whole plan' }).click();
+  await page.getByRole('button', { name: 'Compute the whole plan' }).click();
   await page.locator('.step .cautions').first().waitFor({ state: 'attached' });
   const { steps, bare } = await drawn(page, '[role=dialog], dialog');
   expect(bare).toEqual([]);

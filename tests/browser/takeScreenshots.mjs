@@ -37,8 +37,8 @@ const screens = [
     name: 'plan',
     async reach(page) {
       await press(page, 'Look further ahead');
-      await press(page, 'Work out the whole plan');
-      await page.getByText(/on average, to a confirmed repair$/).waitFor();
+      await press(page, 'Compute the whole plan');
+      await page.getByText(/on average until the repair is confirmed$/).waitFor();
       await page.waitForTimeout(10_000); // it gets better while it is looked for
       await press(page, 'Stop');
       await toTop(page, 'dialog[open] section:nth-of-type(2)');

@@ -59,7 +59,7 @@ const screens: readonly Screen[] = [
     name: 'set-up',
     part: 'dialog[open]',
     leave: 'Escape',
-    reach: (page) => page.getByRole('button', { name: 'Set-up' }).click(),
+    reach: (page) => page.getByRole('button', { name: 'Settings' }).click(),
   },
   { name: 'keys', part: 'dialog[open]', leave: 'Escape', reach: (page) => page.keyboard.press('F1') },
   {
@@ -82,15 +82,15 @@ const screens: readonly Screen[] = [
     worksBeside: true,
     async reach(page) {
       await page.getByRole('button', { name: 'Look further ahead' }).click();
-      await sheet(page).getByRole('button', { name: 'Work out the whole plan' }).click();
+      await sheet(page).getByRole('button', { name: 'Compute the whole plan' }).click();
       await sheet(page)
-        .getByText(/on average, to a confirmed repair$/)
+        .getByText(/on average until the repair is confirmed$/)
         .waitFor();
       // the plan alone is stopped: what it would take is worked out beside it, with a button of its own
       const plan = sheet(page).locator('section', { hasText: 'The whole plan' });
       await plan.getByRole('button', { name: 'Stop', exact: true }).click();
       await sheet(page)
-        .getByText(/ now, from /)
+        .getByText(/now .*, worth it from /)
         .first()
         .waitFor();
       await sheet(page).getByRole('button', { name: 'Consider pairs of causes' }).click();

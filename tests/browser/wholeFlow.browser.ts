@@ -38,7 +38,7 @@ test('describe the car, record results, read the advice with its price, take bac
   expect(recorded[0]!.replace(/\s+/g, ' ')).toBe(promised.replace(/\s+/g, ' '));
 
   // the picture has a column for it
-  await page.getByRole('button', { name: 'Shift', exact: true }).click();
+  await page.getByRole('button', { name: 'History', exact: true }).click();
   await expect.poll(() => page.getByRole('toolbar').getByRole('button').count()).toBe(3);
   expect(await page.locator('.moment').innerText()).toMatch(/Of 1000 engines like this/);
 
@@ -92,7 +92,7 @@ test('describe the car, record results, read the advice with its price, take bac
 
 test('what was done before is recorded one thing after the other, from the first screen', async () => {
   const { page, complaints } = await playground.open({ viewport: PHONE, hasTouch: true, isMobile: true });
-  await page.getByRole('button', { name: 'Record what was done already' }).tap();
+  await page.getByRole('button', { name: 'Record what has already been done' }).tap();
   const list = page.locator('#next details[open]');
   for (const part of ['Plug', 'Coil', 'Injector']) {
     // what is on record makes way: the next part stands on top
@@ -115,9 +115,9 @@ test('what was done before is recorded one thing after the other, from the first
   expect(await list.locator('li').count()).toBeGreaterThan(1);
   for (const name of await list.locator('li').allInnerTexts()) expect(name).toMatch(/compression/i);
   await page.getByLabel('Find a test or repair').fill('xyzzy');
-  await page.getByText('Nothing is called “xyzzy”.').waitFor();
+  await page.getByText('Nothing found for “xyzzy”.').waitFor();
   await page.getByRole('button', { name: 'Now', exact: true }).tap();
-  expect(await page.getByRole('button', { name: 'Record what was done already' }).count()).toBe(0);
+  expect(await page.getByRole('button', { name: 'Record what has already been done' }).count()).toBe(0);
   expect(complaints).toEqual([]);
 });
 
@@ -201,7 +201,7 @@ test('an invented case is replayed step by step, says that it is invented, and n
 
 test('own prices and missing equipment change the advice', async () => {
   const { page, complaints } = await playground.open();
-  await page.getByRole('button', { name: 'Set-up' }).click();
+  await page.getByRole('button', { name: 'Settings' }).click();
   await page.getByLabel('Labour per hour').fill('200');
   await page.getByLabel('Currency', { exact: true }).fill('EUR');
   await page.getByRole('button', { name: 'Use these prices' }).click();
@@ -217,13 +217,13 @@ test('what is open costs nothing more until it is closed again', async () => {
   const { page, complaints } = await playground.open();
   const notes = page.locator('#notes');
   await notes.getByLabel('Something else is open').selectOption({ label: 'Valve cover off' });
-  await notes.getByRole('button', { name: 'Closed again: Valve cover off' }).waitFor();
+  await notes.getByRole('button', { name: 'Mark as closed: Valve cover off' }).waitFor();
   const more = page.getByRole('button', { name: /more tests/ });
   while (await more.isVisible()) await more.click();
   const row = page.locator('#next article', { hasText: /^\s*Cover off/ }).first();
   expect(await row.innerText()).toMatch(/nothing more to open/);
   const open = await row.locator('.price').innerText();
-  await notes.getByRole('button', { name: 'Closed again: Valve cover off' }).click();
+  await notes.getByRole('button', { name: 'Mark as closed: Valve cover off' }).click();
   await expect.poll(() => row.locator('.price').innerText()).not.toBe(open);
   expect(complaints).toEqual([]);
 });
@@ -242,7 +242,7 @@ test('a browser that keeps nothing says so, and everything else works', async ()
   const { page } = await playground.open({}, () => {
     Object.defineProperty(globalThis, 'indexedDB', { value: undefined });
   });
-  await page.getByRole('alert').getByText('This device keeps nothing', { exact: false }).waitFor();
+  await page.getByRole('alert').getByText('Nothing is saved on this device', { exact: false }).waitFor();
   const before = await leaders(page);
   await page
     .getByRole('button', { name: /^Record:/ })

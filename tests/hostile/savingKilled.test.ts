@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { scriptPrompter } from '../../packages/cli/fixtures/scriptPrompter.ts';
-import { saveToFile } from '../../packages/cli/src/keep/saveToFile.ts';
+import { saveToFile } from '../../packages/cli/src/save/saveToFile.ts';
 import { caseState, compileModel, loadCase, parseModel, startCase } from '@faultodds/core';
 import { misfire } from '@faultodds/misfire';
 import { root } from '../fixtures/filesUnder.ts';

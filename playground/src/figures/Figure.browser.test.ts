@@ -30,7 +30,7 @@ test('the same data is there as a table, one tap away', async () => {
   const screen = await render(Figure, props);
   const details = screen.container.querySelector('details')!;
   expect(details.open).toBe(false);
-  await screen.getByText('The same as a table').click();
+  await screen.getByText('Show as a table').click();
   expect(details.open).toBe(true);
   const table = screen.getByRole('table', { name: 'Chances' });
   await expect.element(table).toBeVisible();

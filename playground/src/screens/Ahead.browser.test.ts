@@ -46,9 +46,9 @@ test('what is open shows what is worth a look behind it, cheaper than on another
 test('a plan is shown while a better one is looked for; stopped, it stays; another result takes it away', async () => {
   const { store, screen: pending } = setup();
   const screen = await pending;
-  await screen.getByRole('button', { name: 'Work out the whole plan' }).click();
+  await screen.getByRole('button', { name: 'Compute the whole plan' }).click();
   await expect.element(screen.getByText(/^Costs .* on average/)).toBeVisible();
-  const examined = (): number => Number(/(\d+) places? examined/.exec(screen.container.textContent ?? '')?.[1] ?? 0);
+  const examined = (): number => Number(/(\d+) situations? examined/.exec(screen.container.textContent ?? '')?.[1] ?? 0);
   const first = examined();
   await expect.poll(examined).toBeGreaterThan(first);
   // what it would take works beside it and has a stop of its own
@@ -60,7 +60,7 @@ test('a plan is shown while a better one is looked for; stopped, it stays; anoth
   const result = { kind: 'result-recorded', id: 'dry', test: 'cranking-compression', outcome: 'normal' } as const;
   expect(store.record(result)).toBe(true);
   await expect.element(screen.getByText(/^Costs .* on average/)).not.toBeInTheDocument();
-  await expect.element(screen.getByRole('button', { name: 'Work out the whole plan' })).toBeVisible();
+  await expect.element(screen.getByRole('button', { name: 'Compute the whole plan' })).toBeVisible();
 });
 
 test('what it would take to open something arrives one by one, with the figures core gives', async () => {
@@ -73,7 +73,7 @@ test('what it would take to open something arrives one by one, with the figures 
     .filter(({ status }) => status === 'reachable');
   expect(reachable.length).toBeGreaterThan(0);
   for (const { probability, threshold = 0 } of reachable) {
-    const short = `${shortChance(probability)} now, from ${shortChance(threshold)}`;
+    const short = `now ${shortChance(probability)}, worth it from ${shortChance(threshold)}`;
     await expect.element(screen.getByText(short).first()).toBeVisible();
   }
   await expect.element(screen.getByText(/ of \d+ answered/)).not.toBeInTheDocument();
@@ -126,6 +126,6 @@ test('a plan unfolds branch by branch and says how it ends', async () => {
   await expect.element(screen.getByText('step mend')).not.toBeVisible();
   await screen.getByText('seen bad').click();
   await expect.element(screen.getByText('step mend')).toBeVisible();
-  await expect.element(screen.getByText('cured: done')).toBeVisible();
+  await expect.element(screen.getByText('fixed: done')).toBeVisible();
   await expect.element(screen.getByText('3 more steps')).toBeVisible();
 });

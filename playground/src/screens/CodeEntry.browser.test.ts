@@ -26,7 +26,7 @@ test('a test on record already is not recorded again', async () => {
   const onRecord = new Set(['read-misfire-codes']);
   const screen = await render(CodeEntry, { knowledge, engine, onRecord, onresults: vi.fn() });
   await screen.getByLabelText(/^Trouble codes/).fill('P0303');
-  await expect.element(screen.getByText('on record already')).toBeVisible();
+  await expect.element(screen.getByText('already recorded')).toBeVisible();
   await expect.element(screen.getByRole('button', { name: /^Record/ })).not.toBeInTheDocument();
 });
 
@@ -49,7 +49,7 @@ test('"not sure" becomes relative likelihoods', async () => {
   const screen = await render(DegreeEntry, { test: asked, onrecord });
   await screen.getByLabelText('that it was').selectOptions('Compression marginal');
   await screen.getByLabelText('rather than').selectOptions('Compression low');
-  await screen.getByRole('button', { name: 'Record it so' }).click();
+  await screen.getByRole('button', { name: 'Record this' }).click();
   const id = (label: string): string => asked.outcomes.find((one) => one.label === label)!.id;
   expect(onrecord).toHaveBeenCalledWith({
     likelihood: { [id('Compression marginal')]: 3, [id('Compression low')]: 1 },

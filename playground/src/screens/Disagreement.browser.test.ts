@@ -26,7 +26,7 @@ test('results that disagree name each other, the one to doubt, and the ranking w
   const onretract = vi.fn();
   const screen = await render(Disagreement, { view: view!, onretract });
   await expect.element(screen.getByText(/disagree\.$/)).toBeVisible();
-  await screen.getByText('Look at it without this').click();
+  await screen.getByText('Show the ranking without it').click();
   const rows = screen.getByRole('table').getByRole('row').elements();
   expect(rows.length).toBeGreaterThan(3);
   for (const row of view!.helps!.rows) expect(row.with).not.toBe('');

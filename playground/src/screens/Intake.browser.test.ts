@@ -31,14 +31,14 @@ test('an answer that brings causes in or rules them out names them', async () =>
   const screen = await render(Intake, {
     props: { knowledge, engine, context: { [feature[0]]: feature[1] }, onanswer: vi.fn() },
   });
-  await expect.element(screen.getByText(/^Can be considered now: /)).toBeVisible();
+  await expect.element(screen.getByText(/^Now possible: /)).toBeVisible();
 });
 
 test('the question most worth asking is named, and one press goes to it', async () => {
   const questions = questionsToAsk(knowledge.compiled, { context: {}, observations: [] });
   const askNext = askNextView(knowledge, questions.toReversed())!;
   const screen = await render(Intake, { props: { knowledge, engine, context: {}, askNext, onanswer: vi.fn() } });
-  await screen.getByRole('button', { name: /^Most worth asking now/ }).click();
+  await screen.getByRole('button', { name: /^Most useful to ask now/ }).click();
   await expect.element(screen.getByLabelText(askNext.question)).toHaveFocus();
 });
 

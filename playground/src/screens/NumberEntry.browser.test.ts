@@ -24,7 +24,7 @@ test('compression per cylinder becomes a reading in its unit, decimal comma or p
     await screen.getByLabelText(cylinder).fill(text);
   await expect.element(screen.getByText(/^Compared value: 0\.32$/)).toBeVisible();
   await expect.element(screen.getByText(/^leaking\s+fits well$/)).toBeVisible();
-  await expect.element(screen.getByText(/^Broken\. Lowest at least 75 %/)).toBeVisible();
+  await expect.element(screen.getByText(/^Not met\. Lowest at least 75 %/)).toBeVisible();
   await screen.getByRole('button', { name: 'Record these numbers' }).click();
   expect(given.onrecord).toHaveBeenCalledWith({
     reading: expect.objectContaining({
@@ -61,7 +61,7 @@ test('the suspect missing and words instead of numbers are pointed out', async (
 
 test('without a suspect no comparison is asked for', async () => {
   const screen = await setup('cranking-compression', { cylinders: 4, suspect: 0, bank: 0 }).screen;
-  await expect.element(screen.getByText('First say which cylinder misfires.')).toBeVisible();
+  await expect.element(screen.getByText('First choose which cylinder misfires.')).toBeVisible();
   await expect.element(screen.getByRole('button', { name: 'Record these numbers' })).not.toBeInTheDocument();
 });
 
@@ -74,10 +74,10 @@ test('counts before and after a swap say whether the misfire followed', async ()
   ] as const) {
     const group = screen.getByRole('group', { name: heading, exact: true });
     await group.getByLabelText('This cylinder').fill(own);
-    await group.getByLabelText('The one swapped with').fill(partner);
+    await group.getByLabelText('The cylinder it was swapped with').fill(partner);
     await group.getByRole('textbox', { name: 'Counted over' }).fill('1000');
   }
-  await expect.element(screen.getByText(/^This would be called:/)).toBeVisible();
+  await expect.element(screen.getByText(/^This counts as:/)).toBeVisible();
   await screen.getByRole('button', { name: 'Record these numbers' }).click();
   expect(given.onrecord).toHaveBeenCalledWith({
     reading: expect.objectContaining({

@@ -13,7 +13,7 @@ const belief = beliefOf(knowledge.compiled, facts);
 test('before anything is worked out the probabilities stand there without a range', async () => {
   const view = surenessView(knowledge, belief, {}, false);
   const screen = await render(Sureness, { view, onnumbers: vi.fn() });
-  await expect.element(screen.getByText('Being worked out …').first()).toBeVisible();
+  await expect.element(screen.getByText('Computing …').first()).toBeVisible();
   expect(screen.container.querySelectorAll('li svg circle').length).toBe(view.rows.length);
   expect(screen.container.querySelectorAll('li svg .span').length).toBe(0);
 });

@@ -28,7 +28,7 @@ export type Question =
 
 /** A search for a plan as it stands. */
 export interface PlanSoFar {
-  /** Bounds and places examined. */
+  /** Bounds and situations examined. */
   readonly progress: SolverProgress;
   /** Written out now and then; between, only the bounds are told. */
   readonly plan?: Plan;

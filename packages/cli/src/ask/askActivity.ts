@@ -8,9 +8,9 @@ export async function askActivity(
   result: ResultEvidence & { readonly id: string },
 ): Promise<CaseEvent[] | undefined> {
   const answer = faultMustBeActive
-    ? await prompter.choose('Was the misfire there while you tested?', [
+    ? await prompter.choose('Was the misfire present during the test?', [
         { value: 'yes', label: 'Yes' },
-        { value: 'no', label: 'No', hint: 'the result then says nothing' },
+        { value: 'no', label: 'No', hint: 'the result then has no effect' },
         { value: 'unknown', label: 'Not known' },
       ])
     : 'yes';

@@ -19,7 +19,7 @@ export async function askBesideNumbers(
   printReading(terminal, compiled, { test: test.id, reading });
   const { outcomes } = readingLikelihood(compiled, test.id, reading);
   if (outcomes.length < 2) return { reading };
-  const outcome = await prompter.choose('The numbers leave open which. What else was seen?', [
+  const outcome = await prompter.choose('The numbers fit more than one result. What else was seen?', [
     ...outcomes.map((id) => ({ value: id, label: labelOf(test.outcomes, id) })),
     { value: NOT_SEEN, label: 'Nothing: the numbers only' },
   ]);

@@ -41,9 +41,9 @@ test('pasted trouble codes: malformed ones are pointed out, silent ones named, t
     path,
     'leave',
   ]);
-  expect(out).toContain("'P03O1' at character 21 is no code: did you mean P0301?");
+  expect(out).toContain("'P03O1' at character 21 is not a code: did you mean P0301?");
   expect(out).toContain('P0420: auxiliary emission controls; says nothing about this misfire');
-  expect(out).toContain('is on record already');
+  expect(out).toContain('is recorded already');
   expect(suggestions[4]).toBe(list);
   expect(saved(path)).toMatchObject([
     { id: 'r1', test: 'read-misfire-codes', outcome: 'one-cylinder-only', note: 'P0303' },

@@ -45,9 +45,9 @@ export async function askCodes(
       const bank = await askBank(prompter);
       if (bank !== undefined) engine = drafts.newEngine = { ...engine, bank };
     }
-    const complete = await prompter.choose('Is that every code the modules hold?', [
+    const complete = await prompter.choose('Is this every code stored in the modules?', [
       { value: 'some', label: 'No, or not known' },
-      { value: 'all', label: 'Yes', hint: 'a code that is missing then says something too' },
+      { value: 'all', label: 'Yes', hint: 'then a missing code counts as well' },
     ]);
     if (complete === undefined) continue;
     const read = observationsFromCodes(compiled, codes, {
@@ -63,11 +63,11 @@ export async function askCodes(
     for (const { test } of read.observations.filter((one) => !fresh.includes(one))) {
       const name = labelOf(compiled.model.tests, test);
       terminal.write(
-        `${foldText(`“${name}” is on record already: take it back first to replace it.`, terminal.width, '  ')}\n`,
+        `${foldText(`“${name}” is recorded already: take it back first to replace it.`, terminal.width, '  ')}\n`,
       );
     }
     terminal.write('\n');
-    const wanted = await prompter.choose('And now?', [
+    const wanted = await prompter.choose('What now?', [
       ...(fresh.length === 0
         ? []
         : [
@@ -77,7 +77,7 @@ export async function askCodes(
             },
           ]),
       { value: 'correct', label: 'Correct the list' },
-      { value: 'leave', label: 'Leave it' },
+      { value: 'leave', label: 'Discard the list' },
     ]);
     if (wanted === 'correct') continue;
     if (wanted !== 'record') return undefined;

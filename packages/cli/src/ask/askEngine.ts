@@ -14,13 +14,13 @@ export async function askEngine(
       ? undefined
       : `A whole number from ${from} to ${to}.`;
   const cylinders = await prompter.type(
-    `How many cylinders has the engine?${optional ? ' (empty: not known)' : ''}`,
+    `How many cylinders does the engine have?${optional ? ' (empty: not known)' : ''}`,
     `${known?.cylinders ?? ''}`,
     number(least, most, optional),
   );
   if (cylinders === undefined || cylinders.trim() === '') return undefined;
   const suspect = await prompter.type(
-    `Which one misfires? (as the maker counts${optional ? '; empty: not known' : ''})`,
+    `Which one misfires? (numbered as by the maker${optional ? '; empty: not known' : ''})`,
     `${known?.suspect ?? ''}`,
     number(1, Number(cylinders), optional),
   );

@@ -24,7 +24,7 @@ export async function askEvidence(
   const chosen = await prompter.choose(label.endsWith('?') ? label : `${label}: what did it show?`, [
     ...(readings.length === 0 ? [] : [numbers]),
     ...choices,
-    { value: BY_DEGREE, label: 'Not clear: more like one than another' },
+    { value: BY_DEGREE, label: 'Not clear: more likely one than another' },
   ]);
   if (chosen === undefined) return undefined;
   if (chosen === BY_NUMBERS) {
@@ -35,14 +35,14 @@ export async function askEvidence(
 }
 
 async function askDegree(prompter: Prompter, choices: readonly Choice[]): Promise<ResultEvidence | undefined> {
-  const likelier = await prompter.choose('More like which?', choices);
+  const likelier = await prompter.choose('Which is more likely?', choices);
   if (likelier === undefined) return undefined;
   const other = await prompter.choose(
-    'Than like which?',
+    'Compared with which?',
     choices.filter(({ value }) => value !== likelier),
   );
   if (other === undefined) return undefined;
-  const degree = await prompter.type('By how many to 1? (2: a little, 10: clearly)', '3', (text) =>
+  const degree = await prompter.type('How many times as likely? (2: a little, 10: clearly)', '3', (text) =>
     /^\d{1,4}(\.\d+)?$/.test(text) && Number(text) >= 1 ? undefined : 'A number from 1.',
   );
   return degree === undefined ? undefined : { likelihood: { [likelier]: Number(degree), [other]: 1 } };

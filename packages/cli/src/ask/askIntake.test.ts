@@ -10,7 +10,7 @@ test('intake questions come in the order of what they could do, and every answer
   const [waiting, next] = first.map(({ feature }) => model.context.find(({ id }) => id === feature)!);
   const { out, questions } = await work(['', 'fitted', '#not-known', '#enough', 'leave', true]);
   expect(questions[1]).toContain(waiting!.question);
-  expect(questions[1]).toMatch(/\(could move \d.*waits? for it\)$/);
+  expect(questions[1]).toMatch(/\(could change the ranking by \d.*needs? the answer\)$/);
   expect(questions[2]).toContain(next!.question);
   expect(questions[3]).not.toBe(questions[2]);
   const [effect] = contextEffects(compiled, { [waiting!.id]: 'fitted' });

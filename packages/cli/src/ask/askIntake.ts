@@ -62,6 +62,6 @@ async function askOne(
   return prompter.choose(`${feature.question} (${describeIntakeQuestion(model, question)})`, [
     ...feature.values.map(({ id, label }) => ({ value: id, label })),
     { value: NOT_KNOWN, label: 'Not known', hint: 'changes nothing' },
-    { value: ENOUGH, label: 'That is all that is known' },
+    { value: ENOUGH, label: 'No more answers' },
   ]);
 }

@@ -56,7 +56,7 @@ test('compression is typed as it was read; a slip is pointed out at its cylinder
     },
   ]);
   expect(out).toContain('Compared value: 0.736.');
-  expect(out).toMatch(/Rule of thumb \(“Lowest at least 75 % of highest.*broken/);
+  expect(out).toMatch(/Rule of thumb \(“Lowest at least 75 % of highest.*not met/);
 });
 
 test('leak-down as two pressures, with what was heard where the number leaves it open', async () => {
@@ -103,7 +103,7 @@ test('counts before and after a swap: Escape goes back a line, what was typed st
   ]);
   expect(refusals[0]).toContain('2 numbers are expected here, 1 found');
   expect(refusals[1]).toContain('9000 misfires in 1500 firings');
-  expect(refusals[2]).toContain("where 'soon' stands");
+  expect(refusals[2]).toContain("found 'soon'");
   expect(suggestions).toEqual(['', '', '', '', '118 2', '', '', 'case-1.json']);
   expect(saved(path)[0]).toMatchObject({
     test: 'coil-swap',

@@ -19,8 +19,8 @@ import type { Terminal } from '../terminal/terminal.ts';
 
 const kindNames: Readonly<Record<Reading['kind'], string>> = {
   'per-cylinder': 'The reading of each cylinder',
-  single: 'One figure, worked out already',
-  pair: 'Two readings, one held against the other',
+  single: 'One number, already computed',
+  pair: 'Two readings, one compared with the other',
   trim: 'Short-term and long-term trim',
   counts: 'Counts of each cylinder',
   'part-counts': 'Counts before and after',
@@ -40,7 +40,7 @@ export async function askReading(
   const models = test.readings ?? [];
   const measure = await only(
     prompter,
-    'What was read?',
+    'What was measured?',
     models.map(({ id, label }) => ({ value: id, label })),
   );
   const model = models.find(({ id }) => id === measure);
@@ -48,7 +48,7 @@ export async function askReading(
   const kinds = kindsOf(model);
   const chosen = await only(
     prompter,
-    'How was it noted?',
+    'How was it recorded?',
     kinds.map((kind) => ({ value: kind, label: kindNames[kind] })),
   );
   const kind = kinds.find((one) => one === chosen);

@@ -37,9 +37,9 @@ export async function askRepair(
   const { cautions } = stepFactsOf(compiled, context, circumstances, { kind: 'proved-repair', repair });
   printCautions(terminal, model, cautions);
   terminal.write(`${foldText(usualCaution, terminal.width, '  ')}\n`);
-  const helped = await prompter.choose('And the misfire?', [
-    { value: 'stays', label: 'It stays' },
-    { value: 'gone', label: 'It is gone', hint: 'checked in the conditions in which it came' },
+  const helped = await prompter.choose('What about the misfire now?', [
+    { value: 'stays', label: 'It is still there' },
+    { value: 'gone', label: 'It is gone', hint: 'checked under the conditions in which it occurred' },
   ]);
   if (helped === undefined) return undefined;
   return [{ kind: 'repair-tried', id: nextObservationId(session), repair, cured: helped === 'gone' }];

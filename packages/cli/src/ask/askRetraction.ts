@@ -10,7 +10,7 @@ export async function askRetraction(
   { observations }: CaseState,
 ): Promise<CaseEvent[] | undefined> {
   const id = await prompter.choose(
-    'Which result is taken back?',
+    'Which result do you want to take back?',
     observations.map((observation) => ({
       value: observation.id,
       label: describeObservation(model, observation, english),

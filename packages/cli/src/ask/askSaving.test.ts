@@ -40,7 +40,7 @@ test('a new case with --keep stands in its file after every answer, those of the
   );
   // at the first intake question, the second, the menu; three questions about the test; the menu after the result, and after undo
   expect(events).toEqual([1, 2, 2, 2, 2, 3, 2]);
-  expect(out).toContain(`Every answer is kept in '${path}' at once.`);
+  expect(out).toContain(`Every answer is saved in '${path}' at once.`);
   expect(readdirSync(folder)).toEqual(['new.json']);
 });
 
@@ -102,12 +102,12 @@ test('--keep takes no file that is there: it says how to go on with it', async (
   writeFileSync(path, 'mine');
   const { terminal, err } = recordTerminal();
   expect(await run(['ask', '--keep', path], terminal, scriptPrompter([]).prompter)).toBe(2);
-  expect(err()).toContain(`'${path}' exists; 'faultodds ask ${path}' goes on`);
+  expect(err()).toContain(`'${path}' exists; 'faultodds ask ${path}' continues`);
   expect(readFileSync(path, 'utf8')).toBe('mine');
 });
 
 test('without a file it is said at the start how answers are kept', async () => {
   const { out } = await work(['', '#enough', 'leave']);
-  expect(out).toContain("'faultodds ask --keep <file>' keeps each at once");
+  expect(out).toContain("'faultodds ask --keep <file>' saves each at once");
   expect(out).toContain('faultodds-recovered.json');
 });

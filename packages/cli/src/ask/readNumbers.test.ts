@@ -50,10 +50,10 @@ test.each([
 
 test.each([
   ['3,000 revolutions', 'write 3000, or 3.000'],
-  ['12,13,14', 'put blanks between'],
+  ['12,13,14', 'put spaces between'],
   ['12 bar 170 psi', 'one unit for all numbers, not bar and psi'],
-  ['bar 12', "where 'bar 12' stands"],
-  ['12 ++3', "where '++3' stands"],
+  ['bar 12', "found 'bar 12'"],
+  ['12 ++3', "found '++3'"],
 ])('%s is not guessed at', (text, message) => {
   expect(readNumbers(text)).toMatchObject({ kind: 'problem', message: expect.stringContaining(message) });
 });

@@ -27,14 +27,14 @@ export function readNumbers(text: string): NumbersRead {
   }
   // from the first digit of a number only: from each of them a long number would be walked anew
   const listed = /(?<!\d)\d+,\d+,\d+/.exec(line)?.[0];
-  if (listed !== undefined) return problem(`${listed} can be read in several ways: put blanks between the numbers`);
+  if (listed !== undefined) return problem(`${listed} can be read in several ways: put spaces between the numbers`);
   const numbers: NumberRead[] = [];
   const units = new Map<string, string>();
   PIECE.lastIndex = 0;
   while (PIECE.lastIndex < line.length) {
     const at = PIECE.lastIndex;
     const [, name, digits, unit] = PIECE.exec(line) ?? [];
-    if (digits === undefined) return problem(`a number is expected where '${line.slice(at, at + 12)}' stands`);
+    if (digits === undefined) return problem(`expected a number, found '${line.slice(at, at + 12)}'`);
     const value = digits === '-' ? undefined : Number(digits.replace(',', '.'));
     numbers.push(name === undefined ? { value } : { value, name: name.toLowerCase() });
     if (unit !== undefined) units.set(unit.toLowerCase(), unit);

@@ -49,7 +49,7 @@ test('intake, a result, a tried repair, saved to a file that replays', async () 
   expect(out).toContain('Caution: ');
   const { terminal, out: replayed } = recordTerminal();
   expect(await run(['replay', path], terminal)).toBe(0);
-  expect(replayed()).toContain('Tried “Replace the whole set of plugs”: the misfire stays');
+  expect(replayed()).toContain('Tried “Replace the whole set of plugs”: the misfire is still there');
 });
 
 test('the best next step is offered first, with how it is done and its cautions', async () => {
@@ -184,5 +184,5 @@ test('results that do not fit together are said to, with the one to look at firs
     true,
   ]);
   expect(out).toMatch(/The results do not fit together \([\d.]+ bits of conflict\)/);
-  expect(out).toMatch(/Look first at “[^”]+”: without it (the others fit together|[\d.]+ bits are left)/);
+  expect(out).toMatch(/Check first: “[^”]+”: without it, (the others fit together|[\d.]+ bits remain)/);
 });

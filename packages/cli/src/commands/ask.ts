@@ -64,7 +64,7 @@ export async function ask(
 ): Promise<void> {
   if (given === undefined && !terminal.interactive) {
     throw new CommandError(
-      "'ask' needs a terminal to ask at; 'faultodds replay' reads a case from a file or standard input",
+      "'ask' needs an interactive terminal; 'faultodds replay' reads a case from a file or standard input",
     );
   }
   const prompter = given ?? (await import('../terminal/clackPrompter.ts')).clackPrompter;
@@ -120,8 +120,8 @@ export async function ask(
     if (!isUnsaved(saveState, session)) return '';
     const path = saveForRecovery(compiled, session);
     return path === undefined
-      ? 'faultodds: what was answered could not be kept\n'
-      : `faultodds: what was answered is kept in '${path}'; 'faultodds ask ${path}' goes on with it\n`;
+      ? 'faultodds: the answers could not be saved\n'
+      : `faultodds: the answers are saved in '${path}'; 'faultodds ask ${path}' continues with them\n`;
   };
   const done =
     given !== undefined
@@ -139,7 +139,7 @@ export async function ask(
   terminal.write(`${paint(terminal, 'caution', foldText(stopAndTow, terminal.width))}\n`);
   if (name === undefined) {
     if (existsSync(RECOVERY_FILE)) {
-      const text = `What an earlier run left is in '${RECOVERY_FILE}': 'faultodds ask ${RECOVERY_FILE}' goes on with it.`;
+      const text = `Unsaved answers of an earlier run are in '${RECOVERY_FILE}': 'faultodds ask ${RECOVERY_FILE}' continues with them.`;
       terminal.write(`${foldText(text, terminal.width)}\n`);
     }
     const before = now;

@@ -83,7 +83,7 @@ function checkModel({ input, locate }: ModelParts): Checked {
     const parts = [count(causes.length, 'cause'), count(mechanisms.length, 'mechanism'), count(tests.length, 'test')];
     const size = [...parts, count(repairs.length, 'repair'), `${access.length} access operations`].join(', ');
     const suspicious =
-      findings.length === 0 ? 'nothing suspicious' : `${count(findings.length, 'finding')} worth a look`;
+      findings.length === 0 ? 'nothing suspicious' : `${count(findings.length, 'finding')} worth checking`;
     const found = diagnosability(compiled);
     const bareJudgement = located(found.bareJudgement);
     return {

@@ -15,9 +15,9 @@ test('results, codes that say nothing here with the reason, malformed pieces, wh
   expect(code).toBe(0);
   expect(out).toContain('Read misfire codes (P0300-P0312): ');
   expect(out).toContain('coil circuit code (P0353 pending)');
-  expect(out).toContain("'P03O1' at character 21 is no code: did you mean P0301?");
+  expect(out).toContain("'P03O1' at character 21 is not a code: did you mean P0301?");
   expect(out).toContain('P0420: auxiliary emission controls; says nothing about this misfire');
-  expect(out).toContain('P0353: coil A is taken to fire cylinder 1');
+  expect(out).toContain('P0353: coil A is assumed to fire cylinder 1');
 });
 
 test('as data, the observations a case file takes', async () => {
@@ -44,7 +44,7 @@ test('a complete list makes findings of what is missing', async () => {
 test.each([
   [['P0303', '--cylinder', '5', '--of', '4'], 'there is no cylinder 5 among 4'],
   [['P0303', '--of', '4'], "required option '--cylinder <n>'"],
-  [['misfiring', ...third], "'misfiring' at character 1 is no code"],
+  [['misfiring', ...third], "'misfiring' at character 1 is not a code"],
   [['', ...third], 'with --complete that is a result'],
   [['P0303', '--bank', '3', ...third], 'Allowed choices are 1, 2'],
   [third, "missing required argument 'codes'"],

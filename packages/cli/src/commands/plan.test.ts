@@ -82,7 +82,7 @@ test('as a flowchart, and as a drawing in a file', async () => {
   expect((await said(ownCase, ...ownModel, '--mermaid')).out).toMatch(/^flowchart LR\n {2}s0\["/);
   const path = join(folder, 'plan.svg');
   const { out } = await said(ownCase, ...ownModel, '--svg', path);
-  expect(out).toContain(`Drawn to ${path}.`);
+  expect(out).toContain(`Drawing written to ${path}.`);
   expect(readFileSync(path, 'utf8')).toMatch(/^<svg .*What to do next: Invented pump.*<\/svg>$/s);
 });
 
@@ -97,7 +97,7 @@ test('--open: when it would be time, and what is worth a look while it is open',
   const { out } = await said(ownCase, ...ownModel, '--open', access.id);
   expect(out).toContain(`When to open: ${access.label}`);
   if (takes.probability > 0) expect(out).toContain(formatProbability(takes.probability));
-  expect(out).toMatch(/While it is open, (worth a look|no look is worth its price)/);
+  expect(out).toMatch(/While it is open, (worth doing|no test is worth its price)/);
   const document = JSON.parse((await said(ownCase, ...ownModel, '--open', access.id, '--json')).out);
   expect(document.opening).toMatchObject({ access: access.id, takes: { status: takes.status } });
 });

@@ -80,7 +80,7 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
   const belief = beliefOf(compiled, factsOf(state));
   const circumstances = circumstancesWith(compiled, state, options);
   const { search = SEARCHED, steps } = options;
-  if (terminal.interactive) terminal.warn('Looking for the plan that costs least … (Ctrl-C: what is found so far)\n');
+  if (terminal.interactive) terminal.warn('Searching for the cheapest plan … (Ctrl-C: show the best one so far)\n');
   const problem = compileCaseProblem(compiled, belief, circumstances);
   const find = (signal?: AbortSignal): Promise<Solution> =>
     runInTurns(boundedSearch.inTurns(problem, { steps: search, ...(signal === undefined ? {} : { signal }) }), {
@@ -124,9 +124,9 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
   }
   terminal.write('\n');
   paragraph(sentenceForBound(found, solution.progress.steps, words));
-  if (options.svg !== undefined) paragraph(`Drawn to ${options.svg}.`);
+  if (options.svg !== undefined) paragraph(`Drawing written to ${options.svg}.`);
   if (opening !== undefined) printOpening(terminal, model, opening);
-  else paragraph('With --open <access>: when to open something, and what to look at then.');
+  else paragraph('With --open <access>: when to open something, and which tests to do then.');
 }
 
 function openingOf(compiled: CompiledModel, belief: Belief, circumstances: Circumstances, access: string): Opening {

@@ -46,7 +46,7 @@ test('a reading stands with its value and unit, what it would be called, and the
   const out = await said('replay', path);
   expect(out).toContain('9.2 bar on cylinder 3, 12.1 to 12.5 bar on the others');
   expect(out).toContain('Compared value: 0.736.');
-  expect(out).toMatch(/Rule of thumb \(“Lowest at least 75 %[^”]*”\): broken\./);
+  expect(out).toMatch(/Rule of thumb \(“Lowest at least 75 %[^”]*”\): not met\./);
   const { observations } = JSON.parse(await said('replay', path, '--json'));
   expect(observations[0].reading).toEqual(reading);
   expect(observations[0].readingSays[0]).toBe('Compared value: 0.736.');
@@ -57,8 +57,8 @@ test('a repair that cured is proved first: how to drive, in what order, and what
   const { order, accept } = model.verification;
   for (const out of [await said('replay', path), await said('plan', path, '--search', '1')]) {
     const text = out.replace(/\s+/g, ' ');
-    expect(text).toContain('Next: prove it.');
-    expect(text).toContain(`Proved when: ${accept.monitorRun}.`);
+    expect(text).toContain('Next: confirm the repair.');
+    expect(text).toContain(`Confirmed when: ${accept.monitorRun}.`);
   }
   const advised = (await said('replay', path)).replace(/\s+/g, ' ');
   order.forEach((step, at) => expect(advised).toContain(`${at + 1}. ${step}`));
@@ -69,7 +69,7 @@ test('counts say whose they are, and what is not known of them', async () => {
   const path = caseFile('counts.json', [{ ...compression, test: 'misfire-counters', reading: counts }]);
   const out = await said('replay', path);
   expect(out).toContain('118 misfires on cylinder 3, 3 on the others together');
-  expect(out).toContain('It is not known how much was run');
+  expect(out).toContain('It is not known over how long misfires were counted');
 });
 
 test('results that do not fit together are said to, with the one whose removal helps most; others are not', async () => {
@@ -87,7 +87,7 @@ test('results that do not fit together are said to, with the one whose removal h
   const label = model.tests.find(
     ({ id }) => helpsMost?.observation.kind === 'result' && id === helpsMost.observation.test,
   )!.label;
-  expect(await said('replay', path)).toContain(`Look first at “${label}`);
+  expect(await said('replay', path)).toContain(`Check first: “${label}`);
   expect(JSON.parse(await said('replay', 'demo-01', '--json')).conflict).toEqual([]);
 });
 
@@ -119,6 +119,6 @@ test('--two: pairs of causes are ranked as core ranks them, and named', async ()
   const pair = ranking.find(({ cause }) => cause.includes(' + '))!;
   const [first, second] = pair.cause.split(' + ').map((id) => model.causes.find((cause) => cause.id === id)!.label);
   const out = await said('replay', 'demo-01', '--two', '--top', '4');
-  expect(out).toContain('Two causes at once are allowed for.');
+  expect(out).toContain('Two causes at once are considered as well.');
   expect(out).toContain(`${first} and ${second!.charAt(0).toLowerCase()}${second!.slice(1)}`);
 });

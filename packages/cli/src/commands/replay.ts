@@ -75,7 +75,7 @@ export async function replay(terminal: Terminal, name: string, options: ReplayOp
   terminal.write(`${paint(terminal, 'strong', foldText(state.title, terminal.width))}\n`);
   if (session.demo !== undefined) paragraph('An invented case, for teaching.');
   printNotices(terminal, model, session);
-  if (options.two === true) paragraph('Two causes at once are allowed for.');
+  if (options.two === true) paragraph('Two causes at once are considered as well.');
   if (state.engine !== undefined) paragraph(`${describeEngine(state.engine, english)}.`);
   printContext(terminal, model, state.context);
 
@@ -93,7 +93,7 @@ export async function replay(terminal: Terminal, name: string, options: ReplayOp
     paragraph(sentenceWithoutObservation(model, explanation, at, english));
     if (step.observation.note !== undefined) paragraph(`Note: ${step.observation.note}`);
   });
-  if (belief.warnings.length + conflict.length > 0) heading('Bear in mind');
+  if (belief.warnings.length + conflict.length > 0) heading('Note');
   for (const sentence of conflict) paragraph(sentence);
   for (const warning of belief.warnings) paragraph(sentenceForWarning(model, facts, warning, english));
   if (state.openAccess.length > 0) {
@@ -103,11 +103,11 @@ export async function replay(terminal: Terminal, name: string, options: ReplayOp
   heading('What next');
   printAdvice(terminal, model, advice, steps);
   if (doubt !== undefined) {
-    heading('How sure that is');
+    heading('How sure this is');
     printDoubt(terminal, model, doubt, { top });
   }
   if (session.demo !== undefined) {
     heading('How this invented case ended');
-    paragraph(`It was: ${labelOf(model.causes, session.demo.trueCause)}. ${session.demo.lesson}`);
+    paragraph(`The cause was: ${labelOf(model.causes, session.demo.trueCause)}. ${session.demo.lesson}`);
   }
 }

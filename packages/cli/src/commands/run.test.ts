@@ -116,7 +116,7 @@ describe('replay', () => {
   test('an entry the model knows no place for does not count and is told, with what may be meant', async () => {
     const typo = file('typo.json', { ...aCase, events: [{ ...aCase.events[1], test: 'coil-swop' }] });
     const sentence =
-      /One entry has no place in this model and does not count: “coil-swop: \S+” \(no test 'coil-swop'; did you mean 'coil-swap'\?\)\. It is kept in the case\./;
+      /One entry is unknown to this model and does not count: “coil-swop: \S+” \(no test 'coil-swop'; did you mean 'coil-swap'\?\)\. It is kept in the case\./;
     for (const command of [['replay'], ['plan', '--search', '1', '--steps', '1']] as const) {
       const [name, ...options] = command;
       expect((await said(name, typo, ...options)).out).toMatch(sentence);
@@ -195,11 +195,11 @@ describe('what is unknown is one line on standard error, and exit code 2', () =>
     [['replay', 'demo-01', '--labour', '85', '--currency', 'EUR\nNaN'], 'code of letters'],
     [['replay', 'demo-01', '--currency', 'EUR'], 'needs --labour'],
     [['replay', 'demo-01', '--stpes', '2'], 'Did you mean --steps'],
-    [['replay', 'demo-01', '--model', file('empty.json', {})], 'is no valid model'],
+    [['replay', 'demo-01', '--model', file('empty.json', {})], 'is not a valid model'],
     [['list', 'cuses'], "did you mean 'causes'?"],
     [['list', 'engines'], 'causes, tests, repairs, intake, access, cases'],
     [['check', 'nowhere'], 'there is no such file'],
-    [['ask'], 'needs a terminal'],
+    [['ask'], 'needs an interactive terminal'],
   ])('%j', async (argv, part) => {
     const { code, out, err } = await said(...argv);
     expect(code).toBe(2);

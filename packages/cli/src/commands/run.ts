@@ -66,7 +66,7 @@ interface Actions {
 
 function describeProgram(terminal: Terminal, actions: Actions): Command {
   const program = new Command('faultodds')
-    .description('What is the cause of a misfire that stays, what to do next, and what that costs.')
+    .description('Most likely causes of a persistent misfire, what to do next, and what it costs.')
     .version(version(), '-V, --version', 'print the version')
     .helpOption('-h, --help', 'explain a command')
     .helpCommand('help [command]', 'explain a command')
@@ -87,17 +87,15 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
     command
       .addOption(amount('--labour <n>', 'labour rate per hour'))
       .addOption(currency('--currency <code>', 'currency of all amounts, as in EUR; with --labour'))
-      .addOption(amount('--parts-factor <n>', "the model's prices of parts times this"))
+      .addOption(amount('--parts-factor <n>', "factor for the model's prices of parts"))
       .option('--model <path>', 'a model of your own: a file, or a folder of parts');
   shared(
     program
       .command('replay <case>')
-      .description('how the ranking moved with every result of a case, and what next (- reads standard input)'),
+      .description('how every result of a case changed the ranking, and what to do next (- reads standard input)'),
   )
-    .addOption(
-      wholeNumber('--doubt [draws]', 'how sure that is: over so many plausible models, 200 if not said', 10_000),
-    )
-    .option('--two', 'allow for two causes at once')
+    .addOption(wholeNumber('--doubt [draws]', 'how sure this is: over so many plausible models, default 200', 10_000))
+    .option('--two', 'consider two causes at once as well')
     .option('--json', 'print data instead of text')
     .action(actions.replay);
   shared(
@@ -105,17 +103,24 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
       .command('ask [case]')
       .description('work on a case with questions and answers, from the start or from a saved one'),
   )
-    .option('--keep <file>', 'a new file that keeps every answer at once; a case from a file keeps them there anyway')
+    .option(
+      '--keep <file>',
+      'a new file in which every answer is saved at once; a case from a file is saved there anyway',
+    )
     .action(actions.ask);
   priced(
     program
       .command('plan <case>')
-      .description('what to do from here on, whatever comes (- reads standard input)')
-      .addOption(wholeNumber('--steps <n>', 'steps written out below each other, 4 if not said', 1_000))
+      .description('the whole plan: what to do after every possible result (- reads standard input)')
+      .addOption(wholeNumber('--steps <n>', 'depth to which steps are written out, default 4', 1_000))
       .addOption(
-        wholeNumber('--search <n>', 'places to examine: more take longer and prove more, 40 if not said', 1_000_000),
+        wholeNumber(
+          '--search <n>',
+          'situations to examine: more take longer and narrow the bounds, default 40',
+          1_000_000,
+        ),
       )
-      .option('--open <access>', 'also when to open that, and what to look at while it is open')
+      .option('--open <access>', 'also when to open that, and which tests to do while it is open')
       .addOption(inLanguage('of the plan')),
   )
     .addOption(new Option('--mermaid', 'print the plan as a Mermaid flowchart').conflicts('json'))
@@ -126,7 +131,10 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
     .command('check <path>')
     .description('list every problem of a model (a file, or a folder of parts) or of a saved case')
     .option('--json', 'print data instead of text')
-    .option('--tables', 'also what the model can tell apart at a bearable price, and what its numbers rest on')
+    .option(
+      '--tables',
+      'also which causes the model can tell apart at a reasonable price, and what its numbers are based on',
+    )
     .addOption(inLanguage('of the problems'))
     .action(actions.check);
   program
@@ -142,8 +150,8 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
     .argument('<codes...>', 'as the scan tool shows them (- reads standard input)')
     .addOption(wholeNumber('--cylinder <n>', 'the cylinder that misfires', most).makeOptionMandatory())
     .addOption(wholeNumber('--of <n>', 'number of cylinders', most, least).makeOptionMandatory())
-    .addOption(new Option('--bank <n>', 'its bank; not said: codes of either count').choices(['1', '2']))
-    .option('--complete', 'the list is all that the modules hold, so that what is missing says something too')
+    .addOption(new Option('--bank <n>', 'its bank; if not given, codes of either bank count').choices(['1', '2']))
+    .option('--complete', 'the list is complete, so that missing codes count as well')
     .option('--json', 'print data instead of text')
     .option('--model <path>', 'a model of your own: a file, or a folder of parts')
     .action(actions.codes);
@@ -176,7 +184,7 @@ function currency(flags: string, description: string): Option {
 }
 
 function inLanguage(of: string): Option {
-  return new Option('--language <code>', `language ${of}, en if not said`).choices(['en', 'de']);
+  return new Option('--language <code>', `language ${of}, default en`).choices(['en', 'de']);
 }
 
 function amount(flags: string, description: string): Option {

@@ -14,7 +14,9 @@ export function jsonFilesBelow(folder: string, most: number = MOST_NAMES): strin
     namesIn(path).flatMap((entry) => {
       names += 1;
       if (names > most) {
-        throw new CommandError(`more than ${most} files and folders lie below '${folder}': that is no model in parts`);
+        throw new CommandError(
+          `more than ${most} files and folders are below '${folder}': this is not a model in parts`,
+        );
       }
       const inside = join(path, entry.name);
       if (entry.isDirectory()) return below(inside);

@@ -18,7 +18,7 @@ export async function readBytes(path: string): Promise<Buffer> {
       const bytes = Buffer.from(chunk as Uint8Array);
       length += bytes.length;
       if (length > MOST_BYTES) {
-        throw new CommandError(`'${path}' is larger than ${MOST_MIB} MiB: it is not what is asked for here`);
+        throw new CommandError(`'${path}' is larger than ${MOST_MIB} MiB, which is the limit`);
       }
       chunks.push(bytes);
     }

@@ -5,14 +5,14 @@ const reasons: Readonly<Record<string, string>> = {
   EPERM: 'permission denied',
   EBUSY: 'it is in use',
   EDQUOT: 'the disk is full',
-  EFBIG: 'it would be larger than files may be here',
-  EIO: 'the disk or the terminal does not answer',
+  EFBIG: 'the file would exceed the size limit here',
+  EIO: 'the disk or the terminal does not respond',
   EISDIR: 'it is a folder',
   ELOOP: 'its links lead in a circle',
   ENAMETOOLONG: 'the name is too long',
   ENOENT: 'there is no such file or folder',
   ENOSPC: 'the disk is full',
-  ENOTDIR: 'what stands before the last / is no folder',
+  ENOTDIR: 'the part before the last / is not a folder',
   EROFS: 'nothing can be written there',
 };
 

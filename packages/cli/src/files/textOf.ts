@@ -15,7 +15,9 @@ export function textOf(bytes: Buffer, path: string): string {
     );
   }
   if (RESERVED.test(text)) {
-    throw new CommandError(`'${path}' holds a character from U+FDD0 to U+FDEF, which no text may hold; take it out`);
+    throw new CommandError(
+      `'${path}' contains a character from U+FDD0 to U+FDEF, which is not allowed in text; remove it`,
+    );
   }
   return text;
 }

@@ -8,8 +8,8 @@ const reasons: Readonly<Record<KeptCode['reason'], string>> = {
   'other-cylinder': 'of another cylinder',
   'other-bank': 'of the other bank',
   'cylinder-not-told': 'names no cylinder',
-  'beyond-the-engine': 'of a cylinder this engine has not',
-  contradictory: 'the list holds its opposite as well',
+  'beyond-the-engine': 'of a cylinder this engine does not have',
+  contradictory: 'the list contains its opposite as well',
 };
 
 /** A code that made no result, and why. */
@@ -20,7 +20,7 @@ export function describeKeptCode({ code, meaning, reason }: KeptCode): string {
 
 /** A piece of a list that is no code, and what was probably meant. */
 export function describeMalformed({ text, at, hint }: MalformedCode): string {
-  return `'${text}' at character ${at + 1} is no code: ${hint}`;
+  return `'${text}' at character ${at + 1} is not a code: ${hint}`;
 }
 
 /** What a reader of the list should know. */
@@ -28,7 +28,7 @@ export function describeCodeRemark({ kind, codes }: CodeRemark): string {
   const list = codes.join(', ');
   switch (kind) {
     case 'coil-order-assumed':
-      return `${list}: coil A is taken to fire cylinder 1, B cylinder 2 and so on; the order is the maker's, look it up.`;
+      return `${list}: coil A is assumed to fire cylinder 1, B cylinder 2 and so on; the order depends on the maker: check it.`;
     case 'suspect-not-named':
       return `${list}: other cylinders are named and this one is not. Is it the right one?`;
     case 'counts-doubtful':

@@ -9,8 +9,8 @@ export function describeIntakeQuestion(model: Model, { couldMove, bringsIn, enab
     ...enables.map((test) => `“${labelOf(model.tests, test)}”`),
   ];
   const moves =
-    couldMove > 0 ? `could move ${formatProbability(couldMove)} of the probability` : 'moves nothing by itself';
+    couldMove > 0 ? `could change the ranking by ${formatProbability(couldMove)}` : 'changes nothing by itself';
   return waiting.length === 0
     ? moves
-    : `${moves}; ${waiting.join(', ')} ${waiting.length === 1 ? 'waits' : 'wait'} for it`;
+    : `${moves}; ${waiting.join(', ')} ${waiting.length === 1 ? 'needs' : 'need'} the answer`;
 }

@@ -44,14 +44,14 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
   const shown = repairs.slice(0, steps);
   if (shown.length > 0) {
     terminal.write(
-      `\n  ${paint(terminal, 'strong', 'Repairs, if no more is tested')}: ${formatMoney(expectedCost)} on average\n`,
+      `\n  ${paint(terminal, 'strong', 'Repairs, without further tests')}: ${formatMoney(expectedCost)} on average\n`,
     );
   }
   shown.forEach((step, at) => {
     paragraph(`${at + 1}. ${labelOf(model.repairs, step.repair)}`);
     const chance = formatProbability(step.cures);
     paragraph(
-      `${formatMoney(step.price)}, ${formatMinutes(step.minutes)}; chance that this step cures: ${chance}`,
+      `${formatMoney(step.price)}, ${formatMinutes(step.minutes)}; chance that it fixes the fault: ${chance}`,
       '     ',
     );
     opens(step.accessToOpen);

@@ -57,7 +57,7 @@ export function printCase(
   const warned = new Set(before?.belief.warnings.map((warning) => JSON.stringify(warning)));
   for (const warning of now.belief.warnings) {
     if (!warned.has(JSON.stringify(warning)))
-      paragraph(`Mind: ${sentenceForWarning(model, now.belief.facts, warning, english)}`);
+      paragraph(`Note: ${sentenceForWarning(model, now.belief.facts, warning, english)}`);
   }
   // said again only when it changed
   if (JSON.stringify(before?.conflict) !== JSON.stringify(now.conflict)) printConflict(terminal, model, now.conflict);

@@ -17,13 +17,13 @@ export function printCodes(
   const heading = (text: string): void => terminal.write(`${paint(terminal, 'strong', text)}\n`);
   if (malformed.length > 0) heading('Not understood');
   for (const piece of malformed) paragraph(describeMalformed(piece));
-  heading(observations.length === 0 ? 'No result: nothing here speaks of this cylinder' : 'Results');
+  heading(observations.length === 0 ? 'No result: no code concerns this cylinder' : 'Results');
   for (const observation of observations) {
     const from = observation.note === undefined ? '' : ` (${observation.note})`;
     paragraph(`${describeObservation(model, observation, english)}${from}`);
   }
-  if (kept.length > 0) heading('Say nothing here');
+  if (kept.length > 0) heading('Not used here');
   for (const code of kept) paragraph(describeKeptCode(code));
-  if (remarks.length > 0) heading('Bear in mind');
+  if (remarks.length > 0) heading('Note');
   for (const remark of remarks) paragraph(describeCodeRemark(remark));
 }

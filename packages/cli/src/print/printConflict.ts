@@ -19,7 +19,7 @@ export function conflictSentences(model: Model, { totalBits, pairs, helpsMost }:
   if (totalBits <= WORTH_SAYING_BITS) return [];
   const [pair] = pairs;
   return [
-    `The results do not fit together (${bits(totalBits)} of conflict): one may be mistaken, or it is a rare fault, one that is not listed, or two at once.`,
+    `The results do not fit together (${bits(totalBits)} of conflict): one may be wrong, or the fault is rare, not listed, or there are two at once.`,
     ...(pair === undefined
       ? []
       : [
@@ -28,14 +28,14 @@ export function conflictSentences(model: Model, { totalBits, pairs, helpsMost }:
     ...(helpsMost === undefined
       ? []
       : [
-          `Look first at “${describeObservation(model, helpsMost.observation, english)}”: ${without(helpsMost.totalBitsWithout)}.`,
+          `Check first: “${describeObservation(model, helpsMost.observation, english)}”: ${without(helpsMost.totalBitsWithout)}.`,
         ]),
   ];
 }
 
 /** Below zero the rest speaks for itself. */
 function without(left: number): string {
-  return left > 0 ? `without it ${bits(left)} are left` : 'without it the others fit together';
+  return left > 0 ? `without it, ${bits(left)} remain` : 'without it, the others fit together';
 }
 
 function bits(amount: number): string {

@@ -34,5 +34,5 @@ export function printContextEffect(terminal: Terminal, model: Model, effect: Con
     paragraph(`Changes the price of ${named.map((id) => `“${labelOf(all, id)}”`).join(', ')}${more}.`);
   }
   const nothing = moves.length + switched.size + effect.testsIn.length + priced.length === 0;
-  if (nothing) paragraph('This moves nothing that shows.');
+  if (nothing) paragraph('This changes nothing visible.');
 }

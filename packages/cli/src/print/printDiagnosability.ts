@@ -19,13 +19,13 @@ export function printDiagnosability(
       dearerTest === undefined ? '' : `dearer: ${dearerTest}`,
     ],
   );
-  table(terminal, 'Tests that another makes superfluous', dominated, ({ test, by }) => [test, `by ${by}`]);
+  table(terminal, 'Tests that another test makes superfluous', dominated, ({ test, by }) => [test, `by ${by}`]);
   table(terminal, 'Where the numbers come from', provenance, ({ kind, numbers, share }) => [
     kind,
     String(numbers),
     formatProbability(share),
   ]);
-  table(terminal, 'Bare judgement: worth fewest cases', bareJudgement.slice(0, 20), ({ path, ess }) => [
+  table(terminal, 'Judgement only: numbers worth the fewest cases', bareJudgement.slice(0, 20), ({ path, ess }) => [
     path,
     `${ess} cases`,
   ]);

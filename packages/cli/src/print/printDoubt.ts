@@ -35,7 +35,7 @@ export function printDoubt(terminal: Terminal, model: Model, doubt: Doubt, { top
   if (flips.length === 0) paragraph(`No single number of the model would take the lead from “${leader}”.`);
   else if (likely.length === 0)
     paragraph(`No single number would take the lead from “${leader}” within its plausible range. Beyond it:`);
-  else paragraph(`“${leader}” would lose the lead, everything else as it is, with:`);
+  else paragraph(`“${leader}” would lose the lead, everything else unchanged, with:`);
   for (const { path, value, low, high, flip } of likely.length > 0
     ? likely.slice(0, FLIPS_SHOWN)
     : flips.slice(0, UNLIKELY_SHOWN)) {
@@ -47,7 +47,7 @@ export function printDoubt(terminal: Terminal, model: Model, doubt: Doubt, { top
       '     ',
     );
   }
-  paragraph(`Drawn with seed ${ranking.seed}; the same every time.`);
+  paragraph(`Drawn with seed ${ranking.seed}; the same result every time.`);
 }
 
 function nameOfStep(model: Model, best: Advice['best']): string {
@@ -57,9 +57,9 @@ function nameOfStep(model: Model, best: Advice['best']): string {
     case 'repair':
       return `repair “${labelOf(model.repairs, best.repair)}”`;
     case 'refer':
-      return 'hand it on';
+      return 'refer it to a specialist';
     case 'prove':
-      return `prove “${labelOf(model.repairs, best.repair)}”`;
+      return `confirm “${labelOf(model.repairs, best.repair)}”`;
   }
 }
 

@@ -26,18 +26,18 @@ export function printOpening(terminal: Terminal, model: Model, { access, takes, 
     const { tests, price, reachedIfTrue, reachedIfFalse, isLikely } = takes.tests;
     const named = tests.map(({ test }) => `“${labelOf(model.tests, test)}”`).join(', then ');
     paragraph(
-      `${isLikely ? 'Cheapest way there' : 'No cheap way is likely to get there; furthest gets'}: ${named}, ${formatMoney(price)} in all. It gets there in ${formatProbability(reachedIfTrue)} if it is one of those causes, in ${formatProbability(reachedIfFalse)} if it is not.`,
+      `${isLikely ? 'Cheapest tests that probably decide it' : 'Tests with the best chance of deciding it, though below one in two'}: ${named}, ${formatMoney(price)} in all. It gets there in ${formatProbability(reachedIfTrue)} if it is one of those causes, in ${formatProbability(reachedIfFalse)} if it is not.`,
     );
     const { examined, unexamined } = takes.search;
     if (unexamined > 0) {
-      paragraph(`${examined} sequences of tests were looked at, ${unexamined} were not: there may be a cheaper one.`);
+      paragraph(`${examined} sequences of tests were examined, ${unexamined} were not: there may be a cheaper one.`);
     }
     const cautions = tests.flatMap((test) => test.cautions);
     printCautions(terminal, model, [...new Set(cautions)], '     ');
   }
   const worth = looks.filter(({ pays }) => pays);
   const others = looks.filter(({ pays }) => !pays);
-  heading(worth.length > 0 ? 'While it is open, worth a look' : 'While it is open, no look is worth its price');
+  heading(worth.length > 0 ? 'While it is open, worth doing' : 'While it is open, no test is worth its price');
   for (const { advice, priceLater } of worth) {
     paragraph(labelOf(model.tests, advice.test));
     paragraph(
@@ -62,12 +62,12 @@ function sentenceFor({ status, probability, threshold }: WhatItTakes): string {
     case 'already-open':
       return 'It is open already.';
     case 'impossible':
-      return 'Nothing that is repaired behind it is possible here.';
+      return 'None of the causes behind it is possible here.';
     case 'already-best':
-      return `It is time: the causes behind it stand at ${now}${from === '' ? '' : `, and opening is the best step from ${from}`}.`;
+      return `Open it: the causes behind it together have ${now}${from === '' ? '' : `, and opening is the best step from ${from}`}.`;
     case 'reachable':
-      return `Not yet: the causes behind it stand at ${now}; opening would be the best step from ${from}.`;
+      return `Not yet: the causes behind it together have ${now}; opening would be the best step from ${from}.`;
     case 'never':
-      return `The causes behind it stand at ${now}. Even if they were certain, something else would be better first.`;
+      return `The causes behind it together have ${now}. Even if they were certain, another step would be better.`;
   }
 }

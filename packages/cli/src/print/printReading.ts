@@ -30,14 +30,14 @@ export function readingLines(compiled: CompiledModel, { test, reading, outcome }
   const called = said.outcomes.map((outcome) => `“${labelOf(outcomes, outcome)}”`).join(' or ');
   return [
     ...(said.compared === undefined ? [] : [`Compared value: ${withUnit(said.compared.value, said.compared.unit)}`]),
-    ...(called === '' || outcome !== undefined ? [] : [`Would be called ${called}`]),
-    ...(said.saysLittle ? ['Too little to tell one thing from another'] : []),
+    ...(called === '' || outcome !== undefined ? [] : [`Counts as ${called}`]),
+    ...(said.saysLittle ? ['These numbers hardly distinguish between the states'] : []),
     ruleLine(said),
     ...said.remarks.map((remark) => describeRemark(remark, outcomes)),
   ].map((line) => `${line}.`);
 }
 
-const verdicts = { kept: 'kept', broken: 'broken', 'not-computable': 'not to be told from these numbers' } as const;
+const verdicts = { kept: 'met', broken: 'not met', 'not-computable': 'cannot be computed from these numbers' } as const;
 
 function ruleLine({ ruleOfThumb: { text, verdict, value }, compared }: ReadingLikelihood): string {
   const shown = value === undefined || value === compared?.value ? '' : ` at ${withUnit(value, 'ratio')}`;
@@ -47,15 +47,15 @@ function ruleLine({ ruleOfThumb: { text, verdict, value }, compared }: ReadingLi
 function describeRemark(remark: ReadingRemark, outcomes: readonly { id: string; label: string }[]): string {
   switch (remark.kind) {
     case 'set-aside':
-      return `Far above the others or at 0, and not compared with: cylinder ${remark.cylinders.join(', ')}`;
+      return `Left out of the comparison, because far above the others or 0: cylinder ${remark.cylinders.join(', ')}`;
     case 'beyond-range':
       return remark.outcome === undefined
-        ? 'Beyond all that is known of such readings: it says nothing'
+        ? 'Outside the range that the model covers: it has no effect'
         : `Beyond the usual range: it counts as “${labelOf(outcomes, remark.outcome)}”`;
     case 'elsewhere':
       return 'Another cylinder misfires, or did before: these counts say nothing about this one';
     case 'exposure-unknown':
-      return 'It is not known how much was run: only the shares speak';
+      return 'It is not known over how long misfires were counted: only the shares of the cylinders count';
   }
 }
 

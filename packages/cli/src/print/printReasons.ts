@@ -28,6 +28,6 @@ export function printReasons(terminal: Terminal, compiled: CompiledModel, sessio
     }
   });
   if (explanation.observations.length === 0)
-    terminal.write('  No result yet: the ranking is that of the intake answers.\n');
+    terminal.write('  No result yet: the ranking follows from the intake answers alone.\n');
   terminal.write('\n');
 }

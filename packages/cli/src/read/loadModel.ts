@@ -31,7 +31,7 @@ export async function loadModel(path?: string, options: CompileModelOptions = {}
   } catch (error) {
     if (!(error instanceof FaultoddsError)) throw error;
     throw new CommandError(
-      `'${path}' is no valid model; 'faultodds check ${path}' lists its ${error.problems.length} problems`,
+      `'${path}' is not a valid model; 'faultodds check ${path}' lists its ${error.problems.length} problems`,
     );
   }
 }

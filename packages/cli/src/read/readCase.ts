@@ -35,7 +35,7 @@ function loaded(compiled: CompiledModel, document: unknown, name: string): Sessi
       error.problems.length > 1
         ? `; 'faultodds check ${name}' lists all ${error.problems.length} problems`
         : `; ${error.hint}`;
-    throw new CommandError(`'${name}' is no valid case: ${message} at ${path || '/'}${more}`);
+    throw new CommandError(`'${name}' is not a valid case: ${message} at ${path || '/'}${more}`);
   }
 }
 

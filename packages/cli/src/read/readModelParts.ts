@@ -17,22 +17,22 @@ export interface ModelParts {
 export async function readModelParts(path: string): Promise<ModelParts> {
   if (!isFolder(path)) return { input: (await readJsonFile(path)).json, locate: (pointer) => pointer || '/' };
   const files = jsonFilesBelow(path);
-  if (files.length === 0) throw new CommandError(`'${path}' holds no JSON files`);
+  if (files.length === 0) throw new CommandError(`'${path}' contains no JSON files`);
   const input: Record<string, unknown> = {};
   const origins = new Map<string, { readonly file: string; readonly start: number }[]>();
   let length = 0;
   for (const file of files) {
     const { json: part, bytes } = await readJsonFile(file);
     length += bytes.length;
-    if (length > MOST_BYTES) throw new CommandError(`the files below '${path}' come to more than ${MOST_MIB} MiB`);
+    if (length > MOST_BYTES) throw new CommandError(`the files below '${path}' add up to more than ${MOST_MIB} MiB`);
     if (typeof part !== 'object' || part === null || Array.isArray(part)) {
-      throw new CommandError(`'${file}' is not a part of a model: it holds no object`);
+      throw new CommandError(`'${file}' is not a part of a model: it contains no object`);
     }
     for (const [key, value] of Object.entries(part)) {
       if (key === '$schema') continue;
       const before = Object.hasOwn(input, key) ? input[key] : undefined;
       if (before !== undefined && !(Array.isArray(before) && Array.isArray(value))) {
-        throw new CommandError(`'${file}' gives "${key}", which another file has given already`);
+        throw new CommandError(`'${file}' gives "${key}", which another file also gives`);
       }
       const start = Array.isArray(before) ? before.length : 0;
       origins.set(key, [...(origins.get(key) ?? []), { file: relative(path, file), start }]);

@@ -16,7 +16,8 @@ export interface SaveState {
 
 /** Begins to keep a case in a file that is not there yet. @throws CommandError it is, or it cannot be written */
 export function saveInNewFile(compiled: CompiledModel, path: string, session: Session): SaveState {
-  if (existsSync(path)) throw new CommandError(`'${path}' exists; 'faultodds ask ${path}' goes on with the case in it`);
+  if (existsSync(path))
+    throw new CommandError(`'${path}' exists; 'faultodds ask ${path}' continues with the case in it`);
   return { file: writeCaseFile(compiled, { path, content: null }, session), saved: session.content };
 }
 
@@ -47,6 +48,6 @@ export function saveChanges(
 /** What becomes of the answers, in a sentence or two. */
 export function describeSaving({ file }: SaveState): string {
   return file === undefined
-    ? `Answers are kept from when you save the case; 'faultodds ask --keep <file>' keeps each at once. If this is ended from outside, they are left in '${RECOVERY_FILE}'.`
-    : `Every answer is kept in '${file.path}' at once.`;
+    ? `Answers are saved once you save the case; 'faultodds ask --keep <file>' saves each at once. If the program is terminated, they are in '${RECOVERY_FILE}'.`
+    : `Every answer is saved in '${file.path}' at once.`;
 }

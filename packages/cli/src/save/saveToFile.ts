@@ -29,7 +29,7 @@ export async function saveToFile(
     // what came to stand there since the question was asked is not what was agreed to
     const kept = writeCaseFile(compiled, { ...(path === file?.path ? file : {}), path, content: there }, session);
     report(
-      `Saved. Every answer from here on is kept there too. 'faultodds ask ${path}' goes on with it, 'faultodds replay ${path}' prints it.`,
+      `Saved. Every further answer is saved there too. 'faultodds ask ${path}' continues with it, 'faultodds replay ${path}' prints it.`,
     );
     return kept;
   } catch (error) {

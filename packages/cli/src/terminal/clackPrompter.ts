@@ -33,7 +33,7 @@ export const clackPrompter: Prompter = {
   paste: async (message, suggestion) =>
     answered(
       await multiline({
-        message: `${visibleText(message)} (Tab, then Enter, when it is all)`,
+        message: `${visibleText(message)} (to finish: Tab, then Enter)`,
         initialValue: visibleText(suggestion),
         showSubmit: true,
       }),

@@ -93,6 +93,6 @@ test('the marks of looks cannot come from a file', async () => {
   for (const mark of ['\ufdd0loud\ufdef', '\\ufdd0loud\\ufdef']) {
     const path = join(folder, 'marks.json');
     writeFileSync(path, `{ "format": "faultodds-case", "version": 2, "id": "c", "title": "${mark}", "events": [] }`);
-    expect(await printed('replay', path)).toContain('holds a character from U+FDD0 to U+FDEF');
+    expect(await printed('replay', path)).toContain('contains a character from U+FDD0 to U+FDEF');
   }
 });

@@ -111,7 +111,7 @@ describe('a plan drawn', () => {
     expect(lines).toContain('Look & <see> (10 units)');
     expect(lines).toContain('  broken, 25%:');
     expect(lines).toContain('    dear (400 units)');
-    expect(lines).toContain('      the fault stays, 10%:');
+    expect(lines).toContain('      the fault remains, 10%:');
     expect(lines).toContain('        refer (1,000 units)');
   });
 

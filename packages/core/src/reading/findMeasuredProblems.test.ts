@@ -39,7 +39,7 @@ describe('neighbours that read 0', () => {
     const [problem, ...others] = judge(values);
     expect(others).toEqual([]);
     expect(problem).toMatchObject({ code: 'neighbour-zero', path, wording: { parts: { cylinders } } });
-    expect(problem!.hint).toMatch(/read again.*fault of its own.*leave it out/);
+    expect(problem!.hint).toMatch(/read again.*another fault.*leave that cylinder out/);
   });
 
   test('one of three leaves enough, and is not compared with', () => {

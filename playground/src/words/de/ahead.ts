@@ -3,7 +3,7 @@ import type { Labels } from '../t.ts';
 /** Looking further ahead: stop or test, what is open, the whole plan, what it would take, two causes at once. */
 export const aheadWords: Labels['ahead'] = {
   open: 'Weiter vorausschauen',
-  heading: 'Weiter voraus',
+  heading: 'Weiter vorausschauen',
   working: 'Wird gerechnet …',
   seconds: (count) => `${count} s`,
   stopped: (count) => `Nach ${count} s angehalten.`,
@@ -18,11 +18,11 @@ export const aheadWords: Labels['ahead'] = {
     repair: (repair, saving) =>
       `Jetzt reparieren: „${repair}“. Noch eine Prüfung würde ${saving} mehr kosten, als sie spart.`,
     prove:
-      'Keines von beiden: Die letzte Reparatur scheint geholfen zu haben. Erst fahren und sie bestätigen; die Beträge gelten, falls der Fehler wiederkommt.',
+      'Keines von beiden: Die letzte Reparatur scheint geholfen zu haben. Erst das mit einer Probefahrt bestätigen; die Beträge gelten, falls der Fehler wiederkommt.',
     repairNoTest: (repair) => `Jetzt reparieren: „${repair}“. Es ist keine Prüfung übrig, die helfen könnte.`,
     refer: 'Den Fall abgeben: Weder eine Prüfung noch eine Reparatur ist hier ihren Preis wert.',
-    now: 'Jetzt reparieren, bis zur bestätigten Reparatur',
-    first: (test) => `Zuerst „${test}“, bis zur bestätigten Reparatur`,
+    now: 'Jetzt reparieren: Kosten bis zur bestätigten Reparatur',
+    first: (test) => `Zuerst „${test}“: Kosten bis zur bestätigten Reparatur`,
     line: (cause) => `Wie wahrscheinlich „${cause}“ sein muss`,
     summary: (cause, test) =>
       `Links der ersten Marke geschieht wegen „${cause}“ nichts, rechts der zweiten wird gleich repariert; dazwischen ist „${test}“ seinen Preis wert.`,
@@ -33,7 +33,7 @@ export const aheadWords: Labels['ahead'] = {
       single: 'ab hier reparieren, ohne die Prüfung',
     },
     tableHeads: ['Wahl', 'Wahrscheinlichkeit'],
-    noThresholds: 'Keine Wahrscheinlichkeit der führenden Ursache würde ändern, was zuerst getan wird.',
+    noThresholds: 'Was zuerst zu tun ist, hängt nicht von der Wahrscheinlichkeit der führenden Ursache ab.',
   },
 
   while: {
@@ -48,21 +48,20 @@ export const aheadWords: Labels['ahead'] = {
 
   plan: {
     heading: 'Der ganze Plan',
-    intro:
-      'Was zuerst zu tun ist und was dann, was auch dabei herauskommt. Je länger gesucht wird, desto besser wird er.',
+    intro: 'Was zuerst zu tun ist und was nach jedem Ergebnis. Der Plan wird besser, solange die Suche läuft.',
     show: 'Den ganzen Plan ausrechnen',
-    examined: (count) => (count === 1 ? '1 Stelle untersucht.' : `${count} Stellen untersucht.`),
+    examined: (count) => (count === 1 ? '1 Situation untersucht.' : `${count} Situationen untersucht.`),
     search: 'Wie die Suche verlief',
-    searchTitle: 'Der Plan wird billiger, und klarer wird, was kein Plan unterbieten kann',
-    searchSummary: 'Der beste Plan liegt zwischen den beiden Linien; sie nähern sich, solange gesucht wird.',
-    searchHeads: ['Untersuchte Stellen', 'Bester Plan bisher', 'Kein Plan kostet weniger als'],
+    searchTitle: 'Der beste gefundene Plan und was jeder Plan mindestens kostet, während die Suche läuft',
+    searchSummary: 'Der bestmögliche Plan liegt zwischen den beiden Linien; sie nähern sich, während die Suche läuft.',
+    searchHeads: ['Untersuchte Situationen', 'Bester Plan bisher', 'Kein Plan kostet weniger als'],
     upper: (cost) => `bester Plan bisher: ${cost}`,
     lower: (cost) => `kein Plan kostet weniger als ${cost}`,
     cost: (expected) => `Kostet im Mittel ${expected} bis zur bestätigten Reparatur`,
     spread: (median, ninety, worst) =>
       `Die Hälfte aller Fälle kostet höchstens ${median}, neun von zehn höchstens ${ninety}, der teuerste ${worst}.`,
     gap: (share) => `Der bestmögliche Plan würde davon höchstens ${share} sparen.`,
-    gapNone: 'Einen besseren Plan gibt es nicht, soweit dieses Wissen reicht.',
+    gapNone: 'Nach diesem Modell gibt es keinen besseren Plan.',
     reached: (chance) => `erreicht in ${chance}`,
     folded: (count) => (count === 1 ? 'ein weiterer Schritt' : `${count} weitere Schritte`),
     ends: { cured: 'behoben: fertig', 'not-cured': 'der Fehler bleibt', referred: 'abgegeben' },
@@ -73,40 +72,42 @@ export const aheadWords: Labels['ahead'] = {
   },
 
   takes: {
-    heading: 'Was bräuchte es dafür?',
+    heading: 'Wann lohnt sich das Öffnen?',
     intro: 'Wie wahrscheinlich die Ursachen dahinter sein müssen, damit das Öffnen der beste nächste Schritt ist.',
-    short: (now, threshold) => `jetzt ${now}, ab ${threshold}`,
+    short: (now, threshold) => `jetzt ${now}, lohnt sich ab ${threshold}`,
     best: 'jetzt der beste nächste Schritt',
     done: (count, all) => `${count} von ${all} beantwortet.`,
     others: (count) => `Vorerst nicht zu öffnen (${count})`,
     'already-open': 'Es ist schon offen.',
     impossible: 'Keine der Ursachen dahinter kommt hier in Frage.',
     'already-best': (now, threshold) =>
-      `Es ist jetzt der beste nächste Schritt: Seine Ursachen stehen zusammen bei ${now}; ab ${threshold} ist es so.`,
-    certain: (now) => `Es ist jetzt der beste nächste Schritt: Seine Ursachen stehen zusammen bei ${now}.`,
+      `Es ist jetzt der beste nächste Schritt: Seine Ursachen haben zusammen ${now}, und das Öffnen lohnt sich ab ${threshold}.`,
+    certain: (now) => `Es ist jetzt der beste nächste Schritt: Seine Ursachen haben zusammen ${now}.`,
     reachable: (now, threshold) =>
-      `Seine Ursachen stehen zusammen bei ${now}; ab ${threshold} ist es der beste nächste Schritt.`,
-    never: 'Nicht einmal, wenn seine Ursachen sicher wären: Etwas anderes bleibt besser.',
+      `Seine Ursachen haben zusammen ${now}; ab ${threshold} ist es der beste nächste Schritt.`,
+    never: 'Nie: Selbst wenn seine Ursachen sicher wären, wäre ein anderer Schritt besser.',
     line: 'Seine Ursachen zusammen',
     now: 'jetzt',
     threshold: 'ab hier öffnen',
     tests: 'Die billigsten Prüfungen, die es wohl entscheiden',
     testsUnlikely: 'Prüfungen mit der besten Aussicht darauf, wenn auch unter eins zu zwei',
     testsPrice: (price) => `Zusammen ${price}.`,
-    reachedTrue: (chance) => `Ist es eine seiner Ursachen, führen sie in ${chance} dorthin.`,
-    reachedFalse: (chance) => `Ist es keine davon, führen sie trotzdem in ${chance} dorthin.`,
-    noTests: 'Es sind keine Prüfungen übrig, die dorthin führen könnten.',
+    reachedTrue: (chance) =>
+      `Liegt eine seiner Ursachen vor, zeigen diese Prüfungen es mit einer Wahrscheinlichkeit von ${chance}.`,
+    reachedFalse: (chance) =>
+      `Liegt keine vor, weisen sie mit einer Wahrscheinlichkeit von ${chance} fälschlich darauf hin.`,
+    noTests: 'Keine übrige Prüfung könnte es entscheiden.',
     unexamined: (examined, others) =>
       `${examined} Folgen von Prüfungen wurden betrachtet, ${others} nicht: Es mag eine billigere geben.`,
     causes: (count: number) => `Seine Ursachen (${count})`,
     summary:
-      'Wo alle Ursachen zusammen stehen, die dahinter zu sehen oder zu beheben wären, und ab wo sich das Öffnen lohnt.',
+      'Die Wahrscheinlichkeit aller Ursachen, die dahinter zu sehen oder zu beheben wären, und ab wann sich das Öffnen lohnt.',
   },
 
   pairs: {
     heading: 'Zwei Ursachen zugleich?',
     show: 'Paare von Ursachen erwägen',
-    intro: 'Dieselben Ergebnisse, mit jedem Paar von Ursachen als eigener Möglichkeit.',
+    intro: 'Dieselben Ergebnisse, mit jedem Paar von Ursachen als weiterer Möglichkeit.',
     pair: (a, b) => `${a} und ${b}`,
     table: 'Ursachen und Paare von Ursachen, die wahrscheinlichste zuerst',
     heads: ['Ursache oder Paar', 'Wahrscheinlichkeit', 'Bei der Annahme'],

@@ -6,7 +6,7 @@ export const cases: Labels['cases'] = {
   kept: 'Auf diesem Gerät',
   noneKept: 'Bisher nur dieser.',
   find: 'Fall suchen',
-  notFound: (words) => `Kein Fall hier heißt „${words}“.`,
+  notFound: (words) => `Kein Fall passt zu „${words}“.`,
   remove: 'Löschen',
   removeWhat: (title) => `Löschen: ${title}`,
   removed: (title) => `Gelöscht: „${title}“.`,
@@ -35,10 +35,10 @@ export const cases: Labels['cases'] = {
   untitled: 'Fall ohne Namen',
   fileName: (id) => `${id}.faultodds.json`,
   private: 'Fälle bleiben auf diesem Gerät. Nichts wird irgendwohin gesendet.',
-  elsewhere: 'In einem anderen Fenster dieser Seite geändert: hier nun auf demselben Stand.',
+  elsewhere: 'Dieser Fall wurde in einem anderen Fenster geändert. Dies ist die aktuelle Fassung.',
   clash: (title) =>
     `Dieser Fall wurde im selben Augenblick in einem anderen Fenster geändert. Beide bleiben: Ihrer geht hier weiter als „${title}“.`,
-  late: 'Die hier gespeicherten Fälle sind jetzt da: Sie stehen unter Fälle. Was hier begonnen wurde, bleibt offen.',
+  late: 'Die hier gespeicherten Fälle sind jetzt da: Sie sind unter Fälle aufgelistet. Der begonnene Fall bleibt offen.',
   showMore: (count) => `${count} weitere zeigen`,
   besides: (title) => `${title} (zweites Fenster)`,
 };

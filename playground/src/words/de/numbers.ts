@@ -23,7 +23,7 @@ export const numberWords: Labels['numbers'] = {
     `Wie weit „${cause}“ ausschlägt, während eine Zahl ihre Spanne durchläuft und alle anderen bleiben.`,
   swing: (low, high) => `„${low}“ am unteren Ende der Spanne, „${high}“ am oberen`,
   flip: (at, cause) => `Bei ${at} läge „${cause}“ vorn.`,
-  flipNever: 'Kein Wert von ihr ändert, wer vorn liegt.',
+  flipNever: 'Kein Wert von ihr ändert, welche Ursache vorn liegt.',
   flipOutside: (at, cause) => `Erst bei ${at}, außerhalb der Spanne, läge „${cause}“ vorn.`,
   working: 'Wird gerechnet …',
   more: (count) => `${count} weitere`,
@@ -32,7 +32,7 @@ export const numberWords: Labels['numbers'] = {
   find: 'Eine Zahl nach Ursache, Prüfung oder Reparatur suchen',
   found: (shown, all) => (shown === all ? `${all} gefunden` : `${shown} von ${all} gefunden: noch ein Wort dazu`),
   notFound: 'Keine Zahl heißt so.',
-  range: (low, high) => `${low} bis ${high} in neun von zehn`,
+  range: (low, high) => `90-%-Spanne ${low} bis ${high}`,
   worth: (cases) => `so viel wert wie ${cases} Fälle`,
   slider: (what) => `Wert von: ${what}`,
 };

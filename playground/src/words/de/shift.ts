@@ -3,35 +3,35 @@ import type { Labels } from '../t.ts';
 /** The picture of how the ranking moved, and why. */
 export const shiftWords: Pick<Labels, 'shift' | 'rankShift' | 'moment' | 'why'> = {
   shift: {
-    heading: 'Wie sich die Rangfolge bewegte',
+    heading: 'Wie sich die Rangfolge änderte',
     even: 'Gleichmäßige Skala',
     stretched: 'Seltene Ursachen vergrößert',
     scale: 'Höhe im Bild',
-    scrub: 'Zu jedem Augenblick zurück',
-    scrubbed: (moment) => `Wie es damals stand: ${moment}`,
+    scrub: 'Zu jedem Schritt zurück',
+    scrubbed: (moment) => `Wie es damals war: ${moment}`,
     latest: 'Zurück zu jetzt',
     without: 'Vergleichen: ohne dieses Ergebnis',
-    withoutMark: 'Hohle Marken rechts: wo jede Ursache ohne es stünde.',
+    withoutMark: 'Hohle Marken rechts: die Wahrscheinlichkeit jeder Ursache ohne es.',
     save: 'Das Bild sichern als',
     saveAs: (kind) => `Das Bild sichern als ${kind}`,
     fileName: (id) => `${id}-verlauf`,
-    legendLead: 'Jede Spalte ist eine Erkenntnis, jede Linie eine Ursache, die Höhe ist die Wahrscheinlichkeit.',
+    legendLead: 'Jede Spalte ist ein Schritt des Falls, jede Linie eine Ursache; die Höhe ist die Wahrscheinlichkeit.',
     tableCaption: (earlier) =>
       earlier === 0
         ? 'Wahrscheinlichkeit jeder Ursache nach jeder Beobachtung'
         : `Wahrscheinlichkeit jeder Ursache nach jeder Beobachtung, ohne die ${earlier} frühesten`,
-    following: (count) => `Der Weg der Rangfolge wird berechnet: ${count} Ergebnisse …`,
+    following: (count) => `Die Änderungen der Rangfolge werden berechnet: ${count} Ergebnisse …`,
     tableCause: 'Ursache',
   },
 
   rankShift: {
     columns:
-      'Augenblicke dieses Falls: Pfeile nach links und rechts wechseln zwischen ihnen, nach oben und unten zwischen Ursachen',
+      'Schritte dieses Falls: Pfeile nach links und rechts wechseln zwischen ihnen, nach oben und unten zwischen Ursachen',
     point: (cause, chance, moment) => `${cause}: ${chance}, ${moment}`,
     earlier: (count) => `◂ ${count} frühere`,
     later: (count) => `${count} spätere ▸`,
     anyMark: 'alle',
-    any: 'irgendein solcher Motor',
+    any: 'jeder Motor mit diesem Aussetzer',
     carMark: 'Auto',
     car: 'dieses Fahrzeug bei der Annahme',
     result: (number, test, outcome) => `${number}: ${test}: ${outcome}`,
@@ -49,7 +49,7 @@ export const shiftWords: Pick<Labels, 'shift' | 'rankShift' | 'moment' | 'why'> 
 
   moment: {
     result: (number, what) => `${number}. ${what}`,
-    any: 'Irgendein solcher Motor',
+    any: 'Jeder Motor mit diesem Aussetzer',
     anyText:
       'Bevor etwas über dieses Fahrzeug bekannt ist: wie oft jede Ursache hinter einem bleibenden Aussetzer an einem Zylinder steckt.',
     car: 'Dieses Fahrzeug bei der Annahme',
@@ -83,7 +83,7 @@ export const shiftWords: Pick<Labels, 'shift' | 'rankShift' | 'moment' | 'why'> 
     speaksAgainst: (weight) => `${weight} dagegen`,
     saysNothing: 'sagt nichts',
     excludes: 'schließt sie aus',
-    onlyThis: 'lässt nur diese übrig',
+    onlyThis: 'lässt nur diese Ursache übrig',
     row: (mark, label) => `${mark}. ${label}`,
     feels: 'Am Steuer zu bemerken',
     drivenOn: 'Wenn weitergefahren wird',

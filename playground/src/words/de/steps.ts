@@ -11,7 +11,7 @@ export const stepsWords: Pick<Labels, 'next' | 'repair' | 'proving'> = {
     done: 'Etwas schon Getanes eintragen',
     find: 'Prüfung oder Reparatur suchen',
     recorded: (what, came) => `Eingetragen: ${came} (${what})`,
-    notFound: (words) => `Nichts heißt „${words}“. Ein anderes Fachwort versuchen.`,
+    notFound: (words) => `Nichts gefunden zu „${words}“. Ein anderes Wort versuchen.`,
     opens: 'Öffnet',
     opensNothing: 'nichts weiter zu öffnen',
     needs: 'Braucht',
@@ -31,7 +31,7 @@ export const stepsWords: Pick<Labels, 'next' | 'repair' | 'proving'> = {
     activeNo: 'Nein',
     activeUnknown: 'Nicht sicher',
     cannot: 'Geht hier nicht',
-    cannotWhich: 'Was fehlt? Es bleibt von der Liste, bis es unter Einrichten wieder angehakt ist.',
+    cannotWhich: 'Was fehlt? Es bleibt von der Liste, bis es unter Einstellungen wieder angehakt ist.',
     missing: (tool) => `Fehlt: ${tool}`,
     notHere: 'Braucht Ausrüstung, die nicht zur Hand ist',
     notHereItem: (test, tools) => `${test}: ${tools}`,
@@ -41,11 +41,12 @@ export const stepsWords: Pick<Labels, 'next' | 'repair' | 'proving'> = {
 
   repair: {
     heading: 'Nicht weiter prüfen, sondern reparieren?',
-    chance: (chance) => `hilft in ${chance}`,
+    chance: (chance) => `Aussicht, dass es hilft: ${chance}`,
     expected: (amount) =>
       `${amount} insgesamt zu erwarten, wenn ohne weitere Prüfung in dieser Reihenfolge repariert würde`,
-    order: 'Die ganze Reihenfolge der Reparaturen',
-    referred: (chance, fee) => `In ${chance} hilft nichts davon und der Fall geht an Spezialisten (${fee}).`,
+    order: 'Vollständige Reihenfolge der Reparaturen',
+    referred: (chance, fee) =>
+      `Mit einer Wahrscheinlichkeit von ${chance} hilft nichts davon und der Fall geht an Spezialisten (${fee}).`,
     cured: 'Getan: Aussetzer weg',
     stayed: 'Getan: Aussetzer bleibt',
     curedWhat: (repair) => `Getan: Aussetzer weg nach „${repair}“`,
@@ -53,11 +54,11 @@ export const stepsWords: Pick<Labels, 'next' | 'repair' | 'proving'> = {
   },
 
   proving: {
-    heading: 'Die Reparatur beweisen',
+    heading: 'Die Reparatur bestätigen',
     done: (repair) => `Aussetzer weg nach „${repair}“`,
     exposure: (exposure, minutes, km, days) =>
       days > 0 ? `${exposure}: ${minutes}, ${km} km, an ${days} Tagen.` : `${exposure}: ${minutes}, ${km} km.`,
-    accept: (limit) => `Bewiesen, wenn: ${limit}.`,
+    accept: (limit) => `Bestätigt, wenn: ${limit}.`,
     order: 'In dieser Reihenfolge',
     step: (number, step) => `${number}. ${step}`,
   },

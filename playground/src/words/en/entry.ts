@@ -16,14 +16,14 @@ export const entryWords = {
     cylinder: (number: number) => `Cylinder ${number}`,
     /** Where room is short. */
     short: (number: number) => `Cyl. ${number}`,
-    needed: 'First say which cylinder misfires.',
+    needed: 'First choose which cylinder misfires.',
   },
 
-  measure: 'What was read',
-  kind: 'How it was noted',
+  measure: 'What was measured',
+  kind: 'How it was recorded',
   kinds: {
     'per-cylinder': 'each cylinder',
-    single: 'one figure',
+    single: 'one number',
     pair: 'two readings',
     trim: 'fuel trims',
     counts: 'counts',
@@ -36,32 +36,32 @@ export const entryWords = {
 
   field: {
     value: 'Reading',
-    reference: 'Held against',
+    reference: 'Compared with',
     short: 'Short-term trim',
     long: 'Long-term trim',
     nominal: 'Maker’s figure',
     temperature: (cylinder: number) => `Temperature, cyl. ${cylinder}`,
     exposure: 'Counted over',
     suspect: 'This cylinder',
-    partner: 'The one swapped with',
+    partner: 'The cylinder it was swapped with',
     before: 'Before',
     after: 'After',
   },
   extras: 'Maker’s figure and temperatures',
 
   says: 'What these numbers say',
-  saysLittle: 'Too little to tell one thing from another.',
+  saysLittle: 'These numbers hardly distinguish between the states.',
   compared: (value: string) => `Compared value: ${value}`,
-  called: (outcome: string) => `This would be called: ${outcome}`,
-  whichOne: 'The number leaves open which. What else did you see?',
-  neither: 'Not looked at',
+  called: (outcome: string) => `This counts as: ${outcome}`,
+  whichOne: 'The number fits more than one result. What else did you see?',
+  neither: 'Not checked',
   fits: { well: 'fits well', open: 'fits less well', badly: 'fits badly', hardly: 'hardly fits' },
   factor: (number: string) => `× ${number}`,
   factorTiny: '× < 0.001',
   factors: 'Exact figures',
   factorHint: 'How strongly the numbers support each state. For gauges 1 says nothing; for counts 1 is the best fit.',
   rule: 'Rule of thumb',
-  verdict: { kept: 'Kept', broken: 'Broken', 'not-computable': 'Cannot be worked out from this entry' },
+  verdict: { kept: 'Met', broken: 'Not met', 'not-computable': 'Cannot be computed from these numbers' },
   ruleLine: (verdict: string, text: string) => `${verdict}. ${text}`,
   record: 'Record these numbers',
   mend: 'Not recorded yet: see the fields marked below.',
@@ -69,15 +69,15 @@ export const entryWords = {
   remark: (remark: ReadingRemark, outcome: string): string => {
     switch (remark.kind) {
       case 'set-aside':
-        return `Far above the others or at 0, and not compared with: cylinder ${remark.cylinders.join(', ')}.`;
+        return `Left out of the comparison, because far above the others or 0: cylinder ${remark.cylinders.join(', ')}.`;
       case 'beyond-range':
         return outcome === ''
-          ? 'Beyond what the knowledge covers: it says nothing.'
+          ? 'Outside the range that the model covers: it has no effect.'
           : `Beyond the usual range: it counts as “${outcome}”.`;
       case 'elsewhere':
         return 'Another cylinder misfires, or did before: these counts say nothing about this one.';
       case 'exposure-unknown':
-        return 'Without knowing over how long it was counted, only the shares speak.';
+        return 'It is not known over how long misfires were counted: only the shares of the cylinders count.';
     }
   },
 
@@ -88,7 +88,7 @@ export const entryWords = {
     rather: 'rather than',
     anyOther: 'anything else',
     same: 'Choose two different outcomes.',
-    record: 'Record it so',
+    record: 'Record this',
     share: (weight: number, outcome: string) => `${weight} “${outcome}”`,
     to: ' to ',
   },
@@ -103,17 +103,17 @@ export const entryWords = {
   malformedAt: (text: string, at: number, hint: string) => `“${text}” (character ${at}): ${hint}`,
   becomes: 'Will be recorded',
   becomesLine: (test: string, outcome: string) => `${test}: ${outcome}`,
-  already: 'on record already',
-  keptCodes: 'Kept, but they say nothing here',
+  already: 'already recorded',
+  keptCodes: 'Not used here',
   keptLine: (code: string, meaning: string, reason: string) => `${code} (${meaning}): ${reason}`,
-  nothingRead: 'No code here speaks about this cylinder.',
+  nothingRead: 'No code in the list concerns this cylinder.',
   recordCodes: (count: number) => (count === 1 ? 'Record this result' : `Record these ${count} results`),
   reason: {
     'says-nothing-here': 'says nothing about this fault',
     circumstance: 'worth knowing, but points to no cause',
     'other-cylinder': 'about another cylinder',
     'other-bank': 'about the other bank',
-    'cylinder-not-told': 'does not tell which cylinder',
+    'cylinder-not-told': 'does not name a cylinder',
     'beyond-the-engine': 'this engine has no such cylinder',
     contradictory: 'another code in the list says the opposite',
   } satisfies Record<KeptCode['reason'], string>,

@@ -18,19 +18,19 @@ export const numberWords = {
 
   matter: 'Which numbers matter most now',
   matterIntro: (cause: string) =>
-    `By how far “${cause}” swings while one number runs through its range, all others kept.`,
+    `How much “${cause}” changes when one number runs through its range and all others stay the same.`,
   swing: (low: string, high: string) => `${low} at the low end of its range, ${high} at the high end.`,
   flip: (at: string, cause: string) => `At ${at} “${cause}” would lead.`,
-  flipNever: 'No value of it changes who leads.',
+  flipNever: 'No value of it changes which cause leads.',
   flipOutside: (at: string, cause: string) => `Only at ${at}, outside its range, would “${cause}” lead.`,
-  working: 'Being worked out …',
+  working: 'Computing …',
   more: (count: number) => `${count} more`,
 
   all: 'All numbers',
   find: 'Find a number by cause, test or repair',
   found: (shown: number, all: number) => (shown === all ? `${all} found` : `${shown} of ${all} found: add a word`),
-  notFound: 'No number is called that.',
-  range: (low: string, high: string) => `${low} to ${high} in nine of ten`,
-  worth: (cases: string) => `worth ${cases} cases`,
+  notFound: 'No number matches.',
+  range: (low: string, high: string) => `90% range ${low} to ${high}`,
+  worth: (cases: string) => `worth as much as ${cases} cases`,
   slider: (what: string) => `Value of: ${what}`,
 };

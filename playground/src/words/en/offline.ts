@@ -6,5 +6,5 @@ export const offline = {
     `A newer version of this page is ready (${next}; this is ${now}). Your cases stay as they are.`,
   update: 'Use it now',
   later: 'Later',
-  ready: 'This page now opens without a network too.',
+  ready: 'This page now also works without a network.',
 };

@@ -1,17 +1,17 @@
 /** Whether what is recorded lies on the device, and a start that does not succeed. */
 export const savingWords = {
-  kept: 'Kept on this device.',
-  pending: 'Being kept …',
-  notKept: 'Not kept on this device.',
+  kept: 'Saved on this device.',
+  pending: 'Saving …',
+  notKept: 'Not saved on this device.',
   why: {
     refused:
-      'This device keeps nothing: the browser refuses this page its storage. Everything works, but save the case as a file before you leave.',
-    full: 'This device keeps nothing more: its storage is full. Everything works, but save the case as a file before you leave, or delete cases you no longer need.',
+      'Nothing is saved on this device: the browser does not let this page store anything. Everything works, but save the case as a file before you leave.',
+    full: 'Nothing more can be saved on this device: its storage is full. Everything works, but save the case as a file before you leave, or delete cases you no longer need.',
     silent:
-      'This device keeps nothing so far: its storage does not answer. Everything works, and is kept as soon as it answers. Save the case as a file should you leave before.',
+      'Nothing is saved on this device yet: its storage does not respond. Everything works, and is saved as soon as it responds. If you leave before that, save the case as a file.',
   },
-  reading: 'Reading the cases kept here …',
+  reading: 'Loading the saved cases …',
   noKnowledge:
-    'What this page knows of causes and tests did not arrive, and without it there is nothing to show. The cases kept on this device are safe. Check the connection and try again.',
+    'The causes and tests could not be loaded, and without them there is nothing to show. The cases saved on this device are safe. Check the connection and try again.',
   retry: 'Try again',
 };

@@ -1,34 +1,34 @@
 /** The picture of how the ranking moved, and why. */
 export const shiftWords = {
   shift: {
-    heading: 'How the ranking moved',
+    heading: 'How the ranking changed',
     even: 'Even scale',
     stretched: 'Rare causes enlarged',
     scale: 'Height of the picture',
-    scrub: 'Go back to any moment',
-    scrubbed: (moment: string) => `As it stood then: ${moment}`,
+    scrub: 'Go back to any step',
+    scrubbed: (moment: string) => `As it was then: ${moment}`,
     latest: 'Back to now',
     without: 'Compare: without this result',
-    withoutMark: 'Hollow marks at the right: where each cause would stand without it.',
+    withoutMark: 'Hollow marks on the right: the probability of each cause without it.',
     save: 'Save the picture as',
     saveAs: (kind: string) => `Save the picture as ${kind}`,
     fileName: (id: string) => `${id}-shift`,
-    legendLead: 'Each column is one thing learned, each line one cause, height is probability.',
+    legendLead: 'Each column is one step of the case, each line one cause; height is probability.',
     tableCaption: (earlier: number) =>
       earlier === 0
         ? 'Probability of each cause after every observation'
         : `Probability of each cause after every observation, without the ${earlier} earliest`,
-    following: (count: number) => `How the ranking came about is being worked out: ${count} results …`,
+    following: (count: number) => `Computing how the ranking changed: ${count} results …`,
     tableCause: 'Cause',
   },
 
   rankShift: {
-    columns: 'Moments of this case: left and right arrows move between them, up and down between causes',
+    columns: 'Steps of this case: left and right arrows move between them, up and down between causes',
     point: (cause: string, chance: string, moment: string) => `${cause}: ${chance}, ${moment}`,
     earlier: (count: number) => `◂ ${count} earlier`,
     later: (count: number) => `${count} later ▸`,
     anyMark: 'any',
-    any: 'any such engine',
+    any: 'any engine with this misfire',
     carMark: 'car',
     car: 'this car at intake',
     result: (number: number, test: string, outcome: string) => `${number}: ${test}: ${outcome}`,
@@ -45,7 +45,7 @@ export const shiftWords = {
 
   moment: {
     result: (number: number, what: string) => `${number}. ${what}`,
-    any: 'Any such engine',
+    any: 'Any engine with this misfire',
     anyText:
       'Before anything is known of this car: how often each cause is behind a persistent misfire on one cylinder.',
     car: 'This car, at intake',
@@ -66,7 +66,7 @@ export const shiftWords = {
     choose: 'Cause',
     summary:
       'Each bar is one result: to the right it speaks for this cause, to the left against it. Ten decibans multiply the odds by ten.',
-    nothing: 'Nothing is recorded yet that could speak for or against it.',
+    nothing: 'No result is recorded yet that speaks for or against it.',
     lighter: (count: number) =>
       count === 1 ? 'One other result weighs less than these.' : `${count} other results weigh less than these.`,
     tableCaption: 'Weight of evidence of each result for this cause',
@@ -76,10 +76,10 @@ export const shiftWords = {
     speaksFor: (weight: string) => `${weight} for`,
     speaksAgainst: (weight: string) => `${weight} against`,
     saysNothing: 'says nothing',
-    excludes: 'excludes it',
-    onlyThis: 'leaves only this',
+    excludes: 'rules it out',
+    onlyThis: 'leaves only this cause',
     row: (mark: string, label: string) => `${mark}. ${label}`,
     feels: 'The driver notices',
-    drivenOn: 'If driven on',
+    drivenOn: 'If you keep driving',
   },
 };

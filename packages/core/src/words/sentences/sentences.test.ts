@@ -47,14 +47,17 @@ function said(explanation: Explanation, at = 0): string {
 describe('an observation as a heading', () => {
   test.each<[Observation, string]>([
     [blown, 'Look at the fuse: blown'],
-    [{ ...weak, faultActive: 'no' }, 'Suction at the inlet: weak (while the fault was not there)'],
-    [{ ...weak, faultActive: 'unknown' }, 'Suction at the inlet: weak (not known whether the fault was there)'],
+    [{ ...weak, faultActive: 'no' }, 'Suction at the inlet: weak (while the fault was not present)'],
+    [{ ...weak, faultActive: 'unknown' }, 'Suction at the inlet: weak (not known whether the fault was present)'],
     [{ ...blown, faultActive: 'no' }, 'Look at the fuse: blown'],
     [
       { kind: 'result', id: 'r', test: 'vacuum', likelihood: { strong: 1, weak: 3 } },
-      'Suction at the inlet: by degree, “weak” 3 to “strong” 1',
+      'Suction at the inlet: not clear-cut, “weak” 3 to “strong” 1',
     ],
-    [{ kind: 'repair-tried', id: 'r', repair: 'fit-fuse', cured: false }, 'Tried “Fit a new fuse”: the misfire stays'],
+    [
+      { kind: 'repair-tried', id: 'r', repair: 'fit-fuse', cured: false },
+      'Tried “Fit a new fuse”: the misfire is still there',
+    ],
     [{ kind: 'repair-tried', id: 'r', repair: 'fit-fuse', cured: true }, 'Tried “Fit a new fuse”: the misfire is gone'],
   ])('%#', (observation, words) => expect(describeObservation(model, observation, english)).toBe(words));
 });
@@ -78,7 +81,7 @@ describe('what a result did', () => {
 
   test('what a sleeping fault or a repeated nothing says', () => {
     expect(said(explain({ ...weak, faultActive: 'no' }))).toBe(
-      'The fault was not there, so this says nothing about its cause.',
+      'The fault was not present, so this says nothing about its cause.',
     );
   });
 
@@ -116,16 +119,16 @@ describe('advice', () => {
       /^Next: “.+”, [\d.]+ units, \d+ min\. Repairing straight away would cost [\d.]+ units on average, /,
     );
     expect(words).toContain(model.tests.find(({ id }) => id === best!.test)!.label);
-    expect(words).toMatch(/it saves [\d.]+ units\. Opens/);
+    expect(words).toMatch(/it saves [\d.]+ units\. (Opens: |Nothing more to open)/);
     expect(sentenceForStopping(model, advice, english)).toMatch(
-      /^Testing still pays: “.+” saves [\d.]+ units more than it costs\.$/,
+      /^Another test is still worth it: “.+” saves [\d.]+ units more than it costs\.$/,
     );
   });
 
   test('a proof as best step: how it is driven and when it counts', () => {
     expect(sentenceForAdvice(model, adviceAfter({}, blown, fuseThere), english)).toBe(
-      'Next: prove it. “Fit a new fuse” seems to have cured. a run: 10 min, 0 km. Proved when: one run. ' +
-        'Should the misfire come back, record it; what follows is for that.',
+      'Next: confirm the repair. “Fit a new fuse” seems to have fixed the fault. a run: 10 min, 0 km. Confirmed when: one run. ' +
+        'If the misfire comes back, record it; the steps below are for that case.',
     );
   });
 
@@ -133,7 +136,7 @@ describe('advice', () => {
     const advice = adviceAfter({}, blown);
     expect(advice.best).toMatchObject({ kind: 'repair', repair: 'fit-fuse' });
     expect(sentenceForAdvice(model, advice, english)).toMatch(
-      /^Next: repair\. “Fit a new fuse”, 10 units, 6 min; chance that it cures: 92%\. Opens nothing more\. If the misfire stays, (“.+” is next|hand it on)\. From here to a confirmed repair: [\d.]+ units on average\.$/,
+      /^Next: repair\. “Fit a new fuse”, 10 units, 6 min; chance that it fixes the fault: 92%\. Nothing more to open\. If the misfire is still there, (“.+” is next|refer it to a specialist)\. From here to a confirmed repair: [\d.]+ units on average\.$/,
     );
     expect(sentenceForStopping(model, advice, english)).toMatch(
       /^Stop testing: even the best remaining test, “.+”, costs [\d.]+ units and saves only [\d.]+ units\.$/,
@@ -142,7 +145,7 @@ describe('advice', () => {
 
   test('a referral as best step names its fee', () => {
     const advice: Advice = { ...adviceAfter({}, blown), best: { kind: 'refer', ...free } };
-    expect(sentenceForAdvice(model, advice, english)).toContain('hand it on');
+    expect(sentenceForAdvice(model, advice, english)).toContain('refer it to a specialist');
   });
 
   test('without any test left, testing stops', () => {
@@ -162,16 +165,16 @@ describe('advice', () => {
 
   test('why a test is not proposed', () => {
     expect(sentenceForNotNow(model, { test: 'vacuum', reason: 'equipment', missing: ['gauge', 'lamp'] }, english)).toBe(
-      '“Suction at the inlet” needs what is not at hand: Vacuum gauge and Lamp.',
+      '“Suction at the inlet” needs equipment that is not at hand: Vacuum gauge and Lamp.',
     );
     expect(
       sentenceForNotNow(model, { test: 'filter-look', reason: 'not-applicable', missing: ['filter:fitted'] }, english),
-    ).toBe('“Look at the filter” applies only with this answered so: Filter: fitted.');
+    ).toBe('“Look at the filter” applies only with this answer: Filter: fitted.');
     expect(sentenceForNotNow(model, { test: 'hum', reason: 'already-done', missing: [] }, english)).toBe(
-      '“Listen for the hum” is done.',
+      '“Listen for the hum” has been done.',
     );
     expect(sentenceForNotNow(model, { test: 'hum', reason: 'same-question', missing: ['vacuum'] }, english)).toBe(
-      '“Listen for the hum” asks what “Suction at the inlet” has answered.',
+      '“Listen for the hum” asks the same as “Suction at the inlet”, which has been answered.',
     );
   });
 });
@@ -181,9 +184,9 @@ test('warnings name what they are about by its label', () => {
   const facts: Facts = { context: { filter: 'none' }, observations: [weak, { ...weak, id: 'r4' }, asleep] };
   const words = beliefOf(compiled, facts).warnings.map((warning) => sentenceForWarning(model, facts, warning, english));
   expect(words).toContain(
-    '“Suction at the inlet” was done 2 times: a repeat counts only for what the first run did not tell.',
+    '“Suction at the inlet” was done 2 times: a repeat counts only for what it adds to the first run.',
   );
-  expect(words).toContain('“Listen for the hum” was done while the fault was not there: it says nothing.');
+  expect(words).toContain('“Listen for the hum” was done while the fault was not present: it has no effect.');
   const pair = { a: 'filter', b: 'vacuum', items: ['context:filter', 'r2'] };
   const paired = {
     ...model,
@@ -192,15 +195,15 @@ test('warnings name what they are about by its label', () => {
   const said = (kind: 'same-fact' | 'same-question' | 'shared-error', of: Model): string =>
     sentenceForWarning(of, facts, { kind, ...pair }, english);
   expect(said('same-fact', paired)).toBe(
-    '“Filter” and “Suction at the inlet” tell the same fact (dirt), and it counts twice: enter only one of them.',
+    '“Filter” and “Suction at the inlet” state the same fact (dirt), and it counts twice: enter only one of them.',
   );
   expect(said('same-fact', model)).toBe(
-    '“Filter” and “Suction at the inlet” tell the same fact, and it counts twice: enter only one of them.',
+    '“Filter” and “Suction at the inlet” state the same fact, and it counts twice: enter only one of them.',
   );
   expect(said('same-question', paired)).toBe(
     '“Filter” and “Suction at the inlet” ask the same question (dirt), and both count: enter only one of them.',
   );
   expect(said('shared-error', paired)).toBe(
-    'One slip can make “Filter” and “Suction at the inlet” wrong together (dirt): the second confirms the first less than the ranking makes of it.',
+    'One mistake can make “Filter” and “Suction at the inlet” wrong together (dirt): the second confirms the first less than the ranking assumes.',
   );
 });

@@ -31,7 +31,7 @@ test('nothing is said of a case of this very model, nor of one that names none',
 test('another version: both are named', () => {
   expect(said({ model: { ...modelIdentity(model), version: 3 } })).toEqual([
     [
-      'This case was made with the model “pump”, version 3; this is the model “pump”, version 4. What was likely then need not be what is likely now.',
+      'This case was made with the model “pump”, version 3; this is the model “pump”, version 4. The probabilities may differ from those shown then.',
     ],
     [
       'Dieser Fall entstand mit Modell „pump“, Version 3; hier ist Modell „pump“, Version 4. Was damals wahrscheinlich war, muss es heute nicht mehr sein.',
@@ -50,7 +50,7 @@ test('the same version with other contents: told apart by the hash', () => {
 test('one entry without a place, named with what is known of it, and why', () => {
   expect(said({}, result('r1', 'hum', 'humms'))).toEqual([
     [
-      "One entry has no place in this model and does not count: “Listen for the hum: humms” (no outcome 'humms' of 'hum'; did you mean 'hums'?). It is kept in the case.",
+      "One entry is unknown to this model and does not count: “Listen for the hum: humms” (no outcome 'humms' of 'hum'; did you mean 'hums'?). It is kept in the case.",
     ],
     [
       'Ein Eintrag hat in diesem Modell keinen Platz und zählt nicht mit: „Listen for the hum: humms“ (nicht bekannt: Ergebnis „humms“ von „hum“; ist „hums“ gemeint?). Er bleibt im Fall erhalten.',
@@ -62,7 +62,7 @@ test('several: five are listed, the others counted', () => {
   const many = Array.from({ length: 7 }, (_, at) => result(`r${at}`, `old-test-${at}`, 'x'));
   const [[english], [german]] = said({}, ...many) as [[string], [string]];
   expect(english).toMatch(
-    /^7 entries have no place in this model and do not count: .*old-test-4: x.*; and 2 more\. They are kept/,
+    /^7 entries are unknown to this model and do not count: .*old-test-4: x.*; and 2 more\. They are kept/,
   );
   expect(german).toMatch(/^7 Einträge haben .*old-test-4: x.*; und 2 weitere\. Sie bleiben/);
   expect(english).not.toContain('old-test-5');
@@ -76,7 +76,7 @@ test('intake answers, repairs, access, equipment and the ending of an invented c
     { kind: 'access-opened', access: 'roof-off' },
     { kind: 'equipment-set', equipment: ['lamp', 'stethoscope'] },
   );
-  expect(english![0]).toBe('The cause this case names, “rust”, is none of this model.');
+  expect(english![0]).toBe('The cause this case names, “rust”, is not in this model.');
   for (const name of ['“Filter: paper”', '“kick-it”', '“roof-off”', '“stethoscope”'])
     expect(english![1]).toContain(name);
 });

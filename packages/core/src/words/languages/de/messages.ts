@@ -47,11 +47,11 @@ export const messages: Language['messages'] = {
   bestIsRepair: (p) =>
     `Als Nächstes: reparieren. „${p.repair}“, ${p.price}, ${p.minutes}; hilft mit einer Wahrscheinlichkeit von: ${p.cures}.`,
   thenRepair: (p) => `Bleibt der Aussetzer, folgt „${p.repair}“.`,
-  thenReferral: () => 'Bleibt der Aussetzer, den Fall abgeben.',
+  thenReferral: () => 'Bleibt der Aussetzer, den Fall an Spezialisten abgeben.',
   bestIsReferral: (p) =>
-    `Als Nächstes: den Fall abgeben. Hier lohnt sich nichts mehr; das Abgeben ist mit ${p.fee} angesetzt.`,
+    `Als Nächstes: den Fall an Spezialisten abgeben. Hier lohnt sich keine Prüfung oder Reparatur mehr; das Abgeben ist mit ${p.fee} angesetzt.`,
   bestIsProof: (p) =>
-    `Als Nächstes: beweisen. „${p.repair}“ scheint geholfen zu haben. ${p.exposure}: ${p.minutes}, ${p.km}${p.days > 0 ? `, an ${p.days} Tagen` : ''}. Bewiesen, wenn: ${p.accept}. Kommt der Aussetzer wieder, ist er einzutragen; das Weitere gilt für diesen Fall.`,
+    `Als Nächstes: die Reparatur bestätigen. „${p.repair}“ scheint geholfen zu haben. ${p.exposure}: ${p.minutes}, ${p.km}${p.days > 0 ? `, an ${p.days} Tagen` : ''}. Bestätigt, wenn: ${p.accept}. Kommt der Aussetzer wieder, ist er einzutragen; die Schritte unten gelten für diesen Fall.`,
   expectedCost: (p) => `Von hier bis zur bestätigten Reparatur: im Mittel ${p.cost}.`,
   opens: (p) => `Dafür zu öffnen: ${p.access}.`,
   opensNothing: () => 'Dafür ist nichts weiter zu öffnen.',

@@ -76,7 +76,7 @@ test('a plan in German, with German numbers', () => {
       '',
     ].join('\n'),
   );
-  expect(sentenceForBound(planOf(0), 12, german)).toMatch(/^Kein Plan .* der beste, den es gibt .*12\)\.$/);
+  expect(sentenceForBound(planOf(0), 12, german)).toMatch(/^Kein Plan .* Dieser Plan ist der bestmögliche .*12\)\.$/);
   expect(sentenceForBound(planOf(0, 0.1), 12, german)).not.toMatch(/der beste, den/);
 });
 

@@ -12,7 +12,7 @@ export const planWords: Language['planWords'] = {
   cautions: 'Gefahren, nach den Nummern an den Schritten',
   title: 'Plan der nächsten Schritte',
   titleOfCase: (title) => `Was als Nächstes zu tun ist: ${title}`,
-  bound: (p) => `Kein Plan kostet im Mittel weniger als ${p.bound} (untersuchte Stellen: ${p.examined}).`,
+  bound: (p) => `Kein Plan kostet im Mittel weniger als ${p.bound} (untersuchte Situationen: ${p.examined}).`,
   boundReached: (p) =>
-    `Kein Plan kostet im Mittel weniger als ${p.bound}: Dies ist der beste, den es gibt (untersuchte Stellen: ${p.examined}).`,
+    `Kein Plan kostet im Mittel weniger als ${p.bound}: Dieser Plan ist der bestmögliche (untersuchte Situationen: ${p.examined}).`,
 };

@@ -14,7 +14,7 @@ export const messages = {
   result: (p: { test: string; outcome: string }): string =>
     p.test.endsWith('?') ? `${p.test} ${p.outcome}` : `${p.test}: ${lowerFirst(p.outcome)}`,
   /** A result entered by degree; `shares` as in "“weak” 3 to “strong” 1". */
-  resultByDegree: (p: { test: string; shares: string }): string => `${p.test}: by degree, ${p.shares}`,
+  resultByDegree: (p: { test: string; shares: string }): string => `${p.test}: not clear-cut, ${p.shares}`,
   /** One part of `shares`. */
   share: (p: { outcome: string; weight: string }): string => `“${lowerFirst(p.outcome)}” ${p.weight}`,
   /** Heads a result that was entered as numbers; `numbers` as made by the entries below. */
@@ -39,19 +39,19 @@ export const messages = {
   swapped: (p: { before: string; after: string; partner: string }): string =>
     `${p.before} ${misfires(p.before)} before; after, ${p.after} on this cylinder and ${p.partner} on the other`,
   /** Appended to a heading: the misfire was not there during the test. */
-  whileAsleep: (heading: string): string => `${heading} (while the fault was not there)`,
+  whileAsleep: (heading: string): string => `${heading} (while the fault was not present)`,
   /** Appended to a heading. */
-  perhapsAsleep: (heading: string): string => `${heading} (not known whether the fault was there)`,
+  perhapsAsleep: (heading: string): string => `${heading} (not known whether the fault was present)`,
   /** Heads a tried repair. */
   repairHelped: (p: { repair: string }): string => `Tried “${p.repair}”: the misfire is gone`,
-  repairDidNotHelp: (p: { repair: string }): string => `Tried “${p.repair}”: the misfire stays`,
+  repairDidNotHelp: (p: { repair: string }): string => `Tried “${p.repair}”: the misfire is still there`,
 
   /** What a result did to the cause it moved most. */
   moved: (p: { cause: string; before: string; after: string }): string =>
     `Of 1000 engines like this, ${p.before} had “${p.cause}” before this result and ${p.after} after it.`,
   /** The count is the same before and after. */
   hardlyMoved: (p: { cause: string; after: string }): string =>
-    `Hardly anything moves: of 1000 engines like this, ${p.after} had “${p.cause}” before this result and after it.`,
+    `Hardly anything changes: of 1000 engines like this, ${p.after} had “${p.cause}” before this result and after it.`,
   /** Follows `moved`: the cause that moved most the other way. */
   alsoMoved: (p: { cause: string; before: string; after: string }): string =>
     `“${p.cause}” went from ${p.before} to ${p.after}.`,
@@ -65,8 +65,8 @@ export const messages = {
   excludesOthers: (): string => 'No other cause gives this result.',
   excludesIt: (): string => 'That cause cannot give this result.',
   /** The test was run while the fault slept. */
-  saysNothing: (): string => 'The fault was not there, so this says nothing about its cause.',
-  movesNothing: (): string => 'This moves nothing.',
+  saysNothing: (): string => 'The fault was not present, so this says nothing about its cause.',
+  movesNothing: (): string => 'This changes nothing.',
 
   /** Leave-one-out: nothing that shows would be different. */
   withoutItTheSame: (p: { cause: string; now: string }): string =>
@@ -88,13 +88,13 @@ export const messages = {
   }): string =>
     `Next: “${p.test}”, ${p.price}, ${p.minutes}. Repairing straight away would cost ${p.repairNow} on average, with this test first ${p.withIt}, its price included: it saves ${p.saving}.`,
   bestIsRepair: (p: { repair: string; price: string; minutes: string; cures: string }): string =>
-    `Next: repair. “${p.repair}”, ${p.price}, ${p.minutes}; chance that it cures: ${p.cures}.`,
+    `Next: repair. “${p.repair}”, ${p.price}, ${p.minutes}; chance that it fixes the fault: ${p.cures}.`,
   /** Follows `bestIsRepair` when the sequence has a second step. */
-  thenRepair: (p: { repair: string }): string => `If the misfire stays, “${p.repair}” is next.`,
+  thenRepair: (p: { repair: string }): string => `If the misfire is still there, “${p.repair}” is next.`,
   /** The same when it has none. */
-  thenReferral: (): string => 'If the misfire stays, hand it on.',
+  thenReferral: (): string => 'If the misfire is still there, refer it to a specialist.',
   bestIsReferral: (p: { fee: string }): string =>
-    `Next: hand it on. Nothing here is worth its price any more; a referral is reckoned at ${p.fee}.`,
+    `Next: refer it to a specialist. No test or repair here is worth its price any more; a referral is estimated at ${p.fee}.`,
   /** The fault seems to be gone; `days` is 0 when the drive fits into one visit. */
   bestIsProof: (p: {
     repair: string;
@@ -104,16 +104,16 @@ export const messages = {
     days: number;
     accept: string;
   }): string =>
-    `Next: prove it. “${p.repair}” seems to have cured. ${p.exposure}: ${p.minutes}, ${p.km}${p.days > 0 ? `, over ${p.days} days` : ''}. Proved when: ${p.accept}. Should the misfire come back, record it; what follows is for that.`,
+    `Next: confirm the repair. “${p.repair}” seems to have fixed the fault. ${p.exposure}: ${p.minutes}, ${p.km}${p.days > 0 ? `, over ${p.days} days` : ''}. Confirmed when: ${p.accept}. If the misfire comes back, record it; the steps below are for that case.`,
   /** Average cost from here to a confirmed repair. */
   expectedCost: (p: { cost: string }): string => `From here to a confirmed repair: ${p.cost} on average.`,
   /** Access still to be opened for a step, in order. */
   opens: (p: { access: string }): string => `Opens: ${p.access}.`,
   /** Everything it needs is open. */
-  opensNothing: (): string => 'Opens nothing more.',
+  opensNothing: (): string => 'Nothing more to open.',
 
   testingPays: (p: { test: string; saving: string }): string =>
-    `Testing still pays: “${p.test}” saves ${p.saving} more than it costs.`,
+    `Another test is still worth it: “${p.test}” saves ${p.saving} more than it costs.`,
   testingStops: (p: { test: string; price: string; saves: string }): string =>
     `Stop testing: even the best remaining test, “${p.test}”, costs ${p.price} and saves only ${p.saves}.`,
   /** The best remaining test would change nothing. */
@@ -128,37 +128,38 @@ export const messages = {
 
   /** Why a test is not proposed. */
   needsEquipment: (p: { test: string; missing: string }): string =>
-    `“${p.test}” needs what is not at hand: ${p.missing}.`,
+    `“${p.test}” needs equipment that is not at hand: ${p.missing}.`,
   notApplicable: (p: { test: string; missing: string }): string =>
-    `“${p.test}” applies only with this answered so: ${p.missing}.`,
-  alreadyDone: (p: { test: string }): string => `“${p.test}” is done.`,
-  sameQuestion: (p: { test: string; by: string }): string => `“${p.test}” asks what ${p.by} has answered.`,
+    `“${p.test}” applies only with this answer: ${p.missing}.`,
+  alreadyDone: (p: { test: string }): string => `“${p.test}” has been done.`,
+  sameQuestion: (p: { test: string; by: string }): string =>
+    `“${p.test}” asks the same as ${p.by}, which has been answered.`,
 
   /** Two pieces of evidence ask one question; `shared` is the model's name for what they have in common, or nothing. */
   pairSameQuestion: (p: { items: string; shared: string }): string =>
     `${p.items} ask the same question${inBrackets(p.shared)}, and both count: enter only one of them.`,
   /** They tell one fact. */
   pairSameFact: (p: { items: string; shared: string }): string =>
-    `${p.items} tell the same fact${inBrackets(p.shared)}, and it counts twice: enter only one of them.`,
+    `${p.items} state the same fact${inBrackets(p.shared)}, and it counts twice: enter only one of them.`,
   /** They can be wrong for one reason. */
   pairSharedError: (p: { items: string; shared: string }): string =>
-    `One slip can make ${p.items} wrong together${inBrackets(p.shared)}: the second confirms the first less than the ranking makes of it.`,
+    `One mistake can make ${p.items} wrong together${inBrackets(p.shared)}: the second confirms the first less than the ranking assumes.`,
   repeated: (p: { test: string; times: number }): string =>
-    `“${p.test}” was done ${p.times} times: a repeat counts only for what the first run did not tell.`,
-  asleep: (p: { test: string }): string => `“${p.test}” was done while the fault was not there: it says nothing.`,
+    `“${p.test}” was done ${p.times} times: a repeat counts only for what it adds to the first run.`,
+  asleep: (p: { test: string }): string => `“${p.test}” was done while the fault was not present: it has no effect.`,
 
   /** The case was made with another version of the model, or with the model under another name. */
   madeWithOtherVersion: (p: { made: string; here: string }): string =>
-    `This case was made with ${p.made}; this is ${p.here}. What was likely then need not be what is likely now.`,
+    `This case was made with ${p.made}; this is ${p.here}. The probabilities may differ from those shown then.`,
   modelVersion: (p: { model: string; version: number }): string => `the model “${p.model}”, version ${p.version}`,
   /** Same version, other hash. */
   madeWithOtherContents: (p: { model: string; version: number; made: string; here: string }): string =>
-    `This case was made with the model “${p.model}”, version ${p.version}, when it had other numbers or words (${p.made} then, ${p.here} now). What was likely then need not be what is likely now.`,
+    `This case was made with the model “${p.model}”, version ${p.version}, when it had other numbers or words (${p.made} then, ${p.here} now). The probabilities may differ from those shown then.`,
   /** An invented case ends with a cause the model does not have. */
-  causeUnknown: (p: { cause: string }): string => `The cause this case names, “${p.cause}”, is none of this model.`,
+  causeUnknown: (p: { cause: string }): string => `The cause this case names, “${p.cause}”, is not in this model.`,
   /** Entries that do not count; `items` as made by the next entry, `more` are not listed. */
   unplaced: (p: { count: number; items: string; more: number }): string =>
-    `${plural('en', p.count, { one: 'One entry has', other: `${p.count} entries have` })} no place in this model and ${plural('en', p.count, { one: 'does', other: 'do' })} not count: ${p.items}${p.more > 0 ? `; and ${p.more} more` : ''}. ${plural('en', p.count, { one: 'It is', other: 'They are' })} kept in the case.`,
+    `${plural('en', p.count, { one: 'One entry is', other: `${p.count} entries are` })} unknown to this model and ${plural('en', p.count, { one: 'does', other: 'do' })} not count: ${p.items}${p.more > 0 ? `; and ${p.more} more` : ''}. ${plural('en', p.count, { one: 'It is', other: 'They are' })} kept in the case.`,
   /** `message` and `hint` are those of the problem. */
   unplacedItem: (p: { what: string; message: string; hint: string }): string => `“${p.what}” (${p.message}; ${p.hint})`,
 

@@ -11,17 +11,17 @@ export const planWords = {
   /** Steps that follow but are not written out. */
   folded: (count: number): string => `… ${count} more ${plural('en', count, { one: 'step', other: 'steps' })}`,
   /** How a step can end that is no test, by the outcome's id. */
-  ends: { cured: 'cured', 'not-cured': 'the fault stays', referred: 'handed on' },
+  ends: { cured: 'fixed', 'not-cured': 'the fault remains', referred: 'referred' },
   /** Heads the list of all cautions of a plan. */
-  cautions: 'What can hurt, by the numbers at the steps',
+  cautions: 'Cautions, by the numbers at the steps',
   /** Title of a drawing that is given none. */
   title: 'Plan of the next steps',
   /** Title of a plan of a case. */
   titleOfCase: (title: string): string => `What to do next: ${title}`,
-  /** No plan is cheaper on average; `examined` is a number of places. */
+  /** No plan is cheaper on average; `examined` is a number of situations. */
   bound: (p: { bound: string; examined: string }): string =>
-    `No plan costs less than ${p.bound} on average (places examined: ${p.examined}).`,
+    `No plan costs less than ${p.bound} on average (situations examined: ${p.examined}).`,
   /** The same where the plan costs just that. */
   boundReached: (p: { bound: string; examined: string }): string =>
-    `No plan costs less than ${p.bound} on average: this is the best there is (places examined: ${p.examined}).`,
+    `No plan costs less than ${p.bound} on average: this plan is the best possible (situations examined: ${p.examined}).`,
 } as const;

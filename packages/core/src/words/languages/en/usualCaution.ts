@@ -1,3 +1,3 @@
 /** Goes with every list of proposed tests and repairs, whatever their own cautions. */
 export const usualCaution: string =
-  "Follow the vehicle maker's procedure and the rules of your place; leave to licensed people what is theirs. Where this differs, they are right.";
+  "Follow the vehicle maker's procedure and your local regulations; leave work that needs a licence to licensed people. Where this program differs from them, they take precedence.";

@@ -22,14 +22,14 @@ export const caseProblems = {
     `the case was made with the model '${p.made.id}', version ${p.made.version}; this is the model '${p.here.id}', version ${p.here.version}`,
     `open it with the model '${p.made.id}'`,
   ],
-  'key-unsafe': (p: { key: string }): Worded => [`'${p.key}' is no key of a case`, 'remove it'],
+  'key-unsafe': (p: { key: string }): Worded => [`'${p.key}' is not a key of a case`, 'remove it'],
   'case-full': (p: { most: number }): Worded => [
-    `the case has ${p.most} entries, and takes no more`,
-    'save it and go on in a new case',
+    `the case has ${p.most} entries, which is the limit`,
+    'save it and continue in a new case',
   ],
   'id-taken': (p: { id: string }): Worded => [
-    `observation id '${p.id}' is used already`,
-    'every observation needs an id of its own, even after a retraction',
+    `observation id '${p.id}' is already used`,
+    'every observation needs a unique id, even after a retraction',
   ],
   'observation-unknown/to-retract': (p: { id: string; nearest: string | undefined }): Worded => [
     `no observation '${p.id}' to retract`,
@@ -57,7 +57,7 @@ export const caseProblems = {
   ],
   'test-not-applicable/now': (p: { test: string }): Worded => [
     `'${p.test}' does not apply to this car`,
-    'state the intake fact it needs',
+    'answer the intake question it needs',
   ],
   'outcome-missing': (): Worded => ['neither an outcome nor a likelihood nor a reading', 'give exactly one of them'],
   'outcome-missing/both': (): Worded => ['both an outcome and a likelihood', 'give exactly one of them'],
@@ -66,7 +66,7 @@ export const caseProblems = {
     'the likelihood follows from the reading: leave it out',
   ],
   'outcome-contradicts-reading': (p: { outcome: string; called: readonly string[] }): Worded => [
-    `the number is not called '${p.outcome}'${p.called.length > 0 ? ` but ${p.called.join(' or ')}` : ''}`,
+    `the number does not count as '${p.outcome}'${p.called.length > 0 ? ` but as ${p.called.join(' or ')}` : ''}`,
     'leave the outcome out, or correct the number',
   ],
   'likelihood-invalid': (p: { value: number; most: number }): Worded => [
@@ -75,7 +75,7 @@ export const caseProblems = {
   ],
   'likelihood-invalid/none': (): Worded => [
     'no outcome has a likelihood above 0',
-    'say how strongly what was seen speaks for each outcome, as in 3 to 1',
+    'give the relative likelihood of each outcome, as in 3 to 1',
   ],
   'evidence-impossible': (): Worded => [
     'no cause of this model can produce what was recorded',
@@ -83,7 +83,7 @@ export const caseProblems = {
   ],
   'evidence-impossible/context': (): Worded => [
     'the intake facts rule out every cause',
-    'clear one of them, or state what the causes require',
+    'clear one of them, or answer what the causes require',
   ],
   'belief-of-another-model': (p: { id: string }): Worded => [
     `a belief of another model: they differ in '${p.id}'`,
@@ -91,7 +91,7 @@ export const caseProblems = {
   ],
   'row-not-one/table': (p: { sum: number }): Worded => [
     `sums to ${p.sum}, expected 1`,
-    'probabilities of everything that can be sum to 1',
+    'the probabilities of all possibilities sum to 1',
   ],
   'stakes-invalid': (p: { value: number; range: 'positive' | 'not-negative' | 'share' }): Worded => [
     `found ${p.value}, expected a number ${ranges[p.range]}`,

@@ -18,7 +18,7 @@ export const modelProblems = {
     'low <= best <= high',
   ],
   'range-disordered/cap': (p: { low: number; high: number }): Worded => [
-    `the cap ${p.low} to ${p.high} does not hold 1, the multiplier of a cause nothing was said about`,
+    `the cap ${p.low} to ${p.high} does not contain 1, the multiplier of a cause that no answer concerns`,
     'low <= 1 <= high',
   ],
   'range-empty': (p: { low: number; high: number }): Worded => [
@@ -36,7 +36,7 @@ export const modelProblems = {
   ],
   'row-not-one': (p: { of: string; sum: number; last: string | undefined; would: number }): Worded => [
     `P(${p.of}) sums to ${p.sum}, expected 1`,
-    `the other entries being right, '${p.last}' would be ${p.would}`,
+    `if the other entries are right, '${p.last}' is ${p.would}`,
   ],
   'row-not-one/shares': (p: { sum: number }): Worded => [`sums to ${p.sum}, expected 1`, 'correct one share'],
   'row-key-missing': (p: { state: string }): Worded => [`no probability for '${p.state}'`, `add "${p.state}"`],
@@ -87,8 +87,8 @@ export const modelProblems = {
     'join the two: one kind, one note',
   ],
   'pair-no-test': (p: { name: string }): Worded => [
-    `'${p.name}' is no test, so no other can ask its question`,
-    'use `same-fact` where an intake answer tells what a test shows',
+    `'${p.name}' is not a test, so no other test can ask the same question`,
+    'use `same-fact` where an intake answer states what a test shows',
   ],
   'mechanism-cycle': (p: { circle: readonly string[] }): Worded => [
     `mechanism depends on itself: ${p.circle.join(' -> ')}`,
@@ -100,15 +100,15 @@ export const modelProblems = {
   ],
   'renamed-circle': (p: { circle: readonly string[] }): Worded => [
     `renamings lead in a circle: ${p.circle.join(' -> ')}`,
-    'the last of them says what it is called now: remove the one that leads back',
+    'the last of them must be a name of today: remove the one that leads back',
   ],
   'renamed-twice': (p: { name: string }): Worded => [
     `'${p.name}' is renamed twice`,
-    'an earlier name has become one thing: join the two or remove one',
+    'an earlier name is renamed once: join the two or remove one',
   ],
   'renamed-in-use': (p: { name: string }): Worded => [
     `'${p.name}' is an earlier name and the model still has it`,
-    'give the part of today a name that was never used before, or remove the renaming',
+    'give the current part a name that was never used before, or remove the renaming',
   ],
   'access-too-many': (p: { count: number; most: number }): Worded => [
     `found ${p.count} access operations, at most ${p.most} are possible`,
@@ -116,14 +116,14 @@ export const modelProblems = {
   ],
   'table-too-large': (p: { of: string; entries: number; most: number }): Worded => [
     `'${p.of}' needs a table of ${p.entries} entries, at most ${p.most} are possible`,
-    'let it depend on fewer mechanisms, or on one that sums them up',
+    'let it depend on fewer mechanisms, or on one that summarises them',
   ],
   'table-too-large/rows': (p: { of: string; rows: number; most: number }): Worded => [
     `'${p.of}' has ${p.rows} rows, at most ${p.most} are possible`,
-    'join rows that say the same',
+    'join rows that are alike',
   ],
   'tree-too-wide': (p: { entries: number }): Worded => [
-    `so much hangs together that a table of ${p.entries} entries would be needed`,
+    `too many results and tests depend on each other: a table of ${p.entries} entries would be needed`,
     'record fewer results, or let the tests of the model depend on fewer mechanisms',
   ],
   'not-computable': (p: { code: string; at: string; found: string }): Worded => [
@@ -136,7 +136,7 @@ export const modelProblems = {
   ],
   'multiplier-zero/handling': (p: { test: string; cause: string }): Worded => [
     `doing '${p.test}' would rule out '${p.cause}'`,
-    'leave the cause out when the test does not bring it about',
+    'leave the cause out when the test does not cause it',
   ],
   'cause-unreachable': (p: { cause: string }): Worded => [
     `no test can speak for or against '${p.cause}'`,
@@ -148,15 +148,15 @@ export const modelProblems = {
   ],
   'not-listed-missing': (): Worded => [
     `no cause 'not-listed'`,
-    'every model must be able to say "something it does not know"',
+    'every model must allow for a cause that it does not list',
   ],
   'referral-missing': (): Worded => [
     'expected exactly one repair with `"referral": true`',
     'the referral ends every plan',
   ],
   'number-unknown': (): Worded => [
-    'no number that can be changed stands here',
-    'give the place of a best estimate or of a probability in a row',
+    'there is no number here that can be changed',
+    'give the path of a best estimate or of a probability in a row',
   ],
   'number-out-of-range/probability': (p: { value: number }): Worded => [
     `found ${p.value}`,

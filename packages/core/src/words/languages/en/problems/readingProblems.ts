@@ -15,19 +15,19 @@ export const readingProblems = {
     `give it as ${p.kinds.join(' or ')}`,
   ],
   'unit-unknown': (p: { unit: string; dimension: Dimension; symbols: readonly string[] }): Worded => [
-    `'${p.unit}' is no unit of ${p.dimension === 'relative' ? 'this reading' : p.dimension}`,
+    `'${p.unit}' is not a unit of ${p.dimension === 'relative' ? 'this reading' : p.dimension}`,
     `use ${p.symbols.join(', ')}`,
   ],
   'reading-implausible': (p: ImplausibleParts): Worded => [
     `found ${p.value} ${p.unit}, expected ${p.low} to ${p.high} ${p.canonical}`,
-    'look at the sign and the decimal point',
+    'check the sign and the decimal point',
   ],
   'reading-implausible/unit': (p: ImplausibleParts & { other: string }): Worded => [
     `found ${p.value} ${p.unit}, expected ${p.low} to ${p.high} ${p.canonical}`,
     `is it ${p.other} instead of ${p.unit}?`,
   ],
   'reading-implausible/gauges': (p: { held: number; fed: number; unit: string }): Worded => [
-    `${p.held} ${p.unit} held of ${p.fed} ${p.unit} fed`,
+    `${p.held} ${p.unit} of cylinder pressure at ${p.fed} ${p.unit} of supply pressure`,
     'are the two gauges exchanged?',
   ],
   'reference-zero': (): Worded => ['nothing to compare with', 'the reference reading is above 0'],
@@ -48,20 +48,17 @@ export const readingProblems = {
     `cylinders are numbered from 1 to ${p.cylinders}: correct this, or the engine`,
   ],
   'neighbour-missing': (): Worded => [
-    'the suspect stands alone',
-    'read at least one other cylinder: only the comparison says something',
+    'only the suspect was read',
+    'read at least one other cylinder: only the comparison counts',
   ],
   'neighbour-missing/counts': (): Worded => [
-    'the suspect stands alone',
-    'count at least one other cylinder: only the comparison says something',
+    'only the suspect was read',
+    'count at least one other cylinder: only the comparison counts',
   ],
-  'neighbour-zero': (): Worded => [
-    'every other cylinder reads 0',
-    'look at the gauge: there is nothing to compare with',
-  ],
+  'neighbour-zero': (): Worded => ['every other cylinder reads 0', 'check the gauge: there is nothing to compare with'],
   'neighbour-zero/half': (p: { cylinders: readonly string[] }): Worded => [
     `half of the other cylinders or more read 0 (${p.cylinders.join(', ')}): too few are left to compare with`,
-    'read again; if it stays at 0, that is a fault of its own: follow it first, or leave it out here and compare with the rest',
+    'read again; if it remains 0, that is another fault: follow it first, or leave that cylinder out here and compare with the rest',
   ],
   'nominal-zero': (): Worded => ['nothing to compare with', "the maker's figure is above 0"],
   'partner-missing': (): Worded => ['no count for the cylinder the part was swapped with', 'count both cylinders'],
@@ -72,23 +69,23 @@ export const readingProblems = {
   ],
 
   'code-malformed': (p: { text: string }): Worded => [
-    `'${p.text}' is no code`,
+    `'${p.text}' is not a code`,
     'a code looks like P0301: P, C, B or U, and four digits',
   ],
   'code-malformed/repaired': (p: { text: string; code: string }): Worded => [
-    `'${p.text}' is no code`,
+    `'${p.text}' is not a code`,
     `did you mean ${p.code}?`,
   ],
   'code-malformed/length': (p: { text: string; digits: number }): Worded => [
-    `'${p.text}' is no code`,
+    `'${p.text}' is not a code`,
     `a code has a letter and four digits, this one ${p.digits}`,
   ],
   'code-malformed/first-digit': (p: { text: string }): Worded => [
-    `'${p.text}' is no code`,
+    `'${p.text}' is not a code`,
     'the first digit of a code is 0 to 3',
   ],
   'code-malformed/letter': (p: { text: string }): Worded => [
-    `'${p.text}' is no code`,
+    `'${p.text}' is not a code`,
     `is the letter missing: P${p.text}?`,
   ],
   'list-too-long': (p: { most: number }): Worded => [
@@ -105,14 +102,14 @@ export const readingProblems = {
     'each test takes nine bytes: is the response complete?',
   ],
   'other-monitor': (p: { byte: string }): Worded => [
-    `monitor $${p.byte} is no misfire monitor`,
+    `monitor $${p.byte} is not a misfire monitor`,
     'misfire monitors are $A1 to $AD',
   ],
   'other-test': (p: { byte: string }): Worded => [
     `test $${p.byte} is defined by the maker`,
     'counts are tests $0B and $0C',
   ],
-  'other-unit': (p: { byte: string }): Worded => [`unit $${p.byte} is no count`, 'counts have unit $24'],
+  'other-unit': (p: { byte: string }): Worded => [`unit $${p.byte} is not a count`, 'counts have unit $24'],
 } as const;
 
 /** What a number that cannot be is said with; `canonical` is the unit of the limits. */
