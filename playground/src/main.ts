@@ -38,7 +38,7 @@ async function begin(): Promise<void> {
     const [misfire, demoCases] = await Promise.all([fetchJson(modelAddress), fetchJson(casesAddress)]);
     knowledge = loadKnowledge(misfire, demoCases as readonly unknown[]);
   } catch {
-    draw = () => mount(StartTrouble, { target: place(), props: { onretry: () => void begin() } });
+    draw = () => mount(StartTrouble, { target: emptyContainer(), props: { onretry: () => void begin() } });
     await drawAnew();
     return;
   }
@@ -47,7 +47,8 @@ async function begin(): Promise<void> {
   await within(DEVICE, restored).catch(() => undefined);
   addEventListener('hashchange', () => void openSharedCase(workbench));
   const offline = createOffline();
-  draw = () => mount(App, { target: place(), props: { knowledge, workbench, theme, preferences, offline, language } });
+  draw = () =>
+    mount(App, { target: emptyContainer(), props: { knowledge, workbench, theme, preferences, offline, language } });
   await drawAnew();
   // a device that keeps silent does not keep a shared case away
   await openSharedCase(workbench);
@@ -60,7 +61,7 @@ async function drawAnew(): Promise<void> {
 }
 
 /** Where the page is drawn, without what stood there before its script came. */
-function place(): HTMLElement {
+function emptyContainer(): HTMLElement {
   const target = document.getElementById('app')!;
   target.replaceChildren();
   return target;

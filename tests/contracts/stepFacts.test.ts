@@ -30,7 +30,7 @@ const NOT_PROPOSED: Readonly<Record<string, string>> = {
   Repair: 'knowledge',
   // what was recorded, and what it says
   TestResult: 'a record',
-  TriedRepair: 'a record',
+  RepairTried: 'a record',
   CaseEvent: 'a record',
   ReadCode: 'a record',
   CodeObservations: 'a record',
@@ -145,7 +145,7 @@ test('the answers that propose steps are among them', () => {
 });
 
 test('a type that names a step without them is found: what is excused above would be', () => {
-  for (const name of ['BigStep', 'TestResult', 'TriedRepair', 'DominatedTest']) {
+  for (const name of ['BigStep', 'TestResult', 'RepairTried', 'DominatedTest']) {
     const found = findIn(
       exported.filter((one) => one.name === name),
       {},

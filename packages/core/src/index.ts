@@ -49,7 +49,7 @@ export { rangeOfProbability } from './distributions/rangeOfProbability.ts';
 
 // belief
 export type { Context, Facts } from './evidence/facts.ts';
-export type { FaultActive, Observation, TriedRepair, ResultEvidence, TestResult } from './evidence/observation.ts';
+export type { FaultActive, Observation, RepairTried, ResultEvidence, TestResult } from './evidence/observation.ts';
 export type { Belief, BeliefWarning, CauseRanking, RankedCause } from './belief/belief.ts';
 export { rankCauses } from './belief/rankCauses.ts';
 export { beliefOf } from './belief/beliefOf.ts';
@@ -121,7 +121,7 @@ export {
   whatWouldItTake,
   whatWouldItTakeInTurns,
   type BigStep,
-  type TakesOptions,
+  type WhatItTakesOptions,
   type WhatItTakes,
 } from './advice/whatWouldItTake.ts';
 export type { DecidingTests } from './advice/decidingTests.ts';

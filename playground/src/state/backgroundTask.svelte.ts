@@ -46,8 +46,8 @@ export function createBackgroundTask<Kind extends keyof Answers>(
     working = false;
     refused = why;
   }
-  function take({ kind: told, answer }: Answer): void {
-    if (told === kind) answers = [...answers, answer as Answers[Kind]];
+  function take({ kind: answered, answer }: Answer): void {
+    if (answered === kind) answers = [...answers, answer as Answers[Kind]];
   }
   function clear(): void {
     stop();

@@ -17,7 +17,7 @@ import type { Knowledge } from '../knowledge/knowledge.ts';
 /** What the open case would look like if some numbers were others. The case itself stays as it is. */
 export interface Trial {
   readonly changes: readonly ChangedNumber[];
-  /** As it would be; the case's own while nothing is changed. */
+  /** As it would be; those of the case while nothing is changed. */
   readonly ranking: readonly RankedCause[];
   readonly best: Advice['best'];
   /** What core refused, in its words; '' while all is well. */
@@ -31,12 +31,12 @@ export interface Trial {
   refresh(): void;
 }
 
-/** Starts with every number its own. A slider is followed by ranking and advice from beside the page: while one answer is being worked out,
+/** Starts with the numbers of the model. A slider is followed by ranking and advice from beside the page: while one answer is being worked out,
  * only the latest position waits. Called while a component is being made. */
 export function createTrial(knowledge: () => Knowledge, store: () => CaseStore): Trial {
   const asker = createAsker(knowledge().model);
   let changes = $state.raw<readonly ChangedNumber[]>([]);
-  let told = $state.raw<Answers['trial'] | null>(null);
+  let answered = $state.raw<Answers['trial'] | null>(null);
   let of: Session | undefined;
   let busy = false;
   let waits = false;
@@ -51,11 +51,11 @@ export function createTrial(knowledge: () => Knowledge, store: () => CaseStore):
       throw error;
     }
   });
-  const trial = $derived(changes.length === 0 ? null : told);
+  const trial = $derived(changes.length === 0 ? null : answered);
 
   function work(): void {
     const { state, session, circumstances } = store().now;
-    if (of !== session) told = null;
+    if (of !== session) answered = null;
     of = session;
     waits = busy;
     if (busy || changes.length === 0 || model.refused !== '') return;
@@ -65,7 +65,7 @@ export function createTrial(knowledge: () => Knowledge, store: () => CaseStore):
       changes,
       ({ kind, answer }) => {
         // until the best step is worked out anew, the one before stays
-        if (kind === 'trial' && of === session && changes.length > 0) told = { ...told, ...answer };
+        if (kind === 'trial' && of === session && changes.length > 0) answered = { ...answered, ...answer };
       },
       () => {
         busy = false;
@@ -75,7 +75,7 @@ export function createTrial(knowledge: () => Knowledge, store: () => CaseStore):
   }
   function change(all: readonly ChangedNumber[]): void {
     changes = all;
-    if (all.length === 0) told = null;
+    if (all.length === 0) answered = null;
     work();
   }
 

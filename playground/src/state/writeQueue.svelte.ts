@@ -36,7 +36,7 @@ export function createWriteQueue(): WriteQueue {
   let retry: ReturnType<typeof setTimeout> | undefined;
   let listening: (() => void)[] = [];
 
-  function tell(): void {
+  function update(): void {
     left = waiting.size + (working === null ? 0 : 1);
     if (left > 0 && trouble === null) return;
     for (const one of listening) one();
@@ -46,7 +46,7 @@ export function createWriteQueue(): WriteQueue {
   async function ask<T>(question: Promise<T>): Promise<T> {
     const timer = setTimeout(() => {
       trouble = 'silent';
-      tell();
+      update();
     }, PATIENCE);
     try {
       const answer = await question;
@@ -57,7 +57,7 @@ export function createWriteQueue(): WriteQueue {
       throw error;
     } finally {
       clearTimeout(timer);
-      tell();
+      update();
     }
   }
 
@@ -76,13 +76,13 @@ export function createWriteQueue(): WriteQueue {
         working = null;
         failed = trouble;
         if (!waiting.has(key)) waiting.set(key, write);
-        tell();
+        update();
         if (!(error instanceof DOMException)) throw error;
         retry = setTimeout(() => void work(), AGAIN);
         return;
       }
     }
-    tell();
+    update();
   }
 
   return {
@@ -95,12 +95,12 @@ export function createWriteQueue(): WriteQueue {
     isWaiting: (key) => waiting.has(key) || working === key,
     put(key, write) {
       waiting.set(key, write);
-      tell();
+      update();
       void work();
     },
     drop(key) {
       waiting.delete(key);
-      tell();
+      update();
     },
     ask,
     settled: () =>

@@ -1,16 +1,16 @@
-import { aheadWords } from './de/ahead.ts';
-import { cases } from './de/cases.ts';
-import { savingWords } from './de/saving.ts';
-import { doubtWords } from './de/doubt.ts';
-import { entryWords } from './de/entry.ts';
-import { help } from './de/help.ts';
-import { intakeWords } from './de/intake.ts';
-import { link } from './de/link.ts';
-import { numberWords } from './de/numbers.ts';
-import { offline } from './de/offline.ts';
-import { report } from './de/report.ts';
-import { shiftWords } from './de/shift.ts';
-import { stepsWords } from './de/steps.ts';
+import { aheadLabels } from './de/ahead.ts';
+import { casesLabels } from './de/cases.ts';
+import { savingLabels } from './de/saving.ts';
+import { doubtLabels } from './de/doubt.ts';
+import { entryLabels } from './de/entry.ts';
+import { helpLabels } from './de/help.ts';
+import { intakeLabels } from './de/intake.ts';
+import { linkLabels } from './de/link.ts';
+import { numberLabels } from './de/numbers.ts';
+import { offlineLabels } from './de/offline.ts';
+import { reportLabels } from './de/report.ts';
+import { shiftLabels } from './de/shift.ts';
+import { stepsLabels } from './de/steps.ts';
 import type { Labels } from './t.ts';
 
 /** Words of the screen in German. What is missing here does not compile. The names of causes, tests and repairs and the cautions belong to
@@ -52,15 +52,15 @@ export const germanLabels: Labels = {
     record: 'Eintragen, was schon getan ist',
   },
 
-  entry: entryWords,
+  entry: entryLabels,
 
-  ...stepsWords,
+  ...stepsLabels,
 
-  doubt: doubtWords,
+  doubt: doubtLabels,
 
-  numbers: numberWords,
+  numbers: numberLabels,
 
-  ahead: aheadWords,
+  ahead: aheadLabels,
 
   notes: {
     heading: 'Eingetragen',
@@ -85,21 +85,21 @@ export const germanLabels: Labels = {
     warnings: 'Hinweise zu diesen Ergebnissen',
   },
 
-  car: intakeWords,
+  car: intakeLabels,
 
-  ...shiftWords,
+  ...shiftLabels,
 
-  cases,
+  cases: casesLabels,
 
-  saving: savingWords,
+  saving: savingLabels,
 
-  link,
+  link: linkLabels,
 
-  help,
+  help: helpLabels,
 
-  offline,
+  offline: offlineLabels,
 
-  report,
+  report: reportLabels,
 
   replay: {
     label: 'Ablauf eines erfundenen Falls',

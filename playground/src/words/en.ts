@@ -1,16 +1,16 @@
-import { aheadWords } from './en/ahead.ts';
-import { cases } from './en/cases.ts';
-import { doubtWords } from './en/doubt.ts';
-import { entryWords } from './en/entry.ts';
-import { help } from './en/help.ts';
-import { savingWords } from './en/saving.ts';
-import { intakeWords } from './en/intake.ts';
-import { link } from './en/link.ts';
-import { numberWords } from './en/numbers.ts';
-import { offline } from './en/offline.ts';
-import { report } from './en/report.ts';
-import { stepsWords } from './en/steps.ts';
-import { shiftWords } from './en/shift.ts';
+import { aheadLabels } from './en/ahead.ts';
+import { casesLabels } from './en/cases.ts';
+import { doubtLabels } from './en/doubt.ts';
+import { entryLabels } from './en/entry.ts';
+import { helpLabels } from './en/help.ts';
+import { savingLabels } from './en/saving.ts';
+import { intakeLabels } from './en/intake.ts';
+import { linkLabels } from './en/link.ts';
+import { numberLabels } from './en/numbers.ts';
+import { offlineLabels } from './en/offline.ts';
+import { reportLabels } from './en/report.ts';
+import { stepsLabels } from './en/steps.ts';
+import { shiftLabels } from './en/shift.ts';
 
 /** Words of the screen, by place. Sentences about belief and advice come from `@faultodds/core/words`.
  * Notes for translators: functions receive finished phrases (a chance such as "31 %", a price such as "70 units"); order them freely. */
@@ -54,15 +54,15 @@ export const englishLabels = {
     record: 'Record what has already been done',
   },
 
-  entry: entryWords,
+  entry: entryLabels,
 
-  ...stepsWords,
+  ...stepsLabels,
 
-  doubt: doubtWords,
+  doubt: doubtLabels,
 
-  numbers: numberWords,
+  numbers: numberLabels,
 
-  ahead: aheadWords,
+  ahead: aheadLabels,
 
   notes: {
     heading: 'Recorded',
@@ -87,21 +87,21 @@ export const englishLabels = {
     warnings: 'Notes on these results',
   },
 
-  car: intakeWords,
+  car: intakeLabels,
 
-  ...shiftWords,
+  ...shiftLabels,
 
-  cases,
+  cases: casesLabels,
 
-  saving: savingWords,
+  saving: savingLabels,
 
-  link,
+  link: linkLabels,
 
-  help,
+  help: helpLabels,
 
-  offline,
+  offline: offlineLabels,
 
-  report,
+  report: reportLabels,
 
   replay: {
     label: 'Replay of an invented case',

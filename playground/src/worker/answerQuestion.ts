@@ -32,33 +32,33 @@ const CLOSE_ENOUGH = 0.02;
 export async function answerQuestion(
   compiled: CompiledModel,
   question: Question,
-  tell: (answer: Answer) => void,
+  reply: (answer: Answer) => void,
   pause: Pause,
 ): Promise<void> {
   const { facts } = question;
   switch (question.kind) {
     case 'conflict':
-      return tell({ kind: 'conflict', answer: evidenceConflict(compiled, facts) });
+      return reply({ kind: 'conflict', answer: evidenceConflict(compiled, facts) });
     case 'toAsk':
-      return tell({ kind: 'toAsk', answer: questionsToAsk(compiled, facts) });
+      return reply({ kind: 'toAsk', answer: questionsToAsk(compiled, facts) });
     case 'sensitivity':
-      return tell({ kind: 'sensitivity', answer: leaderSensitivity(compiled, facts) });
+      return reply({ kind: 'sensitivity', answer: leaderSensitivity(compiled, facts) });
     case 'ranking':
-      return tell({
+      return reply({
         kind: 'ranking',
         answer: await runInTurns(credibleRankingInTurns(compiled, facts, { draws: question.draws }), { pause }),
       });
     case 'advice': {
       const { circumstances, draws } = question;
       const advice = firmAdviceInTurns(compiled, facts, circumstances, { draws });
-      return tell({ kind: 'advice', answer: await runInTurns(advice, { pause }) });
+      return reply({ kind: 'advice', answer: await runInTurns(advice, { pause }) });
     }
     case 'trial': {
       const belief = beliefOf(compiled, facts);
       const { ranking } = belief;
-      tell({ kind: 'trial', answer: { ranking } });
+      reply({ kind: 'trial', answer: { ranking } });
       const { best } = advise(compiled, belief, question.circumstances);
-      return tell({ kind: 'trial', answer: { ranking, best } });
+      return reply({ kind: 'trial', answer: { ranking, best } });
     }
     case 'history': {
       // no facts with every moment: they would be half the square of the case
@@ -67,21 +67,21 @@ export async function answerQuestion(
         ranking,
         logProbabilityOfEvidence,
       }));
-      return tell({ kind: 'history', answer: moments });
+      return reply({ kind: 'history', answer: moments });
     }
     case 'pairs': {
       const pairs = compileModel(compiled.model, { atMost: 2 });
-      return tell({ kind: 'pairs', answer: rankCauses(pairs, facts).ranking });
+      return reply({ kind: 'pairs', answer: rankCauses(pairs, facts).ranking });
     }
-    case 'takes': {
+    case 'whatItTakes': {
       const { circumstances, step } = question;
-      const onImprove = (answer: WhatItTakes): void => tell({ kind: 'takes', answer });
+      const onImprove = (answer: WhatItTakes): void => reply({ kind: 'whatItTakes', answer });
       const belief = beliefOf(compiled, facts);
-      const takes = whatWouldItTakeInTurns(compiled, belief, circumstances, step, { onImprove });
-      return onImprove(await runInTurns(takes, { pause }));
+      const turns = whatWouldItTakeInTurns(compiled, belief, circumstances, step, { onImprove });
+      return onImprove(await runInTurns(turns, { pause }));
     }
     case 'plan':
-      return searchPlan(compiled, question, tell, pause);
+      return searchPlan(compiled, question, reply, pause);
   }
 }
 
@@ -91,15 +91,15 @@ type Pause = RunOptions<never>['pause'];
 async function searchPlan(
   compiled: CompiledModel,
   { facts, circumstances }: Question & { readonly kind: 'plan' },
-  tell: (answer: Answer) => void,
+  reply: (answer: Answer) => void,
   pause: Pause,
 ): Promise<void> {
   const problem = compileCaseProblem(compiled, beliefOf(compiled, facts), circumstances);
-  const onImprove = (progress: SolverProgress): void => tell({ kind: 'plan', answer: { progress } });
+  const onImprove = (progress: SolverProgress): void => reply({ kind: 'plan', answer: { progress } });
   const enough = new AbortController();
   const onMeanwhile = (solution: Solution): void => {
     const plan = writePlan(problem, solution, { depth: 4 });
-    tell({ kind: 'plan', answer: { progress: solution.progress, plan } });
+    reply({ kind: 'plan', answer: { progress: solution.progress, plan } });
     if (plan.certifiedGap <= CLOSE_ENOUGH) enough.abort();
   };
   const search = boundedSearch.inTurns(problem, { steps: PLAN_STEPS, onImprove, signal: enough.signal });

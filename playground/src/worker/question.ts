@@ -24,7 +24,12 @@ export type Question =
   | { readonly kind: 'advice'; readonly facts: Facts; readonly circumstances: Circumstances; readonly draws: number }
   | { readonly kind: 'trial'; readonly facts: Facts; readonly circumstances: Circumstances }
   | { readonly kind: 'plan'; readonly facts: Facts; readonly circumstances: Circumstances }
-  | { readonly kind: 'takes'; readonly facts: Facts; readonly circumstances: Circumstances; readonly step: BigStep };
+  | {
+      readonly kind: 'whatItTakes';
+      readonly facts: Facts;
+      readonly circumstances: Circumstances;
+      readonly step: BigStep;
+    };
 
 /** A search for a plan as it stands. */
 export interface PlanSoFar {
@@ -48,7 +53,7 @@ export interface Answers {
   readonly plan: PlanSoFar;
   /** Where the ranking stood after the intake facts and after each observation. */
   readonly history: readonly MomentRanking[];
-  readonly takes: WhatItTakes;
+  readonly whatItTakes: WhatItTakes;
 }
 
 /** An answer with its kind; a better one of the same kind takes its place. */
@@ -63,7 +68,7 @@ export interface ChangedNumber {
 }
 
 /** Kinds that are answered in turns: whoever works one out hears that it is no longer wanted. */
-export const kindsInTurns: ReadonlySet<Question['kind']> = new Set(['ranking', 'advice', 'plan', 'takes']);
+export const kindsInTurns: ReadonlySet<Question['kind']> = new Set(['ranking', 'advice', 'plan', 'whatItTakes']);
 
 /** What the page sends: the model once, then questions, each list in the order it is to be answered and in place of the one before; or that
  * no answer is wanted any more. */

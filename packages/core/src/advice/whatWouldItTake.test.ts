@@ -7,7 +7,7 @@ import { compileModel } from '../compiled/compileModel.ts';
 import { compileTableProblem } from '../problem/compileTableProblem.ts';
 import { decidingTests } from './decidingTests.ts';
 import { advise } from './advise.ts';
-import { whatWouldItTake, type BigStep, type TakesOptions, type WhatItTakes } from './whatWouldItTake.ts';
+import { whatWouldItTake, type BigStep, type WhatItTakesOptions, type WhatItTakes } from './whatWouldItTake.ts';
 
 const OPEN: BigStep = { kind: 'access', access: 'lid' };
 
@@ -35,7 +35,7 @@ function takes(
     observations?: readonly Observation[];
     openAccess?: readonly string[];
     step?: BigStep;
-    options?: TakesOptions;
+    options?: WhatItTakesOptions;
   } = {},
 ): WhatItTakes {
   const compiled = compileModel(smallModel(lidModel(inside, more.looks)));

@@ -47,7 +47,7 @@ export interface WhatItTakes {
 }
 
 /** How long to look for deciding tests, and whom to tell. Status and threshold take some fifty looks at all tests and are always found. */
-export interface TakesOptions {
+export interface WhatItTakesOptions {
   /** Sequences of tests looked at, at most. Default 4000. */
   readonly evaluations?: number;
   /** Looked at after every sequence, and after every test of one that is judged: ends the search with the best answer so far. */
@@ -78,7 +78,7 @@ export function whatWouldItTake(
   belief: Belief,
   circumstances: Circumstances,
   step: BigStep,
-  options: TakesOptions = {},
+  options: WhatItTakesOptions = {},
 ): WhatItTakes {
   return runToEnd(whatWouldItTakeInTurns(compiled, belief, circumstances, step, options));
 }
@@ -90,19 +90,19 @@ export function whatWouldItTakeInTurns(
   belief: Belief,
   circumstances: Circumstances,
   step: BigStep,
-  options: TakesOptions = {},
+  options: WhatItTakesOptions = {},
 ): Turns<WhatItTakes> {
   checkOptions(stepSchema, step, '/step');
   checkOptions(optionsSchema, options);
-  return takesTurns(compiled, belief, circumstances, step, options);
+  return turnsOf(compiled, belief, circumstances, step, options);
 }
 
-function* takesTurns(
+function* turnsOf(
   compiled: CompiledModel,
   belief: Belief,
   circumstances: Circumstances,
   step: BigStep,
-  options: TakesOptions,
+  options: WhatItTakesOptions,
 ): Turns<WhatItTakes> {
   const problem = compileCaseProblem(compiled, belief, circumstances);
   const { posterior, open } = problem.start;
@@ -163,15 +163,15 @@ function scopeOf(compiled: CompiledModel, problem: DecisionProblem, step: BigSte
     throw new EvidenceError([unknownId('repair', step.repair, repairModel.keys(), '/repair')]);
   }
   const bits = step.kind === 'access' ? accessBits(compiled, [step.access]) : 0;
-  const own = step.kind === 'access' ? compiled.accessBit.get(step.access)! : 0;
-  const isOwnRepair = problem.repairs.map(({ id }) =>
-    step.kind === 'repair' ? id === step.repair : (accessBits(compiled, repairModel.get(id)!.access) & own) !== 0,
+  const bit = step.kind === 'access' ? compiled.accessBit.get(step.access)! : 0;
+  const isRepairBehind = problem.repairs.map(({ id }) =>
+    step.kind === 'repair' ? id === step.repair : (accessBits(compiled, repairModel.get(id)!.access) & bit) !== 0,
   );
-  isOwnRepair.forEach((isOwn, index) => {
-    if (isOwn) for (const { cause } of problem.repairFacts.cures[index]!) cures[cause] = 1;
+  isRepairBehind.forEach((isBehind, index) => {
+    if (isBehind) for (const { cause } of problem.repairFacts.cures[index]!) cures[cause] = 1;
   });
   const belongs = (kind: 'test' | 'repair', index: number): boolean =>
-    kind === 'repair' ? isOwnRepair[index]! : (problem.testAccess[index]! & own) !== 0;
+    kind === 'repair' ? isRepairBehind[index]! : (problem.testAccess[index]! & bit) !== 0;
   return { belongs, cures, bits };
 }
 

@@ -6,7 +6,7 @@ import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
 import type { CaseEvent } from '../session/caseEvent.ts';
 import { loadCase } from './loadCase.ts';
-import { placeEvents } from './placeEvents.ts';
+import { matchEvents } from './matchEvents.ts';
 import { recordEvent } from '../session/recordEvent.ts';
 import { saveCase } from './saveCase.ts';
 import { startCase } from '../session/startCase.ts';
@@ -185,7 +185,7 @@ test('replaying looks at an event a fixed number of times, however many there ar
       outcome: 'hums',
     }));
     const document = { ...saved, events: [...remarks, ...results] };
-    const placed = placeEvents(compiled, startCase({ id: 'c', title: 't' }), document);
+    const placed = matchEvents(compiled, startCase({ id: 'c', title: 't' }), document);
     expect(placed.session.content.events).toHaveLength(2 * each);
     return count / each;
   };

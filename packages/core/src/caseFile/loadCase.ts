@@ -13,7 +13,7 @@ import { caseSchema } from '../session/caseSchema.ts';
 import { findUnsafeKeys } from './findUnsafeKeys.ts';
 import { findVersionProblems } from './findVersionProblems.ts';
 import { migrateCase } from './migrateCase.ts';
-import { placeEvents } from './placeEvents.ts';
+import { matchEvents } from './matchEvents.ts';
 import type { Session } from '../session/session.ts';
 import { startCase } from '../session/startCase.ts';
 
@@ -35,16 +35,16 @@ export function loadCase(compiled: CompiledModel, input: unknown): Session {
     const problems = problemsOfSchema(checked.error, newest);
     if (atLeastOne(problems)) throw new CaseError(problems);
   }
-  return place(compiled, checked.data as CaseDocument);
+  return openDocument(compiled, checked.data as CaseDocument);
 }
 
-function place(compiled: CompiledModel, document: CaseDocument): Session {
+function openDocument(compiled: CompiledModel, document: CaseDocument): Session {
   const { model } = compiled;
   const { id, title, demo, model: made } = document;
   const differs = made === undefined ? [] : findOtherModel(model, made);
   const facts = demo === undefined ? undefined : { ...demo, trueCause: causeToday(model, demo.trueCause) };
   const started = startCase(facts === undefined ? { id, title } : { id, title, demo: facts });
-  const { session, problems, damaged, notices } = placeEvents(compiled, started, document);
+  const { session, problems, damaged, notices } = matchEvents(compiled, started, document);
   const unknown = facts === undefined ? [] : findUnknownId('cause', facts.trueCause, model.causes, '/demo/trueCause');
   const all = [...unknown, ...problems];
   if (damaged && atLeastOne(all)) throw new CaseError(all);

@@ -19,12 +19,14 @@ export function saveCase({ model }: CompiledModel, session: Session): CaseDocume
     model: modelIdentity(model),
     ...(demo === undefined ? {} : { demo }),
     events,
-    ...(unplaced.length === 0 ? {} : { unplaced: unplaced.map((one) => ({ ...one, before: placeOf(one, events) })) }),
+    ...(unplaced.length === 0
+      ? {}
+      : { unplaced: unplaced.map((one) => ({ ...one, before: positionOf(one, events) })) }),
   };
 }
 
 /** Undo may have taken away what stood before it; it never comes after its own retraction. */
-function placeOf({ before, event }: UnplacedEvent, events: readonly CaseEvent[]): number {
+function positionOf({ before, event }: UnplacedEvent, events: readonly CaseEvent[]): number {
   const id = observationIdOf(event);
   const retracted = events.findIndex((one) => one.kind === 'observation-retracted' && one.id === id);
   return Math.min(before, retracted < 0 ? events.length : retracted);

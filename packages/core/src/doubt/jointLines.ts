@@ -78,7 +78,7 @@ function stateLines(compiled: CompiledModel, facts: Facts, joint: Float64Array):
     const states = mechanism.states.map((state) => state.id);
     const table = posteriors.get(mechanism.id)!;
     const shared = model.causes.map((cause) => cause.states[mechanism.id] === undefined);
-    const own = model.causes.flatMap((cause, c) => {
+    const ofCauses = model.causes.flatMap((cause, c) => {
       const row = cause.states[mechanism.id];
       if (row === undefined || joint[c] === 0) return [];
       return rowLines(row, states, `/causes/${c}/states/${mechanism.id}/p`, joint, (at) => at === c, table);
@@ -91,7 +91,7 @@ function stateLines(compiled: CompiledModel, facts: Facts, joint: Float64Array):
       (at) => shared[at]!,
       table,
     );
-    return [...own, ...background];
+    return [...ofCauses, ...background];
   });
 }
 

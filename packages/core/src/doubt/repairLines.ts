@@ -1,6 +1,6 @@
 import { evidencePartOf } from '../evidence/evidencePart.ts';
 import type { Facts } from '../evidence/facts.ts';
-import type { Observation, TriedRepair } from '../evidence/observation.ts';
+import type { Observation, RepairTried } from '../evidence/observation.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { Quantity } from '../model/quantity.ts';
 import { jointGivenFacts } from './jointGivenFacts.ts';
@@ -10,7 +10,7 @@ import type { JointLines } from './linearFunction.ts';
  * chances, several repairs multiply that of the fault that goes by itself: these are left out. A repair that asks the question of a test is
  * on record as a run of that test. */
 export function repairLines(compiled: CompiledModel, facts: Facts): JointLines[] {
-  const attempts = facts.observations.filter((one): one is TriedRepair => isAttempt(compiled, one));
+  const attempts = facts.observations.filter((one): one is RepairTried => isAttempt(compiled, one));
   return attempts.flatMap((attempt) => {
     const isOnlyOne = attempts.filter(({ repair }) => repair === attempt.repair).length === 1;
     return isOnlyOne ? linesOfAttempt(compiled, facts, attempt, attempts.length === 1) : [];
@@ -21,7 +21,7 @@ function isAttempt(compiled: CompiledModel, observation: Observation): boolean {
   return observation.kind === 'repair-tried' && evidencePartOf(compiled, observation)?.kind === 'repair';
 }
 
-function linesOfAttempt(compiled: CompiledModel, facts: Facts, attempt: TriedRepair, isAlone: boolean): JointLines[] {
+function linesOfAttempt(compiled: CompiledModel, facts: Facts, attempt: RepairTried, isAlone: boolean): JointLines[] {
   const { model, causeIndex } = compiled;
   const at = model.repairs.findIndex(({ id }) => id === attempt.repair);
   const cures = new Map(compiled.cures[at]!.map(({ cause, success }) => [cause, success]));

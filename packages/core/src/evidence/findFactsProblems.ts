@@ -35,14 +35,17 @@ function findTwins(observations: readonly unknown[]): Problem[] {
 function observationProblems(observation: unknown, path: readonly PropertyKey[]): Problem[] {
   if (!isRecord(observation)) return [wrong(path, observation, 'object')];
   const { kind, id, note } = observation;
-  const own = [...needString(id, [...path, 'id']), ...(note === undefined ? [] : needString(note, [...path, 'note']))];
+  const common = [
+    ...needString(id, [...path, 'id']),
+    ...(note === undefined ? [] : needString(note, [...path, 'note'])),
+  ];
   if (kind === 'repair-tried') {
     const { repair, cured } = observation;
-    const told = typeof cured === 'boolean' ? [] : [wrong([...path, 'cured'], cured, 'cured')];
-    return [...own, ...needString(repair, [...path, 'repair']), ...told];
+    const ofCured = typeof cured === 'boolean' ? [] : [wrong([...path, 'cured'], cured, 'cured')];
+    return [...common, ...needString(repair, [...path, 'repair']), ...ofCured];
   }
-  if (kind === 'result') return [...own, ...resultProblems(observation, path)];
-  return [wrong([...path, 'kind'], kind, 'kind'), ...own];
+  if (kind === 'result') return [...common, ...resultProblems(observation, path)];
+  return [wrong([...path, 'kind'], kind, 'kind'), ...common];
 }
 
 function resultProblems(result: Readonly<Record<string, unknown>>, path: readonly PropertyKey[]): Problem[] {

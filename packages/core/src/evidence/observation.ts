@@ -25,8 +25,8 @@ export interface TestResult extends ResultEvidence {
   readonly faultActive?: FaultActive;
 }
 
-/** A repair that was carried out and checked. */
-export interface TriedRepair {
+/** A repair that was carried out and checked. Changes no access: what was opened for it was paid and closed with it. */
+export interface RepairTried {
   readonly kind: 'repair-tried';
   /** Unique within the case. */
   readonly id: string;
@@ -36,4 +36,4 @@ export interface TriedRepair {
 }
 
 /** Everything that can be seen or done and then speaks for or against causes. */
-export type Observation = TestResult | TriedRepair;
+export type Observation = TestResult | RepairTried;

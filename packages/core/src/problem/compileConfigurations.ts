@@ -71,17 +71,17 @@ export function compileConfigurations(
     return (of) => same[indexIn(variables, of)]!;
   };
   const rowsOf = tests.map(({ table }) => rowOf(table));
-  const told = new Map<string, { cause: number; rows: Int32Array; weight: number }>();
+  const distinct = new Map<string, { cause: number; rows: Int32Array; weight: number }>();
   found.sort((a, b) => b.weight - a.weight);
   for (const { cause, states: of, weight } of found.slice(0, COMPARED)) {
     if (weight <= 0) break;
     const rows = Int32Array.from(rowsOf, (row) => row(of));
     const key = `${cause}:${rows.join()}`;
-    const already = told.get(key);
-    if (already === undefined) told.set(key, { cause, rows, weight });
+    const already = distinct.get(key);
+    if (already === undefined) distinct.set(key, { cause, rows, weight });
     else already.weight += weight;
   }
-  const kept = [...told.values()].sort((a, b) => b.weight - a.weight).slice(0, KEPT);
+  const kept = [...distinct.values()].sort((a, b) => b.weight - a.weight).slice(0, KEPT);
 
   const likelihoodsOf = (test: number): Float64Array => {
     const { table, states: outcomes } = tests[test]!.table;

@@ -8,17 +8,17 @@ import type { Reading } from './reading.ts';
  * @param path JSON Pointer of the reading, `''` when it stands alone. */
 export function findEngineProblems({ cylinders, suspect }: Engine, reading: Reading, path = ''): Problem[] {
   if (reading.kind !== 'per-cylinder' && reading.kind !== 'counts') return [];
-  const places: (readonly [string, object])[] =
+  const parts: (readonly [string, object])[] =
     reading.kind === 'counts'
       ? [['/counts', reading.counts]]
       : [
           ['/values', reading.values],
           ['/temperatures/values', reading.temperatures?.values ?? {}],
         ];
-  const beyond = places.flatMap(([place, byCylinder]) =>
+  const beyond = parts.flatMap(([part, byCylinder]) =>
     Object.keys(byCylinder)
       .filter((cylinder) => Number(cylinder) > cylinders)
-      .map((cylinder) => problemFor('cylinder-unknown', `${path}${place}/${cylinder}`, { cylinder, cylinders })),
+      .map((cylinder) => problemFor('cylinder-unknown', `${path}${part}/${cylinder}`, { cylinder, cylinders })),
   );
   if (reading.suspect === suspect) return beyond;
   return [problemFor('suspect-differs', `${path}/suspect`, { read: reading.suspect, suspect }), ...beyond];

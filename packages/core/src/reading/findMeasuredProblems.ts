@@ -106,7 +106,7 @@ function pairProblems(
     return [problemFor('reference-zero', `${path}/reference`, {})];
   }
   if (isLoss && value > reference) {
-    return [problemFor('reading-implausible/gauges', `${path}/value`, { held: value, fed: reference, unit })];
+    return [problemFor('reading-implausible/gauges', `${path}/value`, { pressure: value, supply: reference, unit })];
   }
   return [];
 }

@@ -44,16 +44,16 @@ function logPatterns(
   const healthy = ratePerFiring(rates.healthy);
   const fault = ratePerFiring(rates.fault);
   const scattered = ratePerFiring(rates.scattered);
-  const own = counts[suspect] ?? 0;
+  const suspectCount = counts[suspect] ?? 0;
   const others = Object.entries(counts).flatMap(([cylinder, count]) => (Number(cylinder) === suspect ? [] : [count]));
   const othersHealthy = others.reduce((sum, count) => sum + log(healthy, count), 0);
   const oneOther = logMean(others.map((count) => log(fault, count) - log(healthy, count)));
   return {
-    suspectOnly: log(fault, own) + othersHealthy,
-    suspectAndOne: log(fault, own) + othersHealthy + oneOther,
-    all: [own, ...others].reduce((sum, count) => sum + log(scattered, count), 0),
-    none: log(healthy, own) + othersHealthy,
-    elsewhere: log(healthy, own) + othersHealthy + oneOther,
+    suspectOnly: log(fault, suspectCount) + othersHealthy,
+    suspectAndOne: log(fault, suspectCount) + othersHealthy + oneOther,
+    all: [suspectCount, ...others].reduce((sum, count) => sum + log(scattered, count), 0),
+    none: log(healthy, suspectCount) + othersHealthy,
+    elsewhere: log(healthy, suspectCount) + othersHealthy + oneOther,
   };
 }
 

@@ -1,4 +1,4 @@
-import type { FaultActive, ResultEvidence } from '../evidence/observation.ts';
+import type { FaultActive, ResultEvidence, RepairTried } from '../evidence/observation.ts';
 import type { Prices } from '../cost/circumstances.ts';
 import type { Engine } from '../reading/engine.ts';
 
@@ -30,16 +30,6 @@ export interface ResultRecorded extends ResultEvidence {
   readonly test: string;
   /** Default `yes`. */
   readonly faultActive?: FaultActive;
-}
-
-/** A repair was carried out and checked. Changes no access: what was opened for it was paid and closed with it. */
-interface RepairTried {
-  readonly kind: 'repair-tried';
-  /** Unique among all observations the case ever had, retracted ones included. */
-  readonly id: string;
-  readonly repair: string;
-  readonly cured: boolean;
-  readonly note?: string;
 }
 
 /** A result or a tried repair is taken back, as if it had never been recorded. */

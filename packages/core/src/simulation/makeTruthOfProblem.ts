@@ -14,13 +14,13 @@ export function makeTruthOfProblem(problem: DecisionProblem, id = 'as-believed')
       return {
         cause,
         outcome: (test, evidence, uniform) => {
-          // the same results as this problem's own set: the one that is believed may differ in its numbers
-          const own = evidence.results.reduce(
+          // the same results as evidence of this problem: that of the believed one may have other numbers
+          const here = evidence.results.reduce(
             (set, seen) => problem.evidenceAfter(set, seen.test, seen.outcome),
             start.evidence,
           );
           const { length } = tests[test]!.outcomes;
-          return drawIndex(problem.outcomeTable(own, test), uniform, cause * length, length);
+          return drawIndex(problem.outcomeTable(here, test), uniform, cause * length, length);
         },
       };
     },

@@ -98,7 +98,7 @@ export function* searchInTurns(
   });
   const policy: Policy = (state) => actionOf(nodes.get(state.key) ?? { plan: upperPlan(state) });
   const solution = (): Solution => ({ solver: 'bounded-search', policy, progress: progress() });
-  let told = Infinity;
+  let reportedGap = Infinity;
   let shown = 1;
   while (walked < steps && signal?.aborted !== true && root.upper - root.lower > SAME * root.upper) {
     if (walked === QUICK_STEPS && strongerBound !== undefined && lowerBound === undefined) {
@@ -124,8 +124,8 @@ export function* searchInTurns(
       }
     }
     for (const above of path.reverse()) update(above);
-    if (onImprove !== undefined && certifiedGap(root.lower, root.upper) < told - 1e-4) {
-      told = certifiedGap(root.lower, root.upper);
+    if (onImprove !== undefined && certifiedGap(root.lower, root.upper) < reportedGap - 1e-4) {
+      reportedGap = certifiedGap(root.lower, root.upper);
       onImprove(progress());
     }
     const isShown = walked >= shown && walked < steps;

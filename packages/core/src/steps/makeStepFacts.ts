@@ -15,7 +15,7 @@ import type { StepFacts } from './stepFacts.ts';
 export function makeStepFacts(compiled: CompiledModel, tariff: Tariff): (step: Step, open: number) => StepFacts {
   const { model } = compiled;
   const gravest = hazards.flatMap((hazard) => model.cautions.filter((one) => one.hazard === hazard));
-  const place = new Map(gravest.map(({ id }, at) => [id, at]));
+  const rank = new Map(gravest.map(({ id }, at) => [id, at]));
   const stays = new Set(model.cautions.flatMap(({ id, staysWhileOpen }) => (staysWhileOpen === true ? [id] : [])));
   const over = (bits: number): typeof model.access => model.access.filter((_, at) => (bits & (1 << at)) !== 0);
   // access without work of its own ("no dismantling") is nothing to open
@@ -24,10 +24,16 @@ export function makeStepFacts(compiled: CompiledModel, tariff: Tariff): (step: S
     0,
   );
 
-  const facts = (cost: Cost, own: readonly string[], needed: number, closing: number, open: number): StepFacts => {
+  const facts = (
+    cost: Cost,
+    stepCautions: readonly string[],
+    needed: number,
+    closing: number,
+    open: number,
+  ): StepFacts => {
     const opening = needed & ~open;
     const cautions = new Set([
-      ...own,
+      ...stepCautions,
       ...over(opening).flatMap((access) => access.cautions),
       ...over(needed & open).flatMap((access) => access.cautions.filter((id) => stays.has(id))),
       ...over(closing).flatMap((access) => access.cautionsClosing),
@@ -37,7 +43,7 @@ export function makeStepFacts(compiled: CompiledModel, tariff: Tariff): (step: S
       minutes: cost.minutes,
       accessToOpen: accessIds(compiled, opening & work),
       accessToClose: accessIds(compiled, closing & work).toReversed(),
-      cautions: [...cautions].sort((a, b) => place.get(a)! - place.get(b)!),
+      cautions: [...cautions].sort((a, b) => rank.get(a)! - rank.get(b)!),
     };
   };
 
@@ -65,10 +71,10 @@ export function makeStepFacts(compiled: CompiledModel, tariff: Tariff): (step: S
       }
       case 'close-access': {
         const bit = accessBits(compiled, [step.access]);
-        const own = compiled.accessBit.get(step.access)!;
+        const target = compiled.accessBit.get(step.access)!;
         // what stands on it is closed before it
         const closing = model.access.reduce(
-          (bits, _, at) => ((compiled.accessClosure[at]! & own) === 0 ? bits : bits | (1 << at)),
+          (bits, _, at) => ((compiled.accessClosure[at]! & target) === 0 ? bits : bits | (1 << at)),
           0,
         );
         return facts(tariff.closing(closing & open), [], bit & open, closing & open, open);

@@ -17,7 +17,7 @@ const tiny = 1e-250;
  * Sets `now.doubtful` when a positive number was lost to underflow below some message: then ask `eliminateTo` instead.
  * Allocates nothing, except where findings contradict each other beyond the range of doubles. */
 export function collectEvidence(propagation: Propagation): void {
-  const { compiled, held, stale, now, logs } = propagation;
+  const { compiled, findingsBelow, stale, now, logs } = propagation;
   takeFindings(propagation);
   if (now.collectedIn === now.round) return;
   markActive(propagation);
@@ -27,7 +27,7 @@ export function collectEvidence(propagation: Propagation): void {
     now.doubtful = false;
   }
   for (let c = compiled.tree.count - 1; c >= 0; c -= 1) {
-    if (stale[c]! < 2 || held[c] === 0) continue;
+    if (stale[c]! < 2 || findingsBelow[c] === 0) continue;
     collectClique(propagation, c);
     stale[c] = 1;
   }
@@ -36,7 +36,8 @@ export function collectEvidence(propagation: Propagation): void {
 }
 
 function collectClique(propagation: Propagation, c: number): void {
-  const { compiled, held, collected, ratios, logs, scalar, least, sliced, soft, softLogs, weights } = propagation;
+  const { compiled, findingsBelow, collected, ratios, logs, scalar, least, sliced, soft, softLogs, weights } =
+    propagation;
   const { tree, loops, prior, tableAt, separatorAt, cardinalities, marginAt } = compiled;
   const { n, a, b } = sliced;
   const { count } = tree;
@@ -49,7 +50,7 @@ function collectClique(propagation: Propagation, c: number): void {
   let log = 0;
   let reach = 1;
   for (let d = firstChild; d < endChild; d += 1) {
-    if (held[d] === 0) continue;
+    if (findingsBelow[d] === 0) continue;
     log += logs[d]!;
     if (scalar[d] === 1) continue;
     reach *= least[d]!;
@@ -71,7 +72,7 @@ function collectClique(propagation: Propagation, c: number): void {
     source = collected;
   } else {
     for (let d = firstChild; d < endChild; d += 1) {
-      if (held[d] === 0 || scalar[d] === 1) continue;
+      if (findingsBelow[d] === 0 || scalar[d] === 1) continue;
       const nest = count + d;
       const at = table + sliced.offsetA[nest]!;
       const from = separatorAt[d]! - firstSeparator + sliced.offsetB[nest]!;
@@ -105,10 +106,10 @@ function collectClique(propagation: Propagation, c: number): void {
 /** P(evidence) from a separator below the root whose belief is wanted anyway, which saves a walk over the root's table. Returns false when
  * there is none. */
 function totalByChild(propagation: Propagation, source: Float64Array): boolean {
-  const { compiled, held, live, beliefs, logs, now } = propagation;
+  const { compiled, findingsBelow, activeShared, beliefs, logs, now } = propagation;
   const { tree, tableAt, separatorAt } = compiled;
   for (let d = 1; d < tree.firstChild[1]!; d += 1) {
-    if (held[d] === now.findings || live[d] === 0) continue;
+    if (findingsBelow[d] === now.findings || activeShared[d] === 0) continue;
     const size = separatorAt[d + 1]! - separatorAt[d]!;
     sumNest(propagation, tree.count + d, source, tableAt[0]!, beliefs, 0, size);
     let sum = 0;
@@ -122,12 +123,12 @@ function totalByChild(propagation: Propagation, source: Float64Array): boolean {
 
 /** Turns the sum over a clique into the message's ratio to the prior; adds the logarithm taken out to `logs[c]`. */
 function messageUpwards(propagation: Propagation, c: number): void {
-  const { compiled, collected, ratios, scalar, least, live, logs } = propagation;
+  const { compiled, collected, ratios, scalar, least, activeShared, logs } = propagation;
   const { prior, inverse, separatorAt } = compiled;
   const separator = separatorAt[c]!;
   const end = separatorAt[c + 1]!;
   const shift = separatorAt[0]!;
-  scalar[c] = live[c] === 0 ? 1 : 0;
+  scalar[c] = activeShared[c] === 0 ? 1 : 0;
   if (scalar[c] === 1) {
     // nothing in the separator depends on the evidence: the ratio is the same everywhere
     let sum = 0;

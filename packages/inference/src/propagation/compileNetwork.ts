@@ -99,12 +99,12 @@ export function compileTree(network: Network, options: CompileNetworkOptions, ea
   // prior marginals: as if every variable were open to evidence, but there is none
   const workspace = createPropagation(compiled);
   workspace.active.fill(1);
-  workspace.own.fill(1);
+  workspace.activeHere.fill(1);
   distributeEvidence(workspace, 0, count);
   readMarginals(workspace, 0, n);
   compiled.priorMarginals.set(workspace.marginals);
   workspace.active.fill(0);
-  workspace.own.fill(0);
+  workspace.activeHere.fill(0);
   workspace.stale.fill(3);
   compiled.shared.propagation = workspace;
   return compiled;

@@ -10,7 +10,8 @@ import { sumNest } from './sumNest.ts';
  * collected table already is the answer, and nothing where neither the clique nor the message to it has changed. Evidence has been
  * collected. Allocates nothing. */
 export function distributeEvidence(propagation: Propagation, from: number, end: number): void {
-  const { compiled, held, sliced, live, own, collectedFrom, separatorFrom, madeIn, now } = propagation;
+  const { compiled, findingsBelow, sliced, activeShared, activeHere, collectedFrom, separatorFrom, madeIn, now } =
+    propagation;
   const { collected, beliefs, downRatio, summaries, changedIn, stale } = propagation;
   const { tree, loops, prior, inverse, tableAt, separatorAt, summaryAt } = compiled;
   const { firstChild, parent } = tree;
@@ -21,10 +22,10 @@ export function distributeEvidence(propagation: Propagation, from: number, end: 
     const current = !anew && (c === 0 || changedIn[parent[c]!]! <= madeIn[c]!);
     madeIn[c] = round;
     if (current) continue;
-    const holds = held[c]!;
+    const holds = findingsBelow[c]!;
     const separator = separatorAt[c]!;
     const size = separatorAt[c + 1]! - separator;
-    const weigh = findings > holds && live[c]! > 0;
+    const weigh = findings > holds && activeShared[c]! > 0;
     const message = c === now.summed ? beliefs : downRatio;
     if (weigh && c !== now.summed) {
       const p = parent[c]!;
@@ -35,7 +36,7 @@ export function distributeEvidence(propagation: Propagation, from: number, end: 
     changedIn[c] = round;
     separatorFrom[c] = holds > 0 ? 1 : 0;
     if (c === 0) continue;
-    const summarise = own[c]! > 0 && loops.summarised[c] === 1;
+    const summarise = activeHere[c]! > 0 && loops.summarised[c] === 1;
     if (!summarise && !weigh) continue;
     const isLeaf = compiled.each < 0 && firstChild[c] === firstChild[c + 1];
     refreshNest(propagation, c);

@@ -3,7 +3,7 @@ import type { Propagation } from './propagation.ts';
 /** Marks the variables that the findings can change and that are not observed themselves. All others are independent of the evidence, so
  * that their prior stands. Allocates nothing. */
 export function markActive(propagation: Propagation): void {
-  const { compiled, states, soft, active, live, own, reached, stale, now } = propagation;
+  const { compiled, states, soft, active, activeShared, activeHere, reached, stale, now } = propagation;
   if (now.activeIn === now.pattern) return;
   now.activeIn = now.pattern;
   const { reach, tree, loops } = compiled;
@@ -22,8 +22,8 @@ export function markActive(propagation: Propagation): void {
     for (let k = tree.cliqueStart[v]!, end = tree.cliqueStart[v + 1]!; k < end; k += 1) {
       const c = tree.cliquesOf[k]!;
       stale[c]! |= 1;
-      if (c !== tree.home[v]) live[c]! += change;
-      else if (loops.source[v]! < 0) own[c]! += change;
+      if (c !== tree.home[v]) activeShared[c]! += change;
+      else if (loops.source[v]! < 0) activeHere[c]! += change;
     }
   }
 }

@@ -7,7 +7,7 @@ import type { Propagation } from './propagation.ts';
  * @returns the logarithm taken out, and whether no positive entry (or earlier message) was lost. Sets `now.doubtful` for a message
  * that had already lost one. */
 export function multiplyInLogs(propagation: Propagation, c: number): { log: number; whole: boolean } {
-  const { compiled, held, scalar, least, collected, ratios, states, soft, weights, now } = propagation;
+  const { compiled, findingsBelow, scalar, least, collected, ratios, states, soft, weights, now } = propagation;
   const { tree, prior, tableAt, separatorAt, marginAt } = compiled;
   const membersOf = (clique: number, skipped: number): number[] => [
     ...tree.members.subarray(tree.start[clique]! + skipped, tree.start[clique + 1]!),
@@ -16,7 +16,7 @@ export function multiplyInLogs(propagation: Propagation, c: number): { log: numb
   const variables = membersOf(c, 0);
   const factors: Factor[] = [{ variables, values: prior.subarray(at, at + tree.sizes[c]!) }];
   for (let d = tree.firstChild[c]!; d < tree.firstChild[c + 1]!; d += 1) {
-    if (held[d] === 0 || scalar[d] === 1) continue;
+    if (findingsBelow[d] === 0 || scalar[d] === 1) continue;
     if (least[d] === 0) now.doubtful = true;
     const from = separatorAt[d]! - separatorAt[0]!;
     const values = ratios.subarray(from, from + tree.separatorSizes[d]!);

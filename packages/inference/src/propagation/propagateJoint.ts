@@ -3,7 +3,7 @@ import type { Propagation } from './propagation.ts';
 /** As `propagate`, for a tree that is one small joint table, and findings without likelihoods. Takes the entries that agree with the
  * findings, then sums one variable out after the other, slowest first; each leaves its marginal behind. Allocates nothing. */
 export function propagateJoint(propagation: Propagation): boolean {
-  const { compiled, states, places, beliefs, marginals, stale, logEvidence, now } = propagation;
+  const { compiled, states, matchingEntries, beliefs, marginals, stale, logEvidence, now } = propagation;
   const { cardinalities, prior, marginAt } = compiled;
   const { members } = compiled.tree;
   // what `propagateTo` and likelihoods find is about other findings
@@ -19,13 +19,13 @@ export function propagateJoint(propagation: Propagation): boolean {
     if (state >= 0) first += state * stride;
     else {
       const end = size * count;
-      for (let to = size, from = 0; to < end; to += 1, from += 1) places[to] = places[from]! + stride;
+      for (let to = size, from = 0; to < end; to += 1, from += 1) matchingEntries[to] = matchingEntries[from]! + stride;
       size = end;
     }
     stride *= count;
   }
   let total = 0;
-  for (let k = 0; k < size; k += 1) total += beliefs[k] = prior[first + places[k]!]!;
+  for (let k = 0; k < size; k += 1) total += beliefs[k] = prior[first + matchingEntries[k]!]!;
   logEvidence[0] = size === stride ? 0 : Math.log(total);
   if (total === 0) return false;
   for (let k = 0; k < members.length; k += 1) {

@@ -15,7 +15,7 @@ export interface Propagation {
   /** The findings that the tables are about: the state; -1 for none, -2 for the likelihood, -3 for one that has changed since. */
   readonly taken: Int32Array;
   /** Number of findings whose home is in the subtree of each clique. */
-  readonly held: Int32Array;
+  readonly findingsBelow: Int32Array;
   /** What of a clique is out of date: 2, what is collected; 1, the belief; 3, both. */
   readonly stale: Uint8Array;
   /** Tables collected from below, and separators' messages upwards: laid out like the prior. */
@@ -46,8 +46,8 @@ export interface Propagation {
   /** 1 for variables that are unobserved and that the findings can change. */
   readonly active: Uint8Array;
   /** How many of them are shared with the parent of each clique; and how many have their marginal read from that clique. */
-  readonly live: Int32Array;
-  readonly own: Int32Array;
+  readonly activeShared: Int32Array;
+  readonly activeHere: Int32Array;
   /** The active ones as a bit set, observed ones included. */
   readonly reached: Int32Array;
   readonly sliced: SlicedLoops;
@@ -60,7 +60,7 @@ export interface Propagation {
   /** Round in which a variable's marginal was last read. */
   readonly readIn: Float64Array;
   /** Room for the places of the joint table's entries that agree with the findings (see `propagateJoint`). */
-  readonly places: Int32Array;
+  readonly matchingEntries: Int32Array;
   /** `round` changes with every change of evidence, `pattern` when other variables are observed than before; `collectedIn` and `activeIn`
    * say in which of them that was last done; `summed`: the child of the root whose separator was summed when collecting; `doubtful`:
    * numbers became so small when collecting that some may have been lost. */
@@ -86,7 +86,7 @@ export function createPropagation(compiled: CalibratedTree): Propagation {
     weights: new Float64Array(marginAt[n]!),
     softLogs: new Float64Array(n),
     taken: new Int32Array(n).fill(-1),
-    held: new Int32Array(tree.count),
+    findingsBelow: new Int32Array(tree.count),
     stale: new Uint8Array(tree.count).fill(3),
     collected: new Float64Array(prior.length),
     beliefs: new Float64Array(prior.length),
@@ -101,8 +101,8 @@ export function createPropagation(compiled: CalibratedTree): Propagation {
     collectedFrom: new Uint8Array(tree.count),
     separatorFrom: new Uint8Array(tree.count),
     active: new Uint8Array(n),
-    live: new Int32Array(tree.count),
-    own: new Int32Array(tree.count),
+    activeShared: new Int32Array(tree.count),
+    activeHere: new Int32Array(tree.count),
     reached: new Int32Array((n + 31) >>> 5),
     sliced: createSlicedLoops(loops),
     slicedIn: new Float64Array(loops.owner.length).fill(-1),
@@ -110,7 +110,7 @@ export function createPropagation(compiled: CalibratedTree): Propagation {
     madeIn: new Float64Array(tree.count),
     changedIn: new Float64Array(tree.count),
     readIn: new Float64Array(n),
-    places: new Int32Array(compiled.isJoint ? prior.length : 0),
+    matchingEntries: new Int32Array(compiled.isJoint ? prior.length : 0),
     now: { doubtful: false, findings: 0, round: 1, collectedIn: 0, pattern: 1, activeIn: 0, summed: -1 },
   };
 }

@@ -3,7 +3,7 @@ import type { Propagation } from './propagation.ts';
 /** Takes up the findings that changed since it was last done: marks what they touch as out of date. A finding that was changed and changed
  * back touches nothing. Allocates nothing. */
 export function takeFindings(propagation: Propagation): void {
-  const { compiled, states, soft, taken, held, collectedFrom, stale, seenIn, now } = propagation;
+  const { compiled, states, soft, taken, findingsBelow, collectedFrom, stale, seenIn, now } = propagation;
   const { cliqueStart, cliquesOf, home, parent } = compiled.tree;
   for (let v = 0; v < states.length; v += 1) {
     const before = taken[v]!;
@@ -22,7 +22,7 @@ export function takeFindings(propagation: Propagation): void {
     now.findings += change;
     for (let c = home[v]!; c >= 0; c = parent[c]!) {
       stale[c] = 3;
-      held[c]! += change;
+      findingsBelow[c]! += change;
       collectedFrom[c] = 0;
     }
   }

@@ -21,12 +21,12 @@ export function makePosteriorSampler(
   setEvidence(propagation, readEvidence(compiled.network, evidence));
   collectEvidence(propagation);
   if (propagation.logEvidence[0] === -Infinity) throw impossibleEvidence();
-  const { held, collectedFrom, states: observed } = propagation;
+  const { findingsBelow, collectedFrom, states: observed } = propagation;
   return (random) => {
     const states = observed.slice();
     for (let c = 0; c < tree.count; c += 1) {
       const block = tree.separatorSizes[c]!;
-      const table = held[c]! > 0 && collectedFrom[c] === 1 ? propagation.collected : compiled.prior;
+      const table = findingsBelow[c]! > 0 && collectedFrom[c] === 1 ? propagation.collected : compiled.prior;
       const first = tree.start[c]!;
       const middle = first + tree.residuals[c]!;
       let shared = 0;

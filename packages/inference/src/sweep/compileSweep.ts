@@ -42,6 +42,6 @@ export function compileSweep(network: Network, options: CompileSweepOptions): Co
     likelihoods: new WeakMap(),
     targets: new WeakMap(),
     start: initialSweepState(families, root, cardinalities),
-    held: { entries: 0, limit: (options.memoryLimitBytes ?? 1 << 26) / 8 },
+    cache: { entries: 0, limit: (options.memoryLimitBytes ?? 1 << 26) / 8 },
   };
 }

@@ -10,7 +10,7 @@ export function evidenceOfState(sweep: CompiledSweep, state: SweepState): StateE
     if (component === null || !component.isObserved) continue;
     const fresh = component.solution === null;
     const { joint, logTotal } = solveComponent(component, sweep.cardinalities);
-    if (fresh) sweep.held.entries += 2 * (joint?.length ?? 1024);
+    if (fresh) sweep.cache.entries += 2 * (joint?.length ?? 1024);
     for (let r = 0; r < logEvidence.length; r += 1) logEvidence[r]! += logTotal[component.classOf[r]!]!;
   }
   state.evidence = { logEvidence, someImpossible: logEvidence.some((log) => log === -Infinity) };

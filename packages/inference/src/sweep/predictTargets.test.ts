@@ -150,12 +150,12 @@ describe('an answer', () => {
   test('and all that was derived for it is counted in numbers held', () => {
     const sweep = small();
     const asked = after(sweep, [likelihood(['y'], 0, 1)]);
-    expect(sweep.held.entries).toBe(0);
+    expect(sweep.cache.entries).toBe(0);
     asked.ask(ofX);
     // 3 * 2 of the answer, 2 classes * 2 states of the parent's distribution
-    expect(sweep.held.entries).toBe(6 + 4);
+    expect(sweep.cache.entries).toBe(6 + 4);
     asked.ask(ofX);
-    expect(sweep.held.entries).toBe(10);
+    expect(sweep.cache.entries).toBe(10);
   });
 });
 

@@ -62,7 +62,7 @@ export function predictTargets(
   for (const one of pending) {
     const answer = contract(sweep, one);
     one.owner.answers.set(one.target, answer);
-    sweep.held.entries += answer.length;
+    sweep.cache.entries += answer.length;
   }
   return owners.map(({ owner, target }) => owner.answers.get(target)!);
 }
@@ -108,7 +108,7 @@ function contract(sweep: CompiledSweep, { target, components, groups }: Pending)
   components.forEach((component, k) => {
     const before = component.derived.length;
     const joint = distributionOf(component, groups[k]!, cardinalities);
-    if (component.derived.length > before) sweep.held.entries += joint.length;
+    if (component.derived.length > before) sweep.cache.entries += joint.length;
     const configurations = joint.length / component.firstOf.length;
     const refined = refineClasses(classes, component);
     const block = rest / configurations;

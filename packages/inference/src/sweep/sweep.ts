@@ -56,5 +56,5 @@ export interface CompiledSweep {
   /** Where every sweep starts; what was derived hangs from it. */
   readonly start: SweepState;
   /** Numbers kept with states so far; beyond `limit` they are dropped and derived anew when asked. */
-  readonly held: { entries: number; readonly limit: number };
+  readonly cache: { entries: number; readonly limit: number };
 }

@@ -13,8 +13,8 @@ import { variablePositions } from '../network/variablePositions.ts';
  * what the new ones touch is computed.
  * @throws QueryError when a factor, target or name does not fit the network. Impossible roots are an answer, not an error. */
 export function sweepRoot(sweep: CompiledSweep, question: SweepQuestion): SweepResult {
-  if (sweep.held.entries > sweep.held.limit) {
-    sweep.held.entries = 0;
+  if (sweep.cache.entries > sweep.cache.limit) {
+    sweep.cache.entries = 0;
     sweep.start.after.clear();
     sweep.start.answers.clear();
   }

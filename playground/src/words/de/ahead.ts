@@ -1,7 +1,7 @@
 import type { Labels } from '../t.ts';
 
 /** Looking further ahead: stop or test, what is open, the whole plan, what it would take, two causes at once. */
-export const aheadWords: Labels['ahead'] = {
+export const aheadLabels: Labels['ahead'] = {
   open: 'Weiter vorausschauen',
   heading: 'Weiter vorausschauen',
   working: 'Wird gerechnet …',
@@ -71,7 +71,7 @@ export const aheadWords: Labels['ahead'] = {
     refer: 'Den Fall abgeben',
   },
 
-  takes: {
+  whatItTakes: {
     heading: 'Wann lohnt sich das Öffnen?',
     intro: 'Wie wahrscheinlich die Ursachen dahinter sein müssen, damit das Öffnen der beste nächste Schritt ist.',
     short: (now, threshold) => `jetzt ${now}, lohnt sich ab ${threshold}`,

@@ -1,7 +1,7 @@
 import type { Labels } from '../t.ts';
 
 /** The list of cases, files and links. */
-export const cases: Labels['cases'] = {
+export const casesLabels: Labels['cases'] = {
   heading: 'Fälle',
   kept: 'Auf diesem Gerät',
   noneKept: 'Bisher nur dieser.',

@@ -1,7 +1,7 @@
 import type { Labels } from '../t.ts';
 
 /** How sure the numbers and the advice are, and results that disagree. */
-export const doubtWords: Labels['doubt'] = {
+export const doubtLabels: Labels['doubt'] = {
   heading: 'Wie sicher ist das?',
   title: (cause, low, high) => `„${cause}“ liegt zwischen ${low} und ${high}`,
   summary:

@@ -1,7 +1,7 @@
 import type { Labels } from '../t.ts';
 
 /** Entering a result by numbers, by trouble codes, or by degree. */
-export const entryWords: Labels['entry'] = {
+export const entryLabels: Labels['entry'] = {
   ways: 'Anders eintragen',
   numbers: 'Zahlen eingeben',
   codes: 'Fehlercodes einfügen',

@@ -1,7 +1,7 @@
 import type { Labels } from '../t.ts';
 
 /** The keys of this page. */
-export const help: Labels['help'] = {
+export const helpLabels: Labels['help'] = {
   open: 'Tasten',
   heading: 'Tasten auf dieser Seite',
   intro: 'Alles hier geht mit der Tastatur, mit dem Finger oder mit der Maus.',

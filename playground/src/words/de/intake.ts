@@ -1,7 +1,7 @@
 import type { Labels } from '../t.ts';
 
 /** The questions about the car and what each answer changed. */
-export const intakeWords: Labels['car'] = {
+export const intakeLabels: Labels['car'] = {
   heading: 'Das Fahrzeug',
   intro: 'Alles freiwillig. Beantworten Sie, was Sie wissen: Jede Antwort verschiebt den Ausgangspunkt.',
   engine: 'Der Motor',

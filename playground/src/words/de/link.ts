@@ -1,7 +1,7 @@
 import type { Labels } from '../t.ts';
 
 /** A case shared by link. */
-export const link: Labels['link'] = {
+export const linkLabels: Labels['link'] = {
   heading: 'Als Link',
   make: 'Link zu diesem Fall kopieren',
   copied: 'Der Link ist kopiert.',

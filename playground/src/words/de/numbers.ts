@@ -1,7 +1,7 @@
 import type { Labels } from '../t.ts';
 
 /** The numbers of the knowledge and questioning them. */
-export const numberWords: Labels['numbers'] = {
+export const numberLabels: Labels['numbers'] = {
   open: 'Die Zahlen prüfen',
   heading: 'Die Zahlen hinter der Rangfolge',
   intro:

@@ -1,7 +1,7 @@
 import type { Labels } from '../t.ts';
 
 /** The page kept on the device, and newer versions of it. */
-export const offline: Labels['offline'] = {
+export const offlineLabels: Labels['offline'] = {
   label: 'Neuere Fassung',
   version: (version, build) => (build === '' ? version : `${version}, Bau ${build}`),
   waiting: (next, now) =>

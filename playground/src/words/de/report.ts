@@ -1,7 +1,7 @@
 import type { Labels } from '../t.ts';
 
 /** The report of a case: a page for the customer, a page for the file. */
-export const report: Labels['report'] = {
+export const reportLabels: Labels['report'] = {
   open: 'Bericht',
   heading: 'Bericht zu diesem Fall',
   back: 'Zurück zum Fall',

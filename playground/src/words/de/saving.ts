@@ -1,7 +1,7 @@
 import type { Labels } from '../t.ts';
 
 /** Ob das Erfasste auf dem Gerät liegt, und ein Start, der nicht gelingt. */
-export const savingWords: Labels['saving'] = {
+export const savingLabels: Labels['saving'] = {
   kept: 'Auf diesem Gerät gespeichert.',
   pending: 'Wird gespeichert …',
   notKept: 'Nicht auf diesem Gerät gespeichert.',

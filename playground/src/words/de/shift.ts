@@ -1,7 +1,7 @@
 import type { Labels } from '../t.ts';
 
 /** The picture of how the ranking moved, and why. */
-export const shiftWords: Pick<Labels, 'shift' | 'rankShift' | 'moment' | 'why'> = {
+export const shiftLabels: Pick<Labels, 'shift' | 'rankShift' | 'moment' | 'why'> = {
   shift: {
     heading: 'Wie sich die Rangfolge änderte',
     even: 'Gleichmäßige Skala',

@@ -1,7 +1,7 @@
 import type { Labels } from '../t.ts';
 
 /** The next steps, repairs and what proves them. */
-export const stepsWords: Pick<Labels, 'next' | 'repair' | 'proving'> = {
+export const stepsLabels: Pick<Labels, 'next' | 'repair' | 'proving'> = {
   next: {
     heading: 'Nächste Schritte, beste zuerst',
     reason: 'Warum dieser zuerst',

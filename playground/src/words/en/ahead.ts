@@ -1,5 +1,5 @@
 /** Words for looking further ahead: stop or test, what is open, the whole plan, what it would take, two causes at once. */
-export const aheadWords = {
+export const aheadLabels = {
   open: 'Look further ahead',
   heading: 'Looking further ahead',
   working: 'Working …',
@@ -69,7 +69,7 @@ export const aheadWords = {
     refer: 'Refer the case to a specialist',
   },
 
-  takes: {
+  whatItTakes: {
     heading: 'When is opening worth it?',
     intro: 'How likely the causes behind something must be for opening it to become the best next step.',
     short: (now: string, threshold: string) => `now ${now}, worth it from ${threshold}`,

@@ -1,5 +1,5 @@
 /** The list of cases, files and links. */
-export const cases = {
+export const casesLabels = {
   heading: 'Cases',
   kept: 'Saved on this device',
   noneKept: 'Only this one so far.',

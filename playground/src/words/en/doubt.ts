@@ -1,5 +1,5 @@
 /** Words for how sure the numbers and the advice are, and for results that disagree. */
-export const doubtWords = {
+export const doubtLabels = {
   heading: 'How sure is this?',
   title: (cause: string, low: string, high: string) => `“${cause}” lies between ${low} and ${high}`,
   summary:

@@ -2,7 +2,7 @@ import type { CodeRemark, KeptCode, ReadingRemark } from '@faultodds/core';
 
 /** Words for entering a result by numbers, by trouble codes, or by degree.
  * Notes for translators: numbers arrive as finished phrases with their unit. */
-export const entryWords = {
+export const entryLabels = {
   ways: 'Other ways to record it',
   numbers: 'Enter the numbers',
   codes: 'Paste trouble codes',

@@ -1,5 +1,5 @@
 /** The keys of this page. A list of parts; each row is the keys and what they do. */
-export const help = {
+export const helpLabels = {
   open: 'Shortcuts',
   heading: 'Keyboard shortcuts',
   intro: 'Everything here can be done by keyboard, by finger or by mouse.',

@@ -1,5 +1,5 @@
 /** Words for the questions about the car and what each answer changed. */
-export const intakeWords = {
+export const intakeLabels = {
   heading: 'The car',
   intro: 'All optional. Answer what you know: each answer shifts the starting point.',
   engine: 'The engine',

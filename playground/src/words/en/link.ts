@@ -1,5 +1,5 @@
 /** A case shared by link. */
-export const link = {
+export const linkLabels = {
   heading: 'As a link',
   make: 'Copy a link to this case',
   copied: 'The link is copied.',

@@ -1,5 +1,5 @@
 /** Words for the numbers of the knowledge and for questioning them. */
-export const numberWords = {
+export const numberLabels = {
   open: 'Check the numbers',
   heading: 'The numbers behind the ranking',
   intro:

@@ -1,5 +1,5 @@
 /** The page kept on the device, and newer versions of it. */
-export const offline = {
+export const offlineLabels = {
   label: 'Newer version',
   version: (version: string, build: string) => (build === '' ? version : `${version}, build ${build}`),
   waiting: (next: string, now: string) =>

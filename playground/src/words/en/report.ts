@@ -1,5 +1,5 @@
 /** The report of a case: a page for the customer, a page for the file. */
-export const report = {
+export const reportLabels = {
   open: 'Report',
   heading: 'Report of this case',
   back: 'Back to the case',

@@ -1,5 +1,5 @@
 /** Whether what is recorded lies on the device, and a start that does not succeed. */
-export const savingWords = {
+export const savingLabels = {
   kept: 'Saved on this device.',
   pending: 'Saving …',
   notKept: 'Not saved on this device.',

@@ -1,5 +1,5 @@
 /** The picture of how the ranking moved, and why. */
-export const shiftWords = {
+export const shiftLabels = {
   shift: {
     heading: 'How the ranking changed',
     even: 'Even scale',

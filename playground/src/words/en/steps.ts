@@ -1,5 +1,5 @@
 /** The next steps, repairs and what proves them. */
-export const stepsWords = {
+export const stepsLabels = {
   next: {
     heading: 'Next steps, best first',
     reason: 'Why this one first',

@@ -109,7 +109,7 @@ const samples: { readonly [Key in ProblemKey]: ProblemParts<Key> } = {
   'unit-unknown': { unit: '<unit>', dimension: 'pressure', symbols: ['<one>', '<two>'] },
   'reading-implausible': implausible,
   'reading-implausible/unit': { ...implausible, other: '<other>' },
-  'reading-implausible/gauges': { held: 11, fed: 12, unit: '<unit>' },
+  'reading-implausible/gauges': { pressure: 11, supply: 12, unit: '<unit>' },
   'reference-zero': {},
   'suspect-missing': { suspect: 11, read: ['<one>', '<two>'] },
   'suspect-missing/counts': { suspect: 11 },

@@ -36,7 +36,7 @@ export const readingProblems: typeof english = {
   'reading-implausible': (p) => [implausible(p), 'auf Vorzeichen und Komma achten'],
   'reading-implausible/unit': (p) => [implausible(p), `sind es ${p.other} statt ${p.unit}?`],
   'reading-implausible/gauges': (p) => [
-    `${formatNumber(p.held)} ${p.unit} gehalten von ${formatNumber(p.fed)} ${p.unit} zugeführt`,
+    `${formatNumber(p.pressure)} ${p.unit} gehalten von ${formatNumber(p.supply)} ${p.unit} zugeführt`,
     'sind die beiden Manometer vertauscht?',
   ],
   'reference-zero': () => ['nichts zum Vergleichen da', 'der Vergleichswert liegt über 0'],

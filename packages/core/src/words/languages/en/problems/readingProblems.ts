@@ -26,8 +26,8 @@ export const readingProblems = {
     `found ${p.value} ${p.unit}, expected ${p.low} to ${p.high} ${p.canonical}`,
     `is it ${p.other} instead of ${p.unit}?`,
   ],
-  'reading-implausible/gauges': (p: { held: number; fed: number; unit: string }): Worded => [
-    `${p.held} ${p.unit} of cylinder pressure at ${p.fed} ${p.unit} of supply pressure`,
+  'reading-implausible/gauges': (p: { pressure: number; supply: number; unit: string }): Worded => [
+    `${p.pressure} ${p.unit} of cylinder pressure at ${p.supply} ${p.unit} of supply pressure`,
     'are the two gauges exchanged?',
   ],
   'reference-zero': (): Worded => ['nothing to compare with', 'the reference reading is above 0'],

@@ -13,7 +13,7 @@ import { stepOver } from '../session/stepOver.ts';
 import type { UnplacedEvent } from '../session/unplacedEvent.ts';
 
 /** What came of the events of a document. */
-export interface PlacedEvents {
+export interface MatchedEvents {
   readonly session: Session;
   /** Everything that has no place. */
   readonly problems: readonly Problem[];
@@ -36,7 +36,7 @@ const damageCodes = new Set([
 
 /** Records the events of a document in the names of today, those without a place so far at their turn again. What the model knows no place
  * for goes into `unplaced`, word for word; an answer it would have replaced is cleared, and equipment counts as far as it is known. */
-export function placeEvents(compiled: CompiledModel, started: Session, document: CaseDocument): PlacedEvents {
+export function matchEvents(compiled: CompiledModel, started: Session, document: CaseDocument): MatchedEvents {
   const { model } = compiled;
   const today = makeNamesToday(model);
   const found: Problem[] = [];
@@ -88,9 +88,9 @@ export function placeEvents(compiled: CompiledModel, started: Session, document:
     const problems = tryEvent(now).map((problem) => ({ ...problem, path: path + problem.path }));
     found.push(...problems);
     if (problems.some(isDamage)) continue;
-    const placed = problems.length === 0;
-    replaceAnswer(event, placed && now.kind === 'context-set' ? now.feature : undefined);
-    if (placed) continue;
+    const isKnown = problems.length === 0;
+    replaceAnswer(event, isKnown && now.kind === 'context-set' ? now.feature : undefined);
+    if (isKnown) continue;
     if (now.kind === 'equipment-set') takeKnown(now.equipment);
     unplaced.push({ before: events.length, event, reason: problems[0]!.code });
     note(event);
@@ -113,10 +113,10 @@ function isDamage({ code }: Problem): boolean {
 function inOrder({ events, unplaced = [] }: CaseDocument): { readonly event: CaseEvent; readonly path: string }[] {
   const before = new Map<number, { readonly event: CaseEvent; readonly path: string }[]>();
   for (const [at, one] of unplaced.entries()) {
-    const place = Math.min(one.before, events.length);
-    const there = before.get(place) ?? [];
+    const position = Math.min(one.before, events.length);
+    const there = before.get(position) ?? [];
     there.push({ event: one.event, path: `/unplaced/${at}/event` });
-    before.set(place, there);
+    before.set(position, there);
   }
   return [...events, undefined].flatMap((event, at) => [
     ...(before.get(at) ?? []),

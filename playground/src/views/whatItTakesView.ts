@@ -5,7 +5,7 @@ import type { Answers } from '../worker/question.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
 
 /** What it would take to open one thing, as the screen tells it. */
-export interface TakesView {
+export interface WhatItTakesView {
   readonly id: string;
   readonly label: string;
   /** It is the best step now or could become it. */
@@ -36,8 +36,8 @@ export interface TakesView {
 }
 
 /** Puts core's answer about one thing to open into words. */
-export function takesView(knowledge: Knowledge, answer: Answers['takes']): TakesView {
-  const words = t.ahead.takes;
+export function whatItTakesView(knowledge: Knowledge, answer: Answers['whatItTakes']): WhatItTakesView {
+  const words = t.ahead.whatItTakes;
   const { status, probability, threshold: from, tests, step, search } = answer;
   const now = shortChance(probability);
   const threshold = from === undefined ? '' : shortChance(from);
