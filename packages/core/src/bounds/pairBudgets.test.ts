@@ -86,12 +86,15 @@ describe('two causes and a test that is sure', () => {
   });
 
   test('a pair has all the money there is: per unit of the second its value is min(20 (odds + 1), 70 odds, 100)', () => {
-    const { values } = pairBudgets(sure(0.5));
-    ODDS.forEach((odds, g) => {
-      const cheapest = Math.min(20 * (odds + 1), 70 * odds, 100);
-      expect(values[g]).toBeLessThanOrEqual(cheapest + 1e-9);
-      expect(values[g]).toBeGreaterThan(0.98 * cheapest);
-    });
+    // at once and after many rounds
+    for (const rounds of [1, 20]) {
+      const { values } = pairBudgets(sure(0.5), rounds);
+      ODDS.forEach((odds, g) => {
+        const cheapest = Math.min(20 * (odds + 1), 70 * odds, 100);
+        expect(values[g]).toBeLessThanOrEqual(cheapest + 1e-9);
+        expect(values[g]).toBeGreaterThan(0.98 * cheapest);
+      });
+    }
   });
 });
 
@@ -163,6 +166,16 @@ describe('four causes', () => {
     for (const row of budgets.testSurcharge) for (const money of row) expect(money).toBeGreaterThanOrEqual(0);
   });
 
+  test('money goes where it is worth most: a test that is wanted more is paid back, an access is not shared evenly', () => {
+    expect(budgets.testSurcharge.flatMap((row) => [...row]).some((money) => money > 0)).toBe(true);
+    expect(budgets.accessPart.flat().some((part) => part.some((share) => Math.abs(share - 0.5) > 0.05))).toBe(true);
+  });
+
+  test('tests are remembered from the fifth round on', () => {
+    const remembersAfter = (rounds: number): boolean => pairBudgets(game, rounds).remembered.some((at) => at >= 0);
+    expect([1, 4, 5, 6].map(remembersAfter)).toEqual([false, false, true, true]);
+  });
+
   test('a pair remembers different tests by position, or none', () => {
     game.first.forEach((_, p) => {
       const own = [...budgets.remembered.subarray(p * REMEMBERED, (p + 1) * REMEMBERED)].filter((at) => at >= 0);
@@ -172,6 +185,34 @@ describe('four causes', () => {
     // six pairs: as many as there is room for
     expect(budgets.remembered.filter((at) => at >= 0).length).toBeGreaterThan(6);
   });
+});
+
+test('a test that is weak for every pair has no money, and the others keep theirs', () => {
+  const [first, second] = [0.4, 0.42];
+  const weak = compilePairGame(
+    compileTableProblem({
+      prior: [0.5, 0.5],
+      tests: [
+        {
+          id: 'weak',
+          cost: 5,
+          outcomeGivenCause: [
+            [first, 1 - first],
+            [second, 1 - second],
+          ],
+        },
+      ],
+      repairs: [
+        { id: 'first', cost: 100, cures: [1, 0] },
+        { id: 'second', cost: 70, cures: [0, 1] },
+      ],
+      referralCost: [400, 400],
+    }),
+  );
+  // the second repair in vain in half of the cases, but for what the weak test is worth
+  const { worth } = pairBudgets(weak);
+  expect(worth).toBeLessThanOrEqual(35 + 1e-9);
+  expect(worth).toBeGreaterThan(30);
 });
 
 test('of many pairs those worth next to nothing lose all they have, the others keep the worth', () => {

@@ -29,3 +29,11 @@ test('bits are those of the accesses and all they require', () => {
   expect(accessBits(compiled, ['tray'])).toBe(bit('tray') | bit('hood'));
   expect(accessBits(compiled, ['tray', 'shaft'])).toBe(bit('tray') | bit('hood') | bit('shaft') | bit('cover'));
 });
+
+test('the first access of the model is one like the others', () => {
+  expect(accessBits(compiled, ['none'])).toBe(compiled.accessBit.get('none'));
+  expect(accessBits(compiled, ['none', 'hood'])).toBe(
+    compiled.accessBit.get('none')! | compiled.accessBit.get('hood')!,
+  );
+  expect(accessIds(compiled, accessBits(compiled, ['cover', 'none']))).toEqual(['none', 'hood', 'cover']);
+});

@@ -105,3 +105,32 @@ test('intake facts can make work and parts dearer', () => {
   expect(stated.repair(0, 0).minutes).toBe(200);
   expect(makeTariff(cramped, defaultPrices(model), {}).test(0, 0)).toEqual(tariff.test(0, 0));
 });
+
+describe('opening and closing apart', () => {
+  // four minutes to open and three to close the hood, with a gasket for two; the cover as before
+  const parted = {
+    ...model,
+    access: model.access.map((one) =>
+      one.id === 'hood'
+        ? {
+            ...one,
+            closeMinutes: { ...one.closeMinutes, best: 3, low: 3, high: 3 },
+            parts: { ...one.parts, best: 2, low: 2, high: 2 },
+          }
+        : one,
+    ),
+  };
+  const priced = makeTariff(compileModel(parted), defaultPrices(parted), {});
+
+  test('opening is labour alone, closing its labour and the gaskets', () => {
+    expect(priced.opening(open('cover'))).toEqual({ total: 24, access: 24, parts: 0, minutes: 24 });
+    expect(priced.closing(open('cover'))).toEqual({ total: 3 + 2, access: 5, parts: 2, minutes: 3 });
+    expect(priced.opening(0)).toEqual({ total: 0, access: 0, parts: 0, minutes: 0 });
+  });
+
+  test('a test behind it pays both, and each access has its own price', () => {
+    expect(priced.test(0, 0)).toEqual({ total: 10 + 3 + 20 + 4 + 3 + 2, access: 29, parts: 5, minutes: 37 });
+    // none, the hood, the cover, the shaft, the pan
+    expect([...priced.accessCost]).toEqual([0, 9, 20, 50, 30]);
+  });
+});

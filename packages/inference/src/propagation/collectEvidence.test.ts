@@ -83,6 +83,14 @@ test('findings that contradict each other are minus infinity, and possible again
   expect(evidenceOf(workspace)).toBeCloseTo(Math.log(0.5 / 6), 13);
 });
 
+test('likelihoods on two variables of one clique may multiply to less than any double', () => {
+  // both in the first class: half, and with 0.9 the same; each seen with 1e-200
+  const workspace = createPropagation(compileNetwork(chain(4, () => 0.9)));
+  const weights = Float64Array.from({ length: 10 }, (_, s) => (s < 4 ? 1e-200 : 0));
+  for (const v of [0, 1]) setLikelihood(workspace, v, weights, 0);
+  expect(evidenceOf(workspace) / (Math.log(0.5 * 0.9) + 2 * Math.log(1e-200))).toBeCloseTo(1, 14);
+});
+
 describe('a hub with twenty leaves', () => {
   const leaves = 20;
   const states = Array.from({ length: 20 }, (_, s) => `s${s}`);
