@@ -215,6 +215,26 @@ test('a test that is weak for every pair has no money, and the others keep their
   expect(worth).toBeGreaterThan(30);
 });
 
+test('beside a weak test the others’ money is still divided better from round to round', () => {
+  const prior = [0.5, 0.3, 0.2];
+  const game = compilePairGame(
+    compileTableProblem({
+      prior,
+      tests: [
+        [0.9, 0.4, 0.1],
+        [0.5, 0.51, 0.52],
+      ].map((yes, at) => ({ id: `t${at}`, cost: 8 - 3 * at, outcomeGivenCause: yes.map((p) => [p, 1 - p]) })),
+      repairs: prior.map((_, at) => ({
+        id: `r${at}`,
+        cost: 60 + 10 * at,
+        cures: prior.map((_p, cause) => Number(cause === at)),
+      })),
+      referralCost: prior.map(() => 500),
+    }),
+  );
+  expect(pairBudgets(game, 20).worth).toBeGreaterThan(pairBudgets(game, 2).worth + 0.01);
+});
+
 test('of many pairs those worth next to nothing lose all they have, the others keep the worth', () => {
   const game = compilePairGame(problem);
   const budgets = pairBudgets(game, 5);

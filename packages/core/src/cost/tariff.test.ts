@@ -78,6 +78,12 @@ test('a check is the exposure of the model’s table', () => {
   expect(tariff.check).toEqual({ total: 15, access: 0, parts: 0, minutes: 15 });
 });
 
+test('where the model’s table has none for the case, a check costs nothing', () => {
+  const unchecked = { ...model, verification: { ...model.verification, checks: [] } };
+  const { check } = makeTariff(compileModel(unchecked), defaultPrices(unchecked), {});
+  expect(check).toEqual({ total: 0, access: 0, parts: 0, minutes: 0 });
+});
+
 test('labour and parts have their own prices', () => {
   const dear = makeTariff(compiled, { currency: 'EUR', labourPerHour: 120, partsFactor: 1.5 }, {});
   expect(dear.test(0, 0).total).toBe(2 * 34 + 1.5 * 3);
