@@ -32,7 +32,7 @@ const NOT_PROPOSED: Readonly<Record<string, string>> = {
   TestResult: 'a record',
   RepairTried: 'a record',
   CaseEvent: 'a record',
-  ReadCode: 'a record',
+  DecodedCode: 'a record',
   CodeObservations: 'a record',
   ReadingLikelihood: 'a record',
   BeliefWarning: 'about a record',
@@ -41,7 +41,7 @@ const NOT_PROPOSED: Readonly<Record<string, string>> = {
   PartName: 'names',
   Renaming: 'names',
   // what is asked, not answered
-  BigStep: 'a question',
+  CostlyStep: 'a question',
   Step: 'a question',
   // indices of a problem's own lists, for solvers
   Action: 'by index, for solvers',
@@ -50,7 +50,7 @@ const NOT_PROPOSED: Readonly<Record<string, string>> = {
   EvidenceSet: 'by index, for solvers',
   // about the model, not about a car
   Diagnosability: 'about the model',
-  HardPair: 'about the model',
+  InseparablePair: 'about the model',
   DominatedTest: 'about the model',
   CaseRun: 'a simulated record',
   RunSummary: 'a simulated record',
@@ -145,7 +145,7 @@ test('the answers that propose steps are among them', () => {
 });
 
 test('a type that names a step without them is found: what is excused above would be', () => {
-  for (const name of ['BigStep', 'TestResult', 'RepairTried', 'DominatedTest']) {
+  for (const name of ['CostlyStep', 'TestResult', 'RepairTried', 'DominatedTest']) {
     const found = findIn(
       exported.filter((one) => one.name === name),
       {},

@@ -15,7 +15,7 @@ import {
   takeAction,
   beliefOf,
   whatWouldItTake,
-  whileItIsOpen,
+  testsWhileOpen,
   type Action,
   type Facts,
   type Observation,
@@ -256,7 +256,7 @@ describe('what would it take', () => {
 
 test('while the cover is off, looks behind it that pay are those whose value exceeds their price without it', () => {
   const belief = beliefOf(compiled, { context: story.context, observations: story.observations.slice(0, 9) });
-  const looks = whileItIsOpen(compiled, belief, {}, 'valve-cover-off');
+  const looks = testsWhileOpen(compiled, belief, {}, 'valve-cover-off');
   expect(looks.length).toBeGreaterThan(3);
   for (const { advice, priceLater, pays } of looks) {
     expect(advice.price.amount).toBeLessThan(priceLater.amount);

@@ -8,9 +8,9 @@ import {
   credibleRankingInTurns,
   exactDynamicProgramming,
   makeExpectimax,
-  firmAdvice,
-  firmAdviceInTurns,
-  growingPlan,
+  adviceStability,
+  adviceStabilityInTurns,
+  improvingSolutions,
   informationPerCost,
   makeLowerBound,
   oneStep,
@@ -64,9 +64,9 @@ test('two thousand draws, aborted after three: an answer from three', () => {
   const { answer, late } = stopped(3, (signal) => credibleRankingInTurns(compiled, facts, { draws: 2000, signal }));
   expect({ draws: answer.draws, late }).toEqual({ draws: 3, late: 0 });
   expect(answer).toEqual(credibleRanking(compiled, facts, { draws: 3 }));
-  const advice = stopped(2, (signal) => firmAdviceInTurns(compiled, facts, {}, { draws: 200, signal }));
+  const advice = stopped(2, (signal) => adviceStabilityInTurns(compiled, facts, {}, { draws: 200, signal }));
   expect({ draws: advice.answer.draws, late: advice.late }).toEqual({ draws: 2, late: 0 });
-  expect(advice.answer).toEqual(firmAdvice(compiled, facts, {}, { draws: 2 }));
+  expect(advice.answer).toEqual(adviceStability(compiled, facts, {}, { draws: 2 }));
 });
 
 test('what would flip the advice ends in the middle of a number, with those found before it', () => {
@@ -149,7 +149,7 @@ test('a search that is told to stop by whom it tells examines no further state',
   const stop = new AbortController();
   const { progress } = boundedSearch.solve(small, { signal: stop.signal, onImprove: () => stop.abort() });
   expect(progress.steps).toBeLessThanOrEqual(2);
-  expect([...growingPlan(small)].at(-1)!.progress).toEqual(boundedSearch.solve(small).progress);
+  expect([...improvingSolutions(small)].at(-1)!.progress).toEqual(boundedSearch.solve(small).progress);
 });
 
 test('the lower bound: aborted while it is made, that of perfect information, with one look more', () => {

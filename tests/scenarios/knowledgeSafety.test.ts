@@ -1,6 +1,6 @@
 // What can hurt somebody: facts of the trade that instructions and cautions of the knowledge have to hold. Common practice, from memory,
 // no single source; the vehicle maker's procedure comes first.
-import { mayBeDriven, stepFactsOf, beliefOf, type Step } from '@faultodds/core';
+import { drivingAdvice, stepFactsOf, beliefOf, type Step } from '@faultodds/core';
 import { describe, expect, test } from 'vitest';
 import { results } from '../fixtures/results.ts';
 import { compiled, model } from './misfireCases.ts';
@@ -119,7 +119,7 @@ test('every caution, and what comes of driving on, stands in both languages, in 
 
 describe('whether it may be driven', () => {
   const after = (...found: (readonly [string, string])[]) =>
-    mayBeDriven(model, beliefOf(compiled, { context: {}, observations: results(...found) }));
+    drivingAdvice(model, beliefOf(compiled, { context: {}, observations: results(...found) }));
 
   test('a worn plug leads at intake: the shortest way', () => {
     expect(after().driving).toBe('shortest-way');
@@ -130,7 +130,7 @@ describe('whether it may be driven', () => {
       context: {},
       observations: results(['cranking-compression', 'near-zero']),
     });
-    const told = mayBeDriven(model, belief);
+    const told = drivingAdvice(model, belief);
     expect(told.driving).toBe('stop');
     expect(told.probability).toBeGreaterThanOrEqual(model.plausibleFrom.best);
     expect(told.cause).not.toBe(belief.ranking[0]!.cause);

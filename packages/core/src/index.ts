@@ -64,7 +64,7 @@ export type { ProposedTest } from './steps/proposedTest.ts';
 export type { ProposedRepair } from './steps/proposedRepair.ts';
 export type { NextStep } from './steps/nextStep.ts';
 export { stepFactsOf } from './steps/stepFactsOf.ts';
-export { mayBeDriven, type MayBeDriven } from './steps/mayBeDriven.ts';
+export { drivingAdvice, type DrivingAdvice } from './steps/drivingAdvice.ts';
 
 // decision
 export type { Money } from './cost/money.ts';
@@ -108,7 +108,7 @@ export { oneStep } from './solvers/oneStep.ts';
 export { makeExpectimax, type ExpectimaxOptions } from './solvers/makeExpectimax.ts';
 export type { LowerBound } from './bounds/lowerBound.ts';
 export { makeLowerBound } from './bounds/makeLowerBound.ts';
-export { boundedSearch, growingPlan } from './solvers/boundedSearch.ts';
+export { boundedSearch, improvingSolutions } from './solvers/boundedSearch.ts';
 export { replanning } from './solvers/replanning.ts';
 export { exactDynamicProgramming } from './solvers/exactDynamicProgramming.ts';
 
@@ -120,12 +120,12 @@ export { repairOrTest, type CauseThresholds, type RepairOrTest } from './advice/
 export {
   whatWouldItTake,
   whatWouldItTakeInTurns,
-  type BigStep,
+  type CostlyStep,
   type WhatItTakesOptions,
   type WhatItTakes,
 } from './advice/whatWouldItTake.ts';
 export type { DecidingTests } from './advice/decidingTests.ts';
-export { whileItIsOpen, type OpenLook } from './advice/whileItIsOpen.ts';
+export { testsWhileOpen, type TestWhileOpen } from './advice/testsWhileOpen.ts';
 
 // simulation
 export type { CaseRun } from './simulation/caseRun.ts';
@@ -141,9 +141,9 @@ export { runsAsCsv } from './simulation/runsAsCsv.ts';
 
 // explanation
 export type {
-  ByCause,
+  NumberByCause,
   Explanation,
-  Mover,
+  MovedCause,
   ObservationExplanation,
   ObservationMove,
 } from './explanation/explanation.ts';
@@ -162,7 +162,7 @@ export {
   type CredibleRanking,
 } from './doubt/credibleRanking.ts';
 export { adviceFlips, adviceFlipsInTurns, type AdviceFlip, type AdviceFlipOptions } from './doubt/adviceFlips.ts';
-export { firmAdvice, firmAdviceInTurns, type FirmAdvice } from './doubt/firmAdvice.ts';
+export { adviceStability, adviceStabilityInTurns, type AdviceStability } from './doubt/adviceStability.ts';
 export { leaderSensitivity, type LeaderSensitivity, type NumberSensitivity } from './doubt/leaderSensitivity.ts';
 export type { LinearFunction } from './doubt/linearFunction.ts';
 export { modelNumbers, type ModelNumber } from './doubt/modelNumbers.ts';
@@ -177,16 +177,16 @@ export {
   type Diagnosability,
   type DiagnosabilityOptions,
   type DominatedTest,
-  type HardPair,
+  type InseparablePair,
 } from './diagnosability/diagnosability.ts';
-export type { BareJudgement, ProvenanceClass } from './diagnosability/provenance.ts';
+export type { WeakJudgement, ProvenanceClass } from './diagnosability/provenance.ts';
 
 // session
 export type { CaseEvent } from './session/caseEvent.ts';
 export type { CaseState } from './session/caseState.ts';
 export type { CaseDocument, DemoFacts } from './session/caseDocument.ts';
 export type { UnplacedEvent } from './session/unplacedEvent.ts';
-export type { CaseNotice, CauseUnknown, EventUnplaced, ModelDiffers } from './session/caseNotice.ts';
+export type { CaseNotice, UnknownCauseNotice, UnplacedEventNotice, OtherModelNotice } from './session/caseNotice.ts';
 export { caseState, type Session } from './session/session.ts';
 export { startCase } from './session/startCase.ts';
 export { recordEvent } from './session/recordEvent.ts';
@@ -231,8 +231,8 @@ export { conditionalRateTest } from './distributions/conditionalRateTest.ts';
 // trouble codes and monitors
 export type { CodeStatus, MalformedCode, TroubleCode } from './codes/troubleCode.ts';
 export { parseTroubleCodes, type TroubleCodeList } from './codes/parseTroubleCodes.ts';
-export { describeTroubleCode, type Circumstance, type CodeMeaning } from './codes/describeTroubleCode.ts';
-export type { CodeCircumstances, CodeObservations, CodeRemark, KeptCode, ReadCode } from './codes/codeObservations.ts';
+export { describeTroubleCode, type CodeCondition, type CodeMeaning } from './codes/describeTroubleCode.ts';
+export type { CodeOptions, CodeObservations, CodeRemark, UnusedCode, DecodedCode } from './codes/codeObservations.ts';
 export { isFilledByCodes } from './codes/isFilledByCodes.ts';
 export { observationsFromCodes } from './codes/observationsFromCodes.ts';
 export { decodeMonitorResponse, type MonitorCount, type MonitorResponse } from './codes/decodeMonitorResponse.ts';

@@ -1,4 +1,4 @@
-import { credibleRanking, firmAdvice, beliefOf } from '@faultodds/core';
+import { credibleRanking, adviceStability, beliefOf } from '@faultodds/core';
 import { misfire } from '@faultodds/misfire';
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';
@@ -20,7 +20,7 @@ test('before anything is worked out the probabilities stand there without a rang
 
 test('every range holds what core says, is drawn with its ends, and judgement is hatched', async () => {
   const ranking = credibleRanking(knowledge.compiled, facts, { draws: 20 });
-  const advice = firmAdvice(knowledge.compiled, facts, {}, { draws: 3 });
+  const advice = adviceStability(knowledge.compiled, facts, {}, { draws: 3 });
   const view = surenessView(knowledge, belief, { ranking, advice }, true);
   for (const row of view.rows) {
     const known = ranking.causes.find(({ cause }) => cause === row.id)!;

@@ -2,7 +2,7 @@ import {
   type Advice,
   type CaseCosts,
   costsSoFar,
-  mayBeDriven,
+  drivingAdvice,
   modelIdentity,
   naturalFrequencies,
   type RankedCause,
@@ -76,7 +76,7 @@ export function reportView(knowledge: Knowledge, now: CaseOnPage, history: Ranki
   const costs = costsSoFar(knowledge.compiled, session);
   const [first, second, third] = belief.ranking as readonly [RankedCause, ...RankedCause[]];
   const about = knowledge.cause(first.cause);
-  const driving = mayBeDriven(model, belief);
+  const driving = drivingAdvice(model, belief);
   const { labourPerHour, currency, partsFactor } = circumstances.prices;
   const away = model.equipment.filter(({ id }) => !circumstances.equipment.includes(id)).map(({ label }) => label);
   const open = state.openAccess.map(knowledge.accessLabel);

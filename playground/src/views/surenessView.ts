@@ -1,4 +1,4 @@
-import type { Advice, Belief, CredibleRanking, FirmAdvice } from '@faultodds/core';
+import type { Advice, Belief, CredibleRanking, AdviceStability } from '@faultodds/core';
 import type { FigureTable } from '../figures/figureTable.ts';
 import type { IntervalRow } from '../figures/intervalRow.ts';
 import { shortChance } from '../words/shortChance.ts';
@@ -24,7 +24,7 @@ const SHOWN = 6;
 export function surenessView(
   knowledge: Knowledge,
   belief: Belief,
-  { ranking, advice }: { readonly ranking?: CredibleRanking; readonly advice?: FirmAdvice },
+  { ranking, advice }: { readonly ranking?: CredibleRanking; readonly advice?: AdviceStability },
   settled: boolean,
 ): SurenessView {
   const known = new Map(ranking?.causes.map((one) => [one.cause, one]));
@@ -76,7 +76,7 @@ export function surenessView(
 }
 
 /** "Same advice in 87 of 100 plausible models". */
-export function firmInWords({ share }: FirmAdvice): string {
+export function firmInWords({ share }: AdviceStability): string {
   return share === 1 ? t.doubt.firmEvery : t.doubt.firm(inHundred(share));
 }
 

@@ -4,7 +4,7 @@ import {
   boundedSearch,
   credibleRankingInTurns,
   evidenceConflict,
-  firmAdviceInTurns,
+  adviceStabilityInTurns,
   writePlan,
   advise,
   compileCaseProblem,
@@ -50,7 +50,7 @@ export async function answerQuestion(
       });
     case 'advice': {
       const { circumstances, draws } = question;
-      const advice = firmAdviceInTurns(compiled, facts, circumstances, { draws });
+      const advice = adviceStabilityInTurns(compiled, facts, circumstances, { draws });
       return reply({ kind: 'advice', answer: await runInTurns(advice, { pause }) });
     }
     case 'trial': {

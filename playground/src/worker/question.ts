@@ -1,11 +1,11 @@
 import type {
   Advice,
-  BigStep,
+  CostlyStep,
   Circumstances,
   CredibleRanking,
   EvidenceConflict,
   Facts,
-  FirmAdvice,
+  AdviceStability,
   IntakeQuestion,
   Model,
   MomentRanking,
@@ -28,7 +28,7 @@ export type Question =
       readonly kind: 'whatItTakes';
       readonly facts: Facts;
       readonly circumstances: Circumstances;
-      readonly step: BigStep;
+      readonly step: CostlyStep;
     };
 
 /** A search for a plan as it stands. */
@@ -47,7 +47,7 @@ export interface Answers {
   readonly sensitivity: LeaderSensitivity;
   /** Causes and pairs of causes, most likely first. */
   readonly pairs: readonly RankedCause[];
-  readonly advice: FirmAdvice;
+  readonly advice: AdviceStability;
   /** The case with the numbers changed: the ranking first, then the best step with it. */
   readonly trial: { readonly ranking: readonly RankedCause[]; readonly best?: Advice['best'] };
   readonly plan: PlanSoFar;

@@ -10,7 +10,7 @@ import {
   runInTurns,
   beliefOf,
   whatWouldItTake,
-  whileItIsOpen,
+  testsWhileOpen,
   type Belief,
   type Circumstances,
   type CompiledModel,
@@ -134,7 +134,7 @@ function openingOf(compiled: CompiledModel, belief: Belief, circumstances: Circu
     return {
       access,
       takes: whatWouldItTake(compiled, belief, circumstances, { kind: 'access', access }),
-      looks: whileItIsOpen(compiled, belief, circumstances, access),
+      looks: testsWhileOpen(compiled, belief, circumstances, access),
     };
   } catch (error) {
     if (error instanceof FaultoddsError)

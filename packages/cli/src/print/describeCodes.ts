@@ -1,8 +1,8 @@
-import type { CodeRemark, KeptCode, MalformedCode } from '@faultodds/core';
+import type { CodeRemark, UnusedCode, MalformedCode } from '@faultodds/core';
 import { describeCodeMeaning } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
 
-const reasons: Readonly<Record<KeptCode['reason'], string>> = {
+const reasons: Readonly<Record<UnusedCode['reason'], string>> = {
   'says-nothing-here': 'says nothing about this misfire',
   circumstance: 'worth knowing, but names no cause',
   'other-cylinder': 'of another cylinder',
@@ -13,7 +13,7 @@ const reasons: Readonly<Record<KeptCode['reason'], string>> = {
 };
 
 /** A code that made no result, and why. */
-export function describeKeptCode({ code, meaning, reason }: KeptCode): string {
+export function describeKeptCode({ code, meaning, reason }: UnusedCode): string {
   const status = code.status === 'stored' ? '' : ` ${code.status}`;
   return `${code.code}${status}: ${describeCodeMeaning(meaning, english)}; ${reasons[reason]}`;
 }

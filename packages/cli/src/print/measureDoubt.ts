@@ -1,19 +1,19 @@
 import {
   credibleRanking,
-  firmAdvice,
+  adviceStability,
   leaderSensitivity,
   type Circumstances,
   type CompiledModel,
   type CredibleRanking,
   type Facts,
-  type FirmAdvice,
+  type AdviceStability,
   type NumberSensitivity,
 } from '@faultodds/core';
 
 /** How far the model's numbers can be doubted and what that does to the ranking and the advice. */
 export interface Doubt {
   readonly ranking: CredibleRanking;
-  readonly advice: FirmAdvice;
+  readonly advice: AdviceStability;
   readonly leading: string;
   /** Numbers that could make another cause lead, those within their plausible range first, then by how far the leader swings with them. */
   readonly flips: readonly NumberSensitivity[];
@@ -31,7 +31,7 @@ export function measureDoubt(
   const flipping = functions.filter(({ flip }) => flip !== undefined);
   return {
     ranking: credibleRanking(compiled, facts, { draws }),
-    advice: firmAdvice(compiled, facts, circumstances, { draws: adviceDraws }),
+    advice: adviceStability(compiled, facts, circumstances, { draws: adviceDraws }),
     leading,
     flips: [
       ...flipping.filter(({ flip }) => flip?.withinRange === true),

@@ -1,4 +1,4 @@
-import type { Model, OpenLook, WhatItTakes } from '@faultodds/core';
+import type { Model, TestWhileOpen, WhatItTakes } from '@faultodds/core';
 import { formatMinutes, formatMoney, formatProbability } from '@faultodds/core/words/en';
 import { foldText } from '../terminal/foldText.ts';
 import { labelOf } from './labelOf.ts';
@@ -10,7 +10,7 @@ import type { Terminal } from '../terminal/terminal.ts';
 export interface Opening {
   readonly access: string;
   readonly takes: WhatItTakes;
-  readonly looks: readonly OpenLook[];
+  readonly looks: readonly TestWhileOpen[];
 }
 
 /** When it would be time to open something, what could bring that about, and what to look at while it is open. */

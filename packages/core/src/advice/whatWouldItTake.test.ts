@@ -7,9 +7,9 @@ import { compileModel } from '../compiled/compileModel.ts';
 import { compileTableProblem } from '../problem/compileTableProblem.ts';
 import { decidingTests } from './decidingTests.ts';
 import { advise } from './advise.ts';
-import { whatWouldItTake, type BigStep, type WhatItTakesOptions, type WhatItTakes } from './whatWouldItTake.ts';
+import { whatWouldItTake, type CostlyStep, type WhatItTakesOptions, type WhatItTakes } from './whatWouldItTake.ts';
 
-const OPEN: BigStep = { kind: 'access', access: 'lid' };
+const OPEN: CostlyStep = { kind: 'access', access: 'lid' };
 
 /** An inside fault behind a lid that takes an hour, an outside one that costs 30, and two tests outside. */
 function lidModel(inside: number, looks: SmallModel['tests'] = undefined): SmallModel {
@@ -34,7 +34,7 @@ function takes(
     looks?: SmallModel['tests'];
     observations?: readonly Observation[];
     openAccess?: readonly string[];
-    step?: BigStep;
+    step?: CostlyStep;
     options?: WhatItTakesOptions;
   } = {},
 ): WhatItTakes {

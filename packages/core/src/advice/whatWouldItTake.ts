@@ -20,7 +20,7 @@ import { runToEnd } from '../turns/runToEnd.ts';
 import type { Turns } from '../turns/turns.ts';
 
 /** Something one hesitates to do: opening an access, or a repair. */
-export type BigStep =
+export type CostlyStep =
   { readonly kind: 'access'; readonly access: string } | { readonly kind: 'repair'; readonly repair: string };
 
 /** When a big step would be the best next one.
@@ -31,7 +31,7 @@ export type BigStep =
  * - `never`: not even if its causes were certain; other steps stay better. */
 export interface WhatItTakes {
   /** The step that was asked about, with what it costs and can do from here. */
-  readonly step: BigStep & StepFacts;
+  readonly step: CostlyStep & StepFacts;
   readonly status: 'already-open' | 'impossible' | 'already-best' | 'reachable' | 'never';
   /** Causes that speak for the step: those a repair behind the access cures, or the repair itself. */
   readonly causes: readonly string[];
@@ -77,7 +77,7 @@ export function whatWouldItTake(
   compiled: CompiledModel,
   belief: Belief,
   circumstances: Circumstances,
-  step: BigStep,
+  step: CostlyStep,
   options: WhatItTakesOptions = {},
 ): WhatItTakes {
   return runToEnd(whatWouldItTakeInTurns(compiled, belief, circumstances, step, options));
@@ -89,7 +89,7 @@ export function whatWouldItTakeInTurns(
   compiled: CompiledModel,
   belief: Belief,
   circumstances: Circumstances,
-  step: BigStep,
+  step: CostlyStep,
   options: WhatItTakesOptions = {},
 ): Turns<WhatItTakes> {
   checkOptions(stepSchema, step, '/step');
@@ -101,7 +101,7 @@ function* turnsOf(
   compiled: CompiledModel,
   belief: Belief,
   circumstances: Circumstances,
-  step: BigStep,
+  step: CostlyStep,
   options: WhatItTakesOptions,
 ): Turns<WhatItTakes> {
   const problem = compileCaseProblem(compiled, belief, circumstances);
@@ -155,7 +155,7 @@ interface Scope {
   readonly bits: number;
 }
 
-function scopeOf(compiled: CompiledModel, problem: DecisionProblem, step: BigStep): Scope {
+function scopeOf(compiled: CompiledModel, problem: DecisionProblem, step: CostlyStep): Scope {
   const { model } = compiled;
   const cures = new Uint8Array(problem.causes.length);
   const repairModel = new Map(model.repairs.map((repair) => [repair.id, repair]));

@@ -3,7 +3,7 @@ import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { makeNamesToday } from '../model/makeNamesToday.ts';
 import type { CaseDocument } from '../session/caseDocument.ts';
 import type { CaseEvent } from '../session/caseEvent.ts';
-import type { EventUnplaced } from '../session/caseNotice.ts';
+import type { UnplacedEventNotice } from '../session/caseNotice.ts';
 import { findEventProblems } from '../session/findEventProblems.ts';
 import { observationIdOf } from '../session/observationIdOf.ts';
 import { observationIdsOf } from '../session/observationIdsOf.ts';
@@ -20,7 +20,7 @@ export interface MatchedEvents {
   /** Whether the case itself is damaged: some of it no model could place. */
   readonly damaged: boolean;
   /** What would still count and has no place. */
-  readonly notices: readonly EventUnplaced[];
+  readonly notices: readonly UnplacedEventNotice[];
 }
 
 /** Codes of problems that no other version of a model would mend. */
@@ -40,7 +40,7 @@ export function matchEvents(compiled: CompiledModel, started: Session, document:
   const { model } = compiled;
   const today = makeNamesToday(model);
   const found: Problem[] = [];
-  const open = new Map<string, EventUnplaced>();
+  const open = new Map<string, UnplacedEventNotice>();
   /** Feature as the document calls it -> as it stands in the case. */
   const stated = new Map<string, string>();
   // grown in place: copied once for every event they would take time in the square of their number

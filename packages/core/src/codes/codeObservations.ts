@@ -3,7 +3,7 @@ import type { CodeMeaning } from './describeTroubleCode.ts';
 import type { TroubleCode } from './troubleCode.ts';
 
 /** What must be known of the engine to read codes for one cylinder. */
-export interface CodeCircumstances {
+export interface CodeOptions {
   readonly suspectCylinder: number;
   /** Number of cylinders; a code of a cylinder beyond it is kept, with its reason. */
   readonly cylinders: number;
@@ -21,12 +21,12 @@ export interface CodeCircumstances {
 export interface CodeObservations {
   readonly observations: readonly TestResult[];
   /** Codes that say nothing here, with what they are and why. */
-  readonly kept: readonly KeptCode[];
+  readonly kept: readonly UnusedCode[];
   readonly remarks: readonly CodeRemark[];
 }
 
 /** A code that made no observation. */
-export interface KeptCode extends ReadCode {
+export interface UnusedCode extends DecodedCode {
   readonly reason:
     | 'says-nothing-here'
     | 'circumstance'
@@ -39,7 +39,7 @@ export interface KeptCode extends ReadCode {
 }
 
 /** A code and what it means. */
-export interface ReadCode {
+export interface DecodedCode {
   readonly code: TroubleCode;
   readonly meaning: CodeMeaning;
 }

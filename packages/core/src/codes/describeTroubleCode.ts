@@ -7,7 +7,7 @@ export type CodeMeaning =
   | { readonly kind: 'mixture'; readonly direction: 'lean' | 'rich'; readonly bank: 1 | 2 }
   | { readonly kind: 'cam'; readonly bank: 1 | 2 }
   /** Known, says nothing about the cause here, but a reader should know. */
-  | { readonly kind: 'circumstance'; readonly circumstance: Circumstance }
+  | { readonly kind: 'circumstance'; readonly circumstance: CodeCondition }
   /** Says nothing here: named by the class the standard puts it in. */
   | { readonly kind: 'other'; readonly standardClass: StandardClass };
 
@@ -31,7 +31,7 @@ export type StandardClass =
 type CodeSystem = 'body' | 'chassis' | 'network' | 'unknown';
 
 /** Codes that tell something about the misfire without telling a cause. */
-export type Circumstance =
+export type CodeCondition =
   | 'misfire-with-low-fuel'
   | 'misfire-single-cylinder-not-told'
   | 'misfire-on-start-up'
@@ -39,7 +39,7 @@ export type Circumstance =
   | 'crank-pattern-not-learned'
   | 'cylinder-balance';
 
-const CIRCUMSTANCES = new Map<string, Circumstance>([
+const CIRCUMSTANCES = new Map<string, CodeCondition>([
   ['P0313', 'misfire-with-low-fuel'],
   ['P0314', 'misfire-single-cylinder-not-told'],
   ['P0315', 'crank-pattern-not-learned'],

@@ -3,15 +3,15 @@ import { misfire } from '@faultodds/misfire';
 import { beliefOf } from '../belief/beliefOf.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import { parseModel } from '../model/parseModel.ts';
-import type { CodeCircumstances, CodeObservations } from './codeObservations.ts';
+import type { CodeOptions, CodeObservations } from './codeObservations.ts';
 import { isFilledByCodes } from './isFilledByCodes.ts';
 import { observationsFromCodes } from './observationsFromCodes.ts';
 import { parseTroubleCodes } from './parseTroubleCodes.ts';
 
 const compiled = compileModel(parseModel(misfire));
-const read = (list: string, more: Partial<CodeCircumstances> = {}): CodeObservations =>
+const read = (list: string, more: Partial<CodeOptions> = {}): CodeObservations =>
   observationsFromCodes(compiled, parseTroubleCodes(list).codes, { suspectCylinder: 1, cylinders: 4, ...more });
-const outcomes = (list: string, more: Partial<CodeCircumstances> = {}): Record<string, unknown> =>
+const outcomes = (list: string, more: Partial<CodeOptions> = {}): Record<string, unknown> =>
   Object.fromEntries(read(list, more).observations.map((o) => [o.test, o.outcome ?? o.likelihood]));
 
 test('a pasted list becomes observations for the suspect', () => {

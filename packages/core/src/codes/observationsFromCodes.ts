@@ -4,7 +4,7 @@ import { optionSchemas } from '../validation/optionSchemas.ts';
 import { checkOptions } from '../validation/checkOptions.ts';
 import type { TestResult } from '../evidence/observation.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
-import type { CodeCircumstances, CodeObservations, CodeRemark, KeptCode, ReadCode } from './codeObservations.ts';
+import type { CodeOptions, CodeObservations, CodeRemark, UnusedCode, DecodedCode } from './codeObservations.ts';
 import { describeTroubleCode, type CodeMeaning } from './describeTroubleCode.ts';
 import type { TestFilledByCodes } from './isFilledByCodes.ts';
 import type { TroubleCode } from './troubleCode.ts';
@@ -26,11 +26,11 @@ const circumstancesSchema = z.strictObject({
 export function observationsFromCodes(
   compiled: CompiledModel,
   codes: readonly TroubleCode[],
-  circumstances: CodeCircumstances,
+  circumstances: CodeOptions,
 ): CodeObservations {
   checkOptions(circumstancesSchema, circumstances);
   checkOptions(z.looseObject({ suspectCylinder: optionSchemas.whole(1, circumstances.cylinders) }), circumstances);
-  const read = codes.map((code): ReadCode => ({ code, meaning: describeTroubleCode(code.code) }));
+  const read = codes.map((code): DecodedCode => ({ code, meaning: describeTroubleCode(code.code) }));
   const findings = [misfireFinding, circuitFinding, mixtureFinding, camFinding].flatMap(
     (find) => find(read, circumstances) ?? [],
   );
@@ -39,7 +39,7 @@ export function observationsFromCodes(
     observations: findings.flatMap((finding) => resultOf(compiled, finding, circumstances.idPrefix ?? 'codes')),
     kept: read
       .filter((one) => !used.has(one))
-      .map((one): KeptCode => ({ ...one, reason: reasonOf(one.meaning, circumstances) })),
+      .map((one): UnusedCode => ({ ...one, reason: reasonOf(one.meaning, circumstances) })),
     remarks: remarksOn(read, circumstances),
   };
 }
@@ -48,11 +48,11 @@ interface CodeFinding {
   readonly test: TestFilledByCodes;
   /** One outcome, or several that codes speak for alike. */
   readonly outcomes: readonly string[];
-  readonly from: readonly ReadCode[];
+  readonly from: readonly DecodedCode[];
 }
 
 // More than 90 % of all misfires on one cylinder may store its code alone, else the multiple code joins it: 13 CCR 1968.2 (e)(3.1.3)
-function misfireFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): CodeFinding | undefined {
+function misfireFinding(read: readonly DecodedCode[], circumstances: CodeOptions): CodeFinding | undefined {
   const test = 'read-misfire-codes';
   const from = read.filter(({ meaning }) => meaning.kind === 'misfire' && within(meaning, circumstances));
   const ofSuspect = from.filter(({ meaning }) => isSuspect(meaning, circumstances));
@@ -65,7 +65,7 @@ function misfireFinding(read: readonly ReadCode[], circumstances: CodeCircumstan
   return absence(test, 'none-stored', circumstances);
 }
 
-function circuitFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): CodeFinding | undefined {
+function circuitFinding(read: readonly DecodedCode[], circumstances: CodeOptions): CodeFinding | undefined {
   const test = 'read-circuit-codes';
   const from = read.filter(
     ({ meaning }) =>
@@ -76,7 +76,7 @@ function circuitFinding(read: readonly ReadCode[], circumstances: CodeCircumstan
   return outcomes.length > 0 ? { test, outcomes, from } : absence(test, 'none', circumstances);
 }
 
-function mixtureFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): CodeFinding | undefined {
+function mixtureFinding(read: readonly DecodedCode[], circumstances: CodeOptions): CodeFinding | undefined {
   const test = 'read-mixture-codes';
   const from = read.filter(({ meaning }) => meaning.kind === 'mixture' && onBank(meaning, circumstances));
   const outcomes = [...new Set(from.flatMap(({ meaning }) => (meaning.kind === 'mixture' ? [meaning.direction] : [])))];
@@ -84,7 +84,7 @@ function mixtureFinding(read: readonly ReadCode[], circumstances: CodeCircumstan
   return outcomes.length === 1 ? { test, outcomes, from } : absence(test, 'none', circumstances);
 }
 
-function camFinding(read: readonly ReadCode[], circumstances: CodeCircumstances): CodeFinding | undefined {
+function camFinding(read: readonly DecodedCode[], circumstances: CodeOptions): CodeFinding | undefined {
   const test = 'read-cam-codes';
   const from = read.filter(({ meaning }) => meaning.kind === 'cam' && onBank(meaning, circumstances));
   return from.length > 0 ? { test, outcomes: ['present'], from } : absence(test, 'none', circumstances);
@@ -93,7 +93,7 @@ function camFinding(read: readonly ReadCode[], circumstances: CodeCircumstances)
 function absence(
   test: TestFilledByCodes,
   outcome: string,
-  { listIsComplete = false }: CodeCircumstances,
+  { listIsComplete = false }: CodeOptions,
 ): CodeFinding | undefined {
   return listIsComplete ? { test, outcomes: [outcome], from: [] } : undefined;
 }
@@ -114,25 +114,25 @@ function resultOf(compiled: CompiledModel, { test, outcomes, from }: CodeFinding
   ];
 }
 
-function cylinderOf(meaning: CodeMeaning, { cylinderOfCoil }: CodeCircumstances): number | undefined {
+function cylinderOf(meaning: CodeMeaning, { cylinderOfCoil }: CodeOptions): number | undefined {
   if (meaning.kind === 'misfire' || meaning.kind === 'injector-circuit') return meaning.cylinder;
   if (meaning.kind !== 'coil-circuit' || meaning.coil === undefined) return undefined;
   return cylinderOfCoil?.[meaning.coil] ?? 'ABCDEFGHIJKL'.indexOf(meaning.coil) + 1;
 }
 
-function isSuspect(meaning: CodeMeaning, circumstances: CodeCircumstances): boolean {
+function isSuspect(meaning: CodeMeaning, circumstances: CodeOptions): boolean {
   return cylinderOf(meaning, circumstances) === circumstances.suspectCylinder;
 }
 
-function within(meaning: CodeMeaning, circumstances: CodeCircumstances): boolean {
+function within(meaning: CodeMeaning, circumstances: CodeOptions): boolean {
   return (cylinderOf(meaning, circumstances) ?? 1) <= circumstances.cylinders;
 }
 
-function onBank(meaning: { readonly bank: 1 | 2 }, { bank }: CodeCircumstances): boolean {
+function onBank(meaning: { readonly bank: 1 | 2 }, { bank }: CodeOptions): boolean {
   return bank === undefined || meaning.bank === bank;
 }
 
-function reasonOf(meaning: CodeMeaning, circumstances: CodeCircumstances): KeptCode['reason'] {
+function reasonOf(meaning: CodeMeaning, circumstances: CodeOptions): UnusedCode['reason'] {
   if (meaning.kind === 'other') return 'says-nothing-here';
   if (meaning.kind === 'circumstance') return 'circumstance';
   if (meaning.kind === 'mixture' || meaning.kind === 'cam') {
@@ -142,7 +142,7 @@ function reasonOf(meaning: CodeMeaning, circumstances: CodeCircumstances): KeptC
   return within(meaning, circumstances) ? 'other-cylinder' : 'beyond-the-engine';
 }
 
-function remarksOn(read: readonly ReadCode[], circumstances: CodeCircumstances): CodeRemark[] {
+function remarksOn(read: readonly DecodedCode[], circumstances: CodeOptions): CodeRemark[] {
   const codes = (fits: (meaning: CodeMeaning) => boolean): string[] =>
     read.flatMap(({ code, meaning }) => (fits(meaning) ? [code.code] : []));
   const assumed = codes(

@@ -3,7 +3,7 @@ import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import { beliefOf } from '../belief/beliefOf.ts';
 import type { Belief } from '../belief/belief.ts';
 import { diagnosability } from '../diagnosability/diagnosability.ts';
-import { firmAdvice } from '../doubt/firmAdvice.ts';
+import { adviceStability } from '../doubt/adviceStability.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
 import { FaultoddsError } from '../errors/faultoddsError.ts';
 import { compileModel } from '../compiled/compileModel.ts';
@@ -11,7 +11,7 @@ import { parseModel } from '../model/parseModel.ts';
 import { advise } from '../advice/advise.ts';
 import { repairOrTest } from '../advice/repairOrTest.ts';
 import { whatWouldItTake } from '../advice/whatWouldItTake.ts';
-import { whileItIsOpen } from '../advice/whileItIsOpen.ts';
+import { testsWhileOpen } from '../advice/testsWhileOpen.ts';
 import { compileCaseProblem } from '../problem/compileCaseProblem.ts';
 import type { Circumstances } from './circumstances.ts';
 
@@ -26,8 +26,8 @@ const questions: Readonly<Record<string, (circumstances: Circumstances) => unkno
   repairOrTest: (circumstances) => repairOrTest(compiled, belief, circumstances),
   compileCaseProblem: (circumstances) => compileCaseProblem(compiled, belief, circumstances),
   whatWouldItTake: (circumstances) => whatWouldItTake(compiled, belief, circumstances, { kind: 'access', access }),
-  whileItIsOpen: (circumstances) => whileItIsOpen(compiled, belief, circumstances, access),
-  firmAdvice: (circumstances) => firmAdvice(compiled, facts, circumstances, { draws: 1 }),
+  testsWhileOpen: (circumstances) => testsWhileOpen(compiled, belief, circumstances, access),
+  adviceStability: (circumstances) => adviceStability(compiled, facts, circumstances, { draws: 1 }),
 };
 const prices = (change: object) => ({ prices: { currency: 'EUR', labourPerHour: 60, partsFactor: 1, ...change } });
 

@@ -9,10 +9,10 @@ import { makeTariff } from '../cost/tariff.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { SEPARATES } from '../compiled/lintModel.ts';
 import { compileSeparation } from '../compiled/separation.ts';
-import { provenanceOf, type BareJudgement, type ProvenanceClass } from './provenance.ts';
+import { provenanceOf, type WeakJudgement, type ProvenanceClass } from './provenance.ts';
 
 /** Two causes that no affordable test tells apart well. */
-export interface HardPair {
+export interface InseparablePair {
   readonly a: string;
   readonly b: string;
   /** The best affordable test, if any says something, and how far its outcomes lie apart (total variation, 0 to 1). */
@@ -30,10 +30,10 @@ export interface DominatedTest {
 
 /** What a model can tell apart at what price, and what its numbers rest on. */
 export interface Diagnosability {
-  readonly hardPairs: readonly HardPair[];
+  readonly hardPairs: readonly InseparablePair[];
   readonly dominated: readonly DominatedTest[];
   readonly provenance: readonly ProvenanceClass[];
-  readonly bareJudgement: readonly BareJudgement[];
+  readonly bareJudgement: readonly WeakJudgement[];
 }
 
 /** What counts as affordable, and as few cases. */
@@ -67,7 +67,7 @@ export function diagnosability(compiled: CompiledModel, options: DiagnosabilityO
     model.causes.slice(a + 1).map((__, offset) => ({ a, b: a + 1 + offset })),
   );
 
-  const hardPairs = pairs.flatMap(({ a, b }): HardPair[] => {
+  const hardPairs = pairs.flatMap(({ a, b }): InseparablePair[] => {
     const cheap = best(a, b, within);
     if (cheap.distance >= SEPARATES) return [];
     const any = best(a, b);

@@ -9,7 +9,7 @@ export interface ProvenanceClass {
 }
 
 /** A judgement that is worth few cases. */
-export interface BareJudgement {
+export interface WeakJudgement {
   /** JSON Pointer of the quantity or row. */
   readonly path: string;
   readonly ess: number;
@@ -20,10 +20,10 @@ export interface BareJudgement {
 export function provenanceOf(
   model: Model,
   few: number,
-): { readonly classes: readonly ProvenanceClass[]; readonly bare: readonly BareJudgement[] } {
+): { readonly classes: readonly ProvenanceClass[]; readonly bare: readonly WeakJudgement[] } {
   const kindOf = new Map(model.sources.map(({ id, kind }) => [id, kind]));
   const counts = new Map<Source['kind'], number>();
-  const bare: BareJudgement[] = [];
+  const bare: WeakJudgement[] = [];
   const walk = (value: unknown, path: readonly PropertyKey[]): void => {
     if (typeof value !== 'object' || value === null) return;
     const { source, ess, p } = value as Record<string, unknown>;

@@ -5,7 +5,7 @@ import { betaQuantile } from '../distributions/betaQuantile.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import type { Model } from '../model/model.ts';
 import { credibleRanking } from './credibleRanking.ts';
-import { firmAdvice } from './firmAdvice.ts';
+import { adviceStability } from './adviceStability.ts';
 
 const seen: Facts = { context: {}, observations: [{ kind: 'result', id: 'a', test: 'look', outcome: 'yes' }] };
 
@@ -77,7 +77,7 @@ test('advice that no plausible model changes has share 1', () => {
     }),
     labourPerHour: exactly(60),
   });
-  const firm = firmAdvice(compiled, { context: {}, observations: [] }, {}, { draws: 40 });
+  const firm = adviceStability(compiled, { context: {}, observations: [] }, {}, { draws: 40 });
   expect(firm.best).toMatchObject({ kind: 'test', test: 'look' });
   expect(firm.share + firm.others.reduce((sum, other) => sum + other.share, 0)).toBeCloseTo(1, 12);
   expect(firm.share).toBeGreaterThan(0.5);

@@ -1,6 +1,6 @@
 import type { CauseRanking } from '../belief/belief.ts';
 import type { Observation } from '../evidence/observation.ts';
-import type { ByCause, Mover, ObservationMove } from './explanation.ts';
+import type { NumberByCause, MovedCause, ObservationMove } from './explanation.ts';
 import { naturalFrequencies } from './naturalFrequencies.ts';
 import { possibleOf } from './possibleOf.ts';
 import { weightOfEvidence } from './weightOfEvidence.ts';
@@ -24,7 +24,7 @@ export function explainMove(observation: Observation, earlier: MomentRanking, la
 }
 
 /** Bayes' rule read backwards, right for every kind of observation: P(e | cause) = P(cause | e) P(e) / P(cause). */
-function likelihoods(earlier: MomentRanking, later: MomentRanking): ByCause {
+function likelihoods(earlier: MomentRanking, later: MomentRanking): NumberByCause {
   const evidence = Math.exp(later.logProbabilityOfEvidence - earlier.logProbabilityOfEvidence);
   return Object.fromEntries(
     earlier.ranking.flatMap(({ cause, probability }) =>
@@ -33,7 +33,7 @@ function likelihoods(earlier: MomentRanking, later: MomentRanking): ByCause {
   );
 }
 
-function movers(before: ByCause, after: ByCause, weightDecibans: ByCause): Mover[] {
+function movers(before: NumberByCause, after: NumberByCause, weightDecibans: NumberByCause): MovedCause[] {
   return Object.keys(weightDecibans)
     .map((cause) => ({
       cause,

@@ -16,32 +16,32 @@ export interface Explanation {
 export interface ObservationMove {
   readonly observation: Observation;
   /** cause -> probability just before. */
-  readonly before: ByCause;
+  readonly before: NumberByCause;
   /** cause -> probability just after. */
-  readonly after: ByCause;
+  readonly after: NumberByCause;
   /** Weight of evidence for each cause against all others together: 10 log10 of the odds after over the odds before.
    * Positive speaks for the cause. `-Infinity` when the result excludes it outright. */
-  readonly weightDecibans: ByCause;
+  readonly weightDecibans: NumberByCause;
   /** P(this observation | cause, everything recorded before it). For a result entered as a likelihood: up to its scale. */
-  readonly likelihoodByCause: ByCause;
+  readonly likelihoodByCause: NumberByCause;
   /** The causes whose probability it moved most, largest move first, at most five; none when it said nothing. */
-  readonly movers: readonly Mover[];
+  readonly movers: readonly MovedCause[];
   /** Of 1000 such engines, how many have each cause: whole numbers that sum to 1000. */
-  readonly of1000: { readonly before: ByCause; readonly after: ByCause };
+  readonly of1000: { readonly before: NumberByCause; readonly after: NumberByCause };
 }
 
 /** What one observation did: how it moved the ranking when it was made, and what it is worth to the case as a whole. */
 export interface ObservationExplanation extends ObservationMove {
   /** The same had it been recorded first, right after the intake facts. */
-  readonly weightIfFirstDecibans: ByCause;
+  readonly weightIfFirstDecibans: NumberByCause;
   /** The same had it been recorded last, after all the others: what it still adds to the case as it stands. */
-  readonly weightIfLastDecibans: ByCause;
+  readonly weightIfLastDecibans: NumberByCause;
   /** The final ranking with this observation left out and all others kept. */
   readonly rankingWithout: readonly RankedCause[];
 }
 
 /** A cause and how one observation moved it. */
-export interface Mover {
+export interface MovedCause {
   readonly cause: string;
   readonly before: number;
   readonly after: number;
@@ -49,4 +49,4 @@ export interface Mover {
 }
 
 /** A number per cause id. */
-export type ByCause = Readonly<Record<string, number>>;
+export type NumberByCause = Readonly<Record<string, number>>;

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
 import { optionSchemas } from '../validation/optionSchemas.ts';
 import { checkOptions } from '../validation/checkOptions.ts';
-import type { ByCause } from './explanation.ts';
+import type { NumberByCause } from './explanation.ts';
 
 const byCause = z.record(z.string(), optionSchemas.number(0, 1));
 const argumentsSchema = z.strictObject({ before: byCause, after: byCause });
@@ -12,7 +12,7 @@ const argumentsSchema = z.strictObject({ before: byCause, after: byCause });
  * excludes all others. O(causes).
  * @throws OptionError numbers that are no probabilities
  * Source: Good, Michie & Timms 1945, General Report on Tunny, section 21; Good 1950, Probability and the Weighing of Evidence. */
-export function weightOfEvidence(before: ByCause, after: ByCause): ByCause {
+export function weightOfEvidence(before: NumberByCause, after: NumberByCause): NumberByCause {
   checkOptions(argumentsSchema, { before, after });
   const causes = Object.keys(before).filter((cause) => before[cause]! > 0);
   const othersBefore = sumsOfOthers(causes.map((cause) => before[cause]!));

@@ -7,7 +7,7 @@ import { planAsSvg } from './planAsSvg.ts';
 import { planAsText } from './planAsText.ts';
 import { planLabels } from './planLabels.ts';
 import { english } from '../words/languages/english.ts';
-import { growingPlan } from '../solvers/boundedSearch.ts';
+import { improvingSolutions } from '../solvers/boundedSearch.ts';
 import { exactDynamicProgramming } from '../solvers/exactDynamicProgramming.ts';
 import { compileTableProblem } from '../problem/compileTableProblem.ts';
 
@@ -76,7 +76,7 @@ describe('a plan', () => {
 });
 
 test('a growing plan gets no worse, and ends where the search ends', () => {
-  const seen = [...growingPlan(problem)].map(({ progress }) => progress);
+  const seen = [...improvingSolutions(problem)].map(({ progress }) => progress);
   expect(seen.length).toBeGreaterThan(1);
   seen.forEach(({ upperBound, lowerBound }, at) => {
     if (at === 0) return;

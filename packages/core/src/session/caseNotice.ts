@@ -4,17 +4,17 @@ import type { CaseEvent } from './caseEvent.ts';
 
 /** What a reader should know of a case that was opened: that it was made with another version of the model, or other numbers in it, and what of it
  * the model knows no place for. Nothing of that is lost: `saveCase` writes it out again. */
-export type CaseNotice = ModelDiffers | EventUnplaced | CauseUnknown;
+export type CaseNotice = OtherModelNotice | UnplacedEventNotice | UnknownCauseNotice;
 
 /** Same model, another version or other contents. What was believed then need not be what is believed now. */
-export interface ModelDiffers {
+export interface OtherModelNotice {
   readonly kind: 'model-differs';
   readonly made: ModelIdentity;
   readonly here: ModelIdentity;
 }
 
 /** An event that would still count, and does not. Equipment counts as far as it is known. */
-export interface EventUnplaced {
+export interface UnplacedEventNotice {
   readonly kind: 'event-unplaced';
   readonly event: CaseEvent;
   /** At least one; paths lead into the document. */
@@ -22,7 +22,7 @@ export interface EventUnplaced {
 }
 
 /** The cause an invented case names is none of this model. */
-export interface CauseUnknown {
+export interface UnknownCauseNotice {
   readonly kind: 'cause-unknown';
   readonly cause: string;
   readonly problems: readonly Problem[];

@@ -44,7 +44,7 @@ export const boundedSearch: Solver = makeSolver('bounded-search', (problem, opti
 /** The same search as it goes: a solution after 1, 2, 4, 8 ... steps and at the end. For whoever shows plans while it thinks: each solution
  * replaces the one before, whose policy has grown with it. It does not give way between solutions, see `boundedSearch.inTurns`.
  * @throws OptionError at once */
-export function growingPlan(problem: DecisionProblem, options: SolverOptions = {}): Generator<Solution> {
+export function improvingSolutions(problem: DecisionProblem, options: SolverOptions = {}): Generator<Solution> {
   return shown(boundedSearch.inTurns(problem, options));
 }
 

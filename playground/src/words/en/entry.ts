@@ -1,4 +1,4 @@
-import type { CodeRemark, KeptCode, ReadingRemark } from '@faultodds/core';
+import type { CodeRemark, UnusedCode, ReadingRemark } from '@faultodds/core';
 
 /** Words for entering a result by numbers, by trouble codes, or by degree.
  * Notes for translators: numbers arrive as finished phrases with their unit. */
@@ -116,7 +116,7 @@ export const entryLabels = {
     'cylinder-not-told': 'does not name a cylinder',
     'beyond-the-engine': 'this engine has no such cylinder',
     contradictory: 'another code in the list says the opposite',
-  } satisfies Record<KeptCode['reason'], string>,
+  } satisfies Record<UnusedCode['reason'], string>,
   codeRemark: ({ kind, codes }: CodeRemark): string => {
     const list = codes.join(', ');
     switch (kind) {

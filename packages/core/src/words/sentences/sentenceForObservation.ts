@@ -1,4 +1,4 @@
-import type { Mover, ObservationMove } from '../../explanation/explanation.ts';
+import type { MovedCause, ObservationMove } from '../../explanation/explanation.ts';
 import type { Model } from '../../model/model.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
@@ -35,7 +35,7 @@ export function sentenceForObservation(model: Model, step: ObservationMove, lang
   return sentences.join(' ');
 }
 
-function reason({ weightDecibans }: Mover, { messages, formatTimes }: Language): string {
+function reason({ weightDecibans }: MovedCause, { messages, formatTimes }: Language): string {
   if (weightDecibans === Infinity) return messages.excludesOthers();
   if (weightDecibans === -Infinity) return messages.excludesIt();
   if (Math.abs(weightDecibans) < WORTH_SAYING_DECIBANS) return messages.speaksHardly();
@@ -43,6 +43,10 @@ function reason({ weightDecibans }: Mover, { messages, formatTimes }: Language):
   return weightDecibans > 0 ? messages.speaksFor({ times }) : messages.speaksAgainst({ times });
 }
 
-function countsOf({ of1000 }: ObservationMove, { cause }: Mover, { messages }: Language): readonly [string, string] {
+function countsOf(
+  { of1000 }: ObservationMove,
+  { cause }: MovedCause,
+  { messages }: Language,
+): readonly [string, string] {
   return [messages.count(of1000.before[cause] ?? 0), messages.count(of1000.after[cause] ?? 0)];
 }

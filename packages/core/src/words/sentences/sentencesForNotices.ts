@@ -1,7 +1,7 @@
 import type { Model } from '../../model/model.ts';
 import type { ModelIdentity } from '../../model/modelIdentity.ts';
 import type { CaseEvent } from '../../session/caseEvent.ts';
-import type { CaseNotice, EventUnplaced } from '../../session/caseNotice.ts';
+import type { CaseNotice, UnplacedEventNotice } from '../../session/caseNotice.ts';
 import type { Language } from '../languages/language.ts';
 import { describeProblem } from './describeProblem.ts';
 import { nameOf } from './nameOf.ts';
@@ -42,7 +42,7 @@ function sentenceForModels(made: ModelIdentity, here: ModelIdentity, { messages 
   return messages.madeWithOtherVersion({ made: named(made), here: named(here) });
 }
 
-function describeUnplaced(model: Model, { event, problems }: EventUnplaced, language: Language): string {
+function describeUnplaced(model: Model, { event, problems }: UnplacedEventNotice, language: Language): string {
   const { message, hint } = describeProblem(problems[0]!, language);
   return language.messages.unplacedItem({ what: nameOfEvent(model, event, language), message, hint });
 }

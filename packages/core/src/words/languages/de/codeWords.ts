@@ -1,4 +1,4 @@
-import type { Circumstance, StandardClass } from '../../../codes/describeTroubleCode.ts';
+import type { CodeCondition, StandardClass } from '../../../codes/describeTroubleCode.ts';
 import type { Language } from '../language.ts';
 
 /** What trouble codes are about in German, by the keys of English. */
@@ -14,7 +14,7 @@ export const codeWords: Language['codeWords'] = {
   standardClass: (standardClass) => classes[standardClass],
 };
 
-const circumstances: Readonly<Record<Circumstance, string>> = {
+const circumstances: Readonly<Record<CodeCondition, string>> = {
   'misfire-with-low-fuel': 'Aussetzer bei wenig Kraftstoff',
   'misfire-single-cylinder-not-told': 'Aussetzer an einem Zylinder, ohne Angabe welcher',
   'misfire-on-start-up': 'Aussetzer gleich nach dem Start',

@@ -1,4 +1,4 @@
-import type { Circumstance, StandardClass } from '../../../codes/describeTroubleCode.ts';
+import type { CodeCondition, StandardClass } from '../../../codes/describeTroubleCode.ts';
 
 /** What trouble codes are about, in phrases. */
 export const codeWords = {
@@ -11,11 +11,11 @@ export const codeWords = {
   lean: (bank: number): string => `mixture lean, bank ${bank}`,
   rich: (bank: number): string => `mixture rich, bank ${bank}`,
   cam: (bank: number): string => `camshaft, bank ${bank}`,
-  circumstance: (circumstance: Circumstance): string => circumstances[circumstance],
+  circumstance: (circumstance: CodeCondition): string => circumstances[circumstance],
   standardClass: (standardClass: StandardClass): string => classes[standardClass],
 } as const;
 
-const circumstances: Readonly<Record<Circumstance, string>> = {
+const circumstances: Readonly<Record<CodeCondition, string>> = {
   'misfire-with-low-fuel': 'misfire with low fuel',
   'misfire-single-cylinder-not-told': 'misfire of one cylinder that is not named',
   'misfire-on-start-up': 'misfire just after starting',

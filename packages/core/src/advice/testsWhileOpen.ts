@@ -8,7 +8,7 @@ import type { Money } from '../cost/money.ts';
 import { advise } from './advise.ts';
 
 /** A test behind an open access. */
-export interface OpenLook {
+export interface TestWhileOpen {
   readonly advice: TestAdvice;
   /** What it would cost on another visit, with everything closed again. */
   readonly priceLater: Money;
@@ -18,12 +18,12 @@ export interface OpenLook {
 
 /** With an access just opened: every test that needs it, as if it stood open, best first; `pays` where it is worth its price now.
  * @throws EvidenceError `access-unknown`, and as `advise` does */
-export function whileItIsOpen(
+export function testsWhileOpen(
   compiled: CompiledModel,
   belief: Belief,
   circumstances: Circumstances,
   access: string,
-): readonly OpenLook[] {
+): readonly TestWhileOpen[] {
   checkCircumstances(compiled, circumstances);
   const bit = compiled.accessBit.get(access) ?? accessBits(compiled, [access]);
   const behind = new Set(

@@ -15,7 +15,7 @@ import { sameStep } from './sameStep.ts';
 import { stepKey } from './stepKey.ts';
 
 /** How firmly the advice stands: the share of plausible models that give the same one. */
-export interface FirmAdvice {
+export interface AdviceStability {
   readonly best: Advice['best'];
   /** Share of draws with the same best step. */
   readonly share: number;
@@ -28,23 +28,23 @@ export interface FirmAdvice {
 /** The share of plausible models that give the same advice. Every draw prices every test: about a hundred times dearer per draw than
  * `credibleRanking`. Default 200 draws.
  * @throws EvidenceError as `beliefOf` and `advise` do @throws OptionError */
-export function firmAdvice(
+export function adviceStability(
   compiled: CompiledModel,
   facts: Facts,
   circumstances: Circumstances = {},
   options: DoubtOptions = {},
-): FirmAdvice {
-  return runToEnd(firmAdviceInTurns(compiled, facts, circumstances, options));
+): AdviceStability {
+  return runToEnd(adviceStabilityInTurns(compiled, facts, circumstances, options));
 }
 
 /** The same, giving way after every draw: aborted then, it answers from the draws it has.
  * @throws EvidenceError with the first turn @throws OptionError at once */
-export function firmAdviceInTurns(
+export function adviceStabilityInTurns(
   compiled: CompiledModel,
   facts: Facts,
   circumstances: Circumstances = {},
   options: DoubtOptions = {},
-): Turns<FirmAdvice> {
+): Turns<AdviceStability> {
   checkOptions(doubtOptionsSchema, options);
   return adviceTurns(compiled, facts, circumstances, options);
 }
@@ -54,7 +54,7 @@ function* adviceTurns(
   facts: Facts,
   circumstances: Circumstances,
   options: DoubtOptions,
-): Turns<FirmAdvice> {
+): Turns<AdviceStability> {
   const { draws: wanted = 200, seed = 1, signal } = options;
   const { best } = advise(compiled, beliefOf(compiled, facts), circumstances);
   const random = createRandom(seed);

@@ -3,7 +3,7 @@ import type { LocalText } from '../model/localText.ts';
 import { drivings, type Driving, type Model } from '../model/model.ts';
 
 /** Whether the car may be moved as things stand, and which cause says so. */
-export interface MayBeDriven {
+export interface DrivingAdvice {
   readonly driving: Driving;
   readonly cause: string;
   readonly probability: number;
@@ -13,7 +13,7 @@ export interface MayBeDriven {
 
 /** Whether the car may be moved: what the gravest cause says that is still plausible (from the model's `plausibleFrom` on), the likeliest
  * of them; the leading cause where none is. Not the leader alone: a small chance of a wrecked engine weighs more than a worn plug. */
-export function mayBeDriven({ causes, plausibleFrom }: Model, { posterior, ranking }: CauseRanking): MayBeDriven {
+export function drivingAdvice({ causes, plausibleFrom }: Model, { posterior, ranking }: CauseRanking): DrivingAdvice {
   // with two causes at once, each counts for every pair it is in
   const members = (hypothesis: string): readonly string[] => hypothesis.split(' + ');
   const leading = members(ranking[0]?.cause ?? '');
