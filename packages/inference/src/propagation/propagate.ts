@@ -6,7 +6,8 @@ import type { Propagation } from './propagation.ts';
 import { readMarginals } from './readMarginals.ts';
 
 /** Brings `marginals` and `logEvidence[0]` of a workspace up to date. Returns whether the evidence is possible; if not, `logEvidence[0]` is
- * -Infinity and the marginals are left as they were. Allocates nothing. */
+ * -Infinity and the marginals are left as they were. Where `now.doubtful` is set, findings contradicted each other beyond the range of
+ * doubles and nothing of this may be believed: `posterior` answers that in logarithms. Allocates nothing. */
 export function propagate(propagation: Propagation): boolean {
   if (propagation.compiled.isJoint && !propagation.soft.includes(1)) return propagateJoint(propagation);
   collectEvidence(propagation);

@@ -23,8 +23,8 @@ export interface EliminationOrder {
 }
 
 /** Eliminates greedily by a rule. @param random breaks ties, and blurs scores by `blur`; null breaks ties by position.
- * @param limit gives up (returns null) when the cliques so far exceed it. @param last 1 for variables that are not eliminated; the
- * order then ends before them.
+ * @param limit of table entries: gives up (returns null) when the tables of all steps so far, contained cliques
+ * included, exceed twice that. @param last 1 for variables that are not eliminated; the order then ends before them.
  * Source: Kjaerulff 1990 (triangulation by minimum fill, size and weight). */
 export function eliminationOrder(
   graph: Omit<MoralGraph, 'least'>,
