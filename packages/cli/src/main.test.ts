@@ -59,7 +59,7 @@ describe.skipIf(!isBuilt)('the built program', () => {
   test('asking without a terminal says so', () => {
     expect(spawned(['ask'], {}, 'y\n')).toMatchObject({
       status: 2,
-      stderr: expect.stringContaining('needs a terminal'),
+      stderr: expect.stringContaining('needs an interactive terminal'),
     });
   });
 });

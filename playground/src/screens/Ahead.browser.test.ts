@@ -48,7 +48,8 @@ test('a plan is shown while a better one is looked for; stopped, it stays; anoth
   const screen = await pending;
   await screen.getByRole('button', { name: 'Compute the whole plan' }).click();
   await expect.element(screen.getByText(/^Costs .* on average/)).toBeVisible();
-  const examined = (): number => Number(/(\d+) situations? examined/.exec(screen.container.textContent ?? '')?.[1] ?? 0);
+  const examined = (): number =>
+    Number(/(\d+) situations? examined/.exec(screen.container.textContent ?? '')?.[1] ?? 0);
   const first = examined();
   await expect.poll(examined).toBeGreaterThan(first);
   // what it would take works beside it and has a stop of its own

@@ -62,5 +62,5 @@ test('a folder that is no model in parts is refused, whatever lies in it', async
   rmSync(circle);
   symlinkSync(circle, circle);
   expect(await refused('check', join(folder, 'circle'))).toContain('its links lead in a circle');
-  expect(await refused('check', join(file('plain.json', '{}'), 'below'))).toContain('no folder');
+  expect(await refused('check', join(file('plain.json', '{}'), 'below'))).toContain('not a folder');
 });

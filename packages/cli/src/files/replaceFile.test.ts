@@ -89,7 +89,7 @@ test('what a killed process left beside it is taken away; a trap laid there is n
 test.each([
   ['a folder', () => folder, 'it is a folder'],
   ['a folder that is not there', () => join(folder, 'no', 'case.json'), 'there is no such file or folder'],
-  ['a name below a file', () => join(place('below', 'x'), 'case.json'), 'is no folder'],
+  ['a name below a file', () => join(place('below', 'x'), 'case.json'), 'is not a folder'],
   ['too long a name', () => join(folder, 'x'.repeat(300)), 'the name is too long'],
 ])('%s is refused in one line', (_, path, reason) => {
   expect(() => replaceFile(path(), 'new')).toThrow(reason);
