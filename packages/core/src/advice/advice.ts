@@ -47,7 +47,7 @@ export interface RepairStep extends ProposedRepair {
 export interface RepairPlan {
   readonly expectedCost: Money;
   readonly steps: readonly RepairStep[];
-  /** Chance that none of the steps cures and the case is handed on. */
+  /** Chance that none of the steps cures and the case is referred. */
   readonly referred: number;
   readonly referralFee: Money;
 }

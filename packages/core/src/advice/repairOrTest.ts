@@ -19,7 +19,7 @@ import { makeTariff } from '../cost/tariff.ts';
 export interface RepairOrTest {
   /** `prove`: the latest entry is a repair that seems to have cured; both figures are for the case that the fault comes back. */
   readonly better: 'repair' | 'test' | 'refer' | 'prove';
-  /** The first step is `undefined` when handing on at once is the best way without a test. */
+  /** The first step is `undefined` when a referral at once is the best way without a test. */
   readonly repairNow: (ProposedRepair | { readonly repair: undefined }) & { readonly expectedCost: Money };
   /** The best single test; `undefined` when none is left. */
   readonly testFirst: (ProposedTest & { readonly expectedCost: Money }) | undefined;

@@ -23,7 +23,7 @@ import type { Turns } from '../turns/turns.ts';
 export type CostlyStep =
   { readonly kind: 'access'; readonly access: string } | { readonly kind: 'repair'; readonly repair: string };
 
-/** When a big step would be the best next one.
+/** When a costly step would be the best next one.
  * - `already-open`: the access is open, there is nothing to decide.
  * - `impossible`: none of its causes is possible here (or the repair failed already).
  * - `already-best`: it is the best next step now.
@@ -37,7 +37,7 @@ export interface WhatItTakes {
   readonly causes: readonly string[];
   /** Their probability now. */
   readonly probability: number;
-  /** Their probability at which the step becomes (or became) best, the proportions among them and among the others kept. */
+  /** Their probability at which the step becomes (or became) best, the proportions among them and among the others unchanged. */
   readonly threshold: number | undefined;
   /** The cheapest tests likely to bring them there; `undefined` where there is nothing to reach or no tests are left. */
   readonly tests: DecidingTests | undefined;
@@ -46,7 +46,8 @@ export interface WhatItTakes {
   readonly search: { readonly examined: number; readonly unexamined: number };
 }
 
-/** How long to look for deciding tests, and whom to tell. Status and threshold take some fifty looks at all tests and are always found. */
+/** How long to search for deciding tests, and what to call with every better answer. Status and threshold take some fifty evaluations of
+ * all tests and are always found. */
 export interface WhatItTakesOptions {
   /** Sequences of tests looked at, at most. Default 4000. */
   readonly evaluations?: number;
@@ -70,8 +71,8 @@ const CERTAIN = 1 - 1e-6;
 const GRID = 24;
 const BISECTIONS = 24;
 
-/** How probable its causes have to be before a big step is the best next one, how probable they are, and which tests could tell.
- * Best means least expected cost one step ahead: each test followed by the best repair sequence, against each repair sequence.
+/** How probable the causes behind a costly step must be for it to be the best next one, how probable they are, and which tests could decide
+ * it. Best means least expected cost one step ahead: each test followed by the best repair sequence, against each repair sequence.
  * @throws EvidenceError `access-unknown`, `repair-unknown`, and as `compileCaseProblem` does @throws OptionError */
 export function whatWouldItTake(
   compiled: CompiledModel,

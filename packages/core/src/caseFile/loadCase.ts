@@ -17,10 +17,11 @@ import { matchEvents } from './matchEvents.ts';
 import type { Session } from '../session/session.ts';
 import { startCase } from '../session/startCase.ts';
 
-/** A saved case of any version so far, made with any version of this model, checked and ready to go on. Undo goes back through its events.
+/** A saved case of any version so far, made with any version of this model, checked and ready to be continued. Undo goes back through its
+ * events.
  *
- * Names of earlier versions of the model are read as those of today (`renamed`). What the model knows no place for does not count and is
- * kept: it stands in `content.unplaced`, is saved again, and is told in `notices`, as is a model that differs.
+ * Names of earlier versions of the model are read as those of today (`renamed`). What the model does not know has no effect and is kept:
+ * it is in `content.unplaced`, is saved again, and is reported in `notices`, as is a model that differs.
  * @throws CaseError with every problem found; nothing is half-loaded. Codes: `format-unknown`, `version-unknown`, `key-unsafe`,
  * `model-other`, those of the shape (`type-wrong`, `value-missing`, `key-unknown`, …) and those of events that contradict each other
  * (`id-taken`, `observation-unknown`, `engine-differs`, …), under `/events/<n>`. */

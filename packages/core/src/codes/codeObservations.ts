@@ -2,16 +2,16 @@ import type { TestResult } from '../evidence/observation.ts';
 import type { CodeMeaning } from './describeTroubleCode.ts';
 import type { TroubleCode } from './troubleCode.ts';
 
-/** What must be known of the engine to read codes for one cylinder. */
+/** What must be known about the engine to read codes for one cylinder. */
 export interface CodeOptions {
   readonly suspectCylinder: number;
-  /** Number of cylinders; a code of a cylinder beyond it is kept, with its reason. */
+  /** Number of cylinders; a code of a cylinder beyond it is not used, with its reason. */
   readonly cylinders: number;
   /** Bank of the suspect, as the maker counts. Default: unknown, and codes of either bank count. */
   readonly bank?: 1 | 2;
-  /** coil letter -> cylinder it fires. Default: A fires cylinder 1 and so on, said in a remark, since the order is the maker's. */
+  /** coil letter -> cylinder it fires. Default: A fires cylinder 1 and so on, with a remark, since the order depends on the maker. */
   readonly cylinderOfCoil?: Readonly<Record<string, number>>;
-  /** The list is all that the modules hold, so that a missing code is a finding too. Default false. */
+  /** The list is complete: a missing code counts as well. Default false. */
   readonly listIsComplete?: boolean;
   /** Observation ids are this, a hyphen and the test id. Default `codes`. */
   readonly idPrefix?: string;
@@ -20,7 +20,7 @@ export interface CodeOptions {
 /** Codes turned into observations. */
 export interface CodeObservations {
   readonly observations: readonly TestResult[];
-  /** Codes that say nothing here, with what they are and why. */
+  /** Codes that are not used, with their meaning and the reason. */
   readonly kept: readonly UnusedCode[];
   readonly remarks: readonly CodeRemark[];
 }

@@ -30,7 +30,7 @@ export type StandardClass =
 
 type CodeSystem = 'body' | 'chassis' | 'network' | 'unknown';
 
-/** Codes that tell something about the misfire without telling a cause. */
+/** Conditions of a misfire that a code states without naming a cause. */
 export type CodeCondition =
   | 'misfire-with-low-fuel'
   | 'misfire-single-cylinder-not-told'

@@ -19,10 +19,9 @@ const circumstancesSchema = z.strictObject({
   idPrefix: z.optional(z.string().check(z.minLength(1))),
 });
 
-/** Turns codes (`parseTroubleCodes`) into results of the tests that read codes (`isFilledByCodes`; a model without one of them gets none of it), for
- * the suspect cylinder. Pending, stored and
- * permanent codes say the same; the status stands in the note.
- * @throws OptionError circumstances that no engine has */
+/** Turns codes (`parseTroubleCodes`) into results of the tests that read codes (`isFilledByCodes`; those that the model has), for the
+ * suspect cylinder. Pending, stored and permanent codes count alike; the status is in the note.
+ * @throws OptionError options that no engine has */
 export function observationsFromCodes(
   compiled: CompiledModel,
   codes: readonly TroubleCode[],

@@ -4,7 +4,7 @@ import type { CodeStatus, MalformedCode, TroubleCode } from './troubleCode.ts';
 
 /** A list of codes, read. */
 export interface TroubleCodeList {
-  /** In the order of the list; a code that stands twice is kept once, with its stronger status. */
+  /** In the order of the list; a code that occurs twice is listed once, with its stronger status. */
   readonly codes: readonly TroubleCode[];
   readonly malformed: readonly MalformedCode[];
 }

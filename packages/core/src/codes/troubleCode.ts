@@ -1,6 +1,7 @@
 import type { Problem } from '../errors/faultoddsError.ts';
 
-/** How a module reports a code: confirmed (service $03), seen once (service $07), or kept until it has passed its own check (service $0A). */
+/** How a module reports a code: confirmed (service $03), seen once (service $07), or permanent until the module has passed its check
+ * (service $0A). */
 export type CodeStatus = 'stored' | 'pending' | 'permanent';
 
 /** A trouble code of SAE J2012 / ISO 15031-6, as it stood in a list. */

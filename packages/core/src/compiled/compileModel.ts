@@ -15,7 +15,7 @@ import { withModelErrors } from './sweepModel.ts';
 
 /** How many causes may be behind the fault together. */
 export interface CompileModelOptions {
-  /** Default 1. With 2, every pair of causes is a hypothesis of its own: about a square of the work. */
+  /** Default 1. With 2, every pair of causes is a further hypothesis: the work grows about with the square. */
   readonly atMost?: 1 | 2;
 }
 

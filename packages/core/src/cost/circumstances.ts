@@ -1,4 +1,4 @@
-/** What money and time cost here. */
+/** Prices of work and parts. */
 export interface Prices {
   /** Currency code shown with every amount, e.g. `EUR`; the model's own unit by default. */
   readonly currency: string;
@@ -7,7 +7,7 @@ export interface Prices {
   readonly partsFactor: number;
 }
 
-/** Where the case stands besides the evidence. */
+/** What advice depends on besides the evidence: prices, equipment at hand, access that is open. */
 export interface Circumstances {
   /** Default: the model's own labour rate and unit. */
   readonly prices?: Prices;

@@ -1,6 +1,6 @@
 import type { Money } from './money.ts';
 
-/** What a step costs from here: access that is open already costs nothing more. */
+/** What a step costs now: access that is open already costs nothing more. */
 export interface Price {
   readonly total: Money;
   readonly labour: Money;

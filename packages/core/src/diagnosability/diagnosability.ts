@@ -28,7 +28,7 @@ export interface DominatedTest {
   readonly by: string;
 }
 
-/** What a model can tell apart at what price, and what its numbers rest on. */
+/** Which causes a model can tell apart at what price, and what its numbers are based on. */
 export interface Diagnosability {
   readonly hardPairs: readonly InseparablePair[];
   readonly dominated: readonly DominatedTest[];

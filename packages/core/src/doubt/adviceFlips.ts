@@ -20,7 +20,7 @@ import { leaderSensitivity } from './leaderSensitivity.ts';
 // a row's range may round to 0 or 1, which no probability of a model is
 const NEVER_CERTAIN = 1e-6;
 
-/** A number of the model that would change the advice within its own range. */
+/** A number of the model that would change the advice within its range. */
 export interface AdviceFlip {
   /** JSON Pointer of the number in the model. */
   readonly path: string;

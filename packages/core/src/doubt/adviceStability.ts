@@ -14,7 +14,7 @@ import { drawModel } from './drawModel.ts';
 import { sameStep } from './sameStep.ts';
 import { stepKey } from './stepKey.ts';
 
-/** How firmly the advice stands: the share of plausible models that give the same one. */
+/** How stable the advice is: the share of plausible models that give the same one. */
 export interface AdviceStability {
   readonly best: Advice['best'];
   /** Share of draws with the same best step. */

@@ -32,8 +32,8 @@ export interface CredibleRanking {
   readonly seed: number;
 }
 
-/** Credible interval of every posterior: the same facts under models drawn from the Dirichlet, Beta and log-normal uncertainty of
- * all numbers that matter here (see `drawModel`).
+/** Credible interval of every posterior: the same facts under models drawn from the Dirichlet, Beta and log-normal uncertainty of all
+ * numbers that the ranking depends on (see `drawModel`).
  * @throws EvidenceError as `rankCauses` does @throws OptionError */
 export function credibleRanking(compiled: CompiledModel, facts: Facts, options: DoubtOptions = {}): CredibleRanking {
   return runToEnd(credibleRankingInTurns(compiled, facts, options));

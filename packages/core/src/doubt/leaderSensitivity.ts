@@ -4,7 +4,7 @@ import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { jointLines } from './jointLines.ts';
 import type { LinearFunction } from './linearFunction.ts';
 
-/** The posterior of the leading cause as an exact function of one number of the model, all others kept (the rest of its row shrinking
+/** The posterior of the leading cause as an exact function of one number of the model, all others unchanged (the rest of its row shrinking
  * or growing in proportion): (constant + slope x) of `numerator` over that of `denominator`. */
 export interface NumberSensitivity {
   /** JSON Pointer of the number in the model. */
@@ -22,7 +22,7 @@ export interface NumberSensitivity {
   readonly flip?: { readonly at: number; readonly cause: string; readonly withinRange: boolean };
 }
 
-/** What the leading cause owes to single numbers, the most influential first (by how far its posterior swings over the number's range). */
+/** How the leading cause depends on single numbers, the most influential first (by how far its posterior changes over the number's range). */
 export interface LeaderSensitivity {
   readonly leading: string;
   readonly functions: readonly NumberSensitivity[];

@@ -7,7 +7,7 @@ export function modelJsonSchema(): unknown {
   return z.toJSONSchema(modelSchema, { target: 'draft-2020-12' });
 }
 
-/** JSON Schema of one file of a model kept in several. */
+/** JSON Schema of one file of a model that is split into several. */
 export function modelPartJsonSchema(): unknown {
   return z.toJSONSchema(modelPartSchema, { target: 'draft-2020-12' });
 }

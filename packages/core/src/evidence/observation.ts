@@ -6,10 +6,10 @@ export type FaultActive = 'yes' | 'no' | 'unknown';
 /** What a test showed: one of its outcomes, how strongly what was seen speaks for each, or the numbers that were read. */
 export interface ResultEvidence {
   readonly outcome?: string;
-  /** outcome -> relative likelihood, instead of `outcome`: "about 3 to 1 that it dipped" is `{ dipped: 3, even: 1 }`. Only the
-   * ratios speak: at any scale P(evidence) is that of weights of which the largest is one. */
+  /** outcome -> relative likelihood, instead of `outcome`: "about 3 to 1 that it dipped" is `{ dipped: 3, even: 1 }`. Only the ratios
+   * count: P(evidence) is that of weights of which the largest is one, at any scale. */
   readonly likelihood?: Readonly<Record<string, number>>;
-  /** Numbers, instead of an outcome. An outcome may stand beside them where they leave open which it is: 40 % leak-down, heard at the
+  /** Numbers, instead of an outcome. An outcome may be given as well where the numbers fit more than one: 40 % leak-down, heard at the
    * tailpipe. Number and outcome are one result, counted once. */
   readonly reading?: Reading;
   readonly note?: string;

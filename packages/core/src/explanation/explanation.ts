@@ -2,7 +2,7 @@ import type { CauseRanking, RankedCause } from '../belief/belief.ts';
 import type { Facts } from '../evidence/facts.ts';
 import type { Observation } from '../evidence/observation.ts';
 
-/** Why the ranking stands as it does: what every observation did. Data only; words are made of it elsewhere. */
+/** Why the ranking is as it is: what every observation did. Data only; `words` makes sentences of it. */
 export interface Explanation {
   readonly facts: Facts;
   /** After the intake facts, then after each observation: one more than `observations`. */
@@ -34,9 +34,9 @@ export interface ObservationMove {
 export interface ObservationExplanation extends ObservationMove {
   /** The same had it been recorded first, right after the intake facts. */
   readonly weightIfFirstDecibans: NumberByCause;
-  /** The same had it been recorded last, after all the others: what it still adds to the case as it stands. */
+  /** The same had it been recorded last, after all the others: what it still adds to the case now. */
   readonly weightIfLastDecibans: NumberByCause;
-  /** The final ranking with this observation left out and all others kept. */
+  /** The final ranking without this observation. */
   readonly rankingWithout: readonly RankedCause[];
 }
 

@@ -9,7 +9,7 @@ export interface Source {
   readonly id: string;
   readonly kind: 'published' | 'common-practice' | 'judgement' | 'definition';
   readonly text: string;
-  /** What of it was read, and what stands from memory. */
+  /** What of it was read, and what is from memory. */
   readonly checked?: string;
 }
 
@@ -82,13 +82,13 @@ export interface Repair {
   readonly cures: Readonly<Record<string, Quantity>>;
   /** The whole job, opening and closing of its access included; what is open already is subtracted from its price. */
   readonly minutes: Quantity;
-  /** Parts with the gaskets its own opening needs, in the model's currency unit. */
+  /** Parts, with the gaskets that opening it needs, in the model's currency unit. */
   readonly parts: Quantity;
   readonly access: readonly string[];
   readonly cautions: readonly string[];
   /** The test that asks the same question, so that "replaced, it stayed" is never counted twice. */
   readonly sameAs?: { readonly test: string; readonly cured: string; readonly notCured: string };
-  /** Referral to somebody else: ends the plan. */
+  /** Referral to a specialist: ends the plan. */
   readonly referral?: boolean;
 }
 
@@ -140,13 +140,13 @@ export const hazards = ['life', 'injury', 'damage'] as const;
 /** One of `hazards`. */
 export type Hazard = (typeof hazards)[number];
 
-/** Something that can hurt, and how it is kept from doing so. */
+/** Something that can hurt, and how to prevent it. */
 export interface Caution {
   readonly id: string;
   readonly hazard: Hazard;
   readonly text: LocalText;
   readonly source: string;
-  /** A caution of an access that holds as long as it is open, not only while it is being opened. */
+  /** A caution of an access that applies as long as it is open, not only while it is being opened. */
   readonly staysWhileOpen?: true;
 }
 

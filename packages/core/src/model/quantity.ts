@@ -5,6 +5,6 @@ export interface Quantity {
   readonly high: number;
   readonly ess: number;
   readonly source: string;
-  /** True by definition (the part does not exist): the only place where a multiplier of 0 is allowed. */
+  /** True by definition (the part does not exist): only then is a multiplier of 0 allowed. */
   readonly definitional?: boolean;
 }

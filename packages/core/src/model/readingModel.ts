@@ -59,7 +59,7 @@ export interface MeasuredReading {
   readonly unit: string;
   /** The sign of the compared value does not count. Default false. */
   readonly absolute?: boolean;
-  /** Its error is its own: not shared with the other readings and outcomes of this test. Default false. */
+  /** Its error is independent: not shared with the other readings and outcomes of this test. Default false. */
   readonly ownError?: boolean;
   /** Raw readings outside are refused as slips of the pen; in the canonical unit of `measures`. */
   readonly limits: { readonly low: number; readonly high: number; readonly source: string };
@@ -126,14 +126,14 @@ export interface PartCountsReading {
   readonly ruleOfThumb: RuleOfThumb;
 }
 
-/** What the trade says, in words and so that it can be computed. It is shown beside the likelihoods, never instead. */
+/** A rule of the trade, in words and in a form that can be computed. It is shown beside the likelihoods, never instead. */
 export interface RuleOfThumb {
   readonly text: string;
   readonly source: string;
   readonly limit: RuleLimit;
 }
 
-/** When a rule of thumb is kept. */
+/** When a rule of thumb is met. */
 export type RuleLimit =
   /** The lowest of all cylinders is at least this share of the highest. */
   | { readonly kind: 'lowest-to-highest'; readonly atLeast: number }

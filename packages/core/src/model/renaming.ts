@@ -22,7 +22,7 @@ export interface OutcomeNames {
 export interface Renaming {
   /** No part of this version is called so any more. */
   readonly was: PartName;
-  /** Of the same kind, or in its turn an earlier name. Absent: it is gone, and what named it is kept without counting. */
+  /** Of the same kind, or in its turn an earlier name. Absent: it is gone; what named it is kept without effect. */
   readonly is?: PartName | OutcomeNames;
   /** Why, for people. */
   readonly note?: string;

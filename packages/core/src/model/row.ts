@@ -5,7 +5,7 @@ export interface Row {
   readonly source: string;
 }
 
-/** A row that applies when every named parent is in one of the named states; `{}` is the default and stands last. First match wins. */
+/** A row that applies when every named parent is in one of the named states; `{}` is the default and comes last. First match wins. */
 export interface ConditionalRow extends Row {
   readonly when: Readonly<Record<string, readonly string[]>>;
 }

@@ -1,7 +1,7 @@
 import type { PlanStep } from './plan.ts';
 
-/** Ids of everything that can hurt in the steps of a plan that are written out, each once, in the order of the steps. The place in this
- * list, from 1, is its number in text and drawings. */
+/** Ids of all cautions of the steps of a plan that are written out, each once, in the order of the steps. The position in this list, from
+ * 1, is its number in text and drawings. */
 export function cautionsOfPlan(root: PlanStep): readonly string[] {
   const found = new Set<string>();
   const walk = ({ cautions, branches }: PlanStep): void => {

@@ -12,15 +12,15 @@ export interface PlanBranch {
   readonly then?: PlanStep;
 }
 
-/** One step of a plan. Its price, minutes and cautions hold the check after a repair; the price of a referral is the expected cost, the right
- * repair included. */
+/** One step of a plan. Its price, minutes and cautions include the check after a repair; the price of a referral is the expected cost, the
+ * right repair included. */
 export interface PlanStep extends StepFacts {
   readonly kind: 'test' | 'repair' | 'refer';
   /** Id of the test or repair. */
   readonly id: string;
   /** Probability that the step is reached. */
   readonly reached: number;
-  /** From here to a confirmed repair, this step included. */
+  /** From this step to a confirmed repair, the step included. */
   readonly expectedCost: Money;
   readonly branches: readonly PlanBranch[];
   /** Steps that follow but are not written out. */
@@ -35,7 +35,7 @@ export interface CostSpread {
   readonly worst: Money;
 }
 
-/** A contingent plan: what to do, and what to do then, whatever comes. */
+/** A contingent plan: what to do first, and what to do after each result. */
 export interface Plan {
   readonly format: 'faultodds-plan';
   readonly version: 1;

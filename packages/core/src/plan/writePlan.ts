@@ -12,7 +12,7 @@ import { takeAction } from '../problem/takeAction.ts';
 export interface WritePlanOptions {
   /** Steps written out below each other; deeper ones are counted and folded. Default 4. */
   readonly depth?: number;
-  /** Ways less likely than this are handed on instead of planned: their number explodes, their weight does not. Default 1e-4. */
+  /** Branches less likely than this end in a referral instead of being planned: their number explodes, their weight does not. Default 1e-4. */
   readonly leastProbability?: number;
 }
 

@@ -1,8 +1,8 @@
 import { REFER, type Action } from './action.ts';
 import type { DecisionProblem, DecisionState, StepCost } from './decisionProblem.ts';
 
-/** What can be done here: tests that are neither done nor answered, repairs that are not tried and can cure something, both within the
- * limits; and always the referral, last. */
+/** What can be done in a state: tests that are neither done nor answered, repairs that are not tried and can cure something, both within
+ * the limits; and always the referral, last. */
 export function allowedActions(problem: DecisionProblem, state: DecisionState): readonly Action[] {
   const { tests, repairs, limits } = problem;
   const { money = Infinity, minutes = Infinity } = limits;

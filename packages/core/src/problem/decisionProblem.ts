@@ -39,9 +39,9 @@ export interface EvidenceSet {
   readonly memo: { readonly tables: Map<number, Float64Array>; readonly after: Map<number, EvidenceSet> };
 }
 
-/** Where a plan stands: what is believed, what is open, what was tried and spent. */
+/** What is believed, open, tried and spent at one point of a plan. */
 export interface DecisionState {
-  /** Equal keys: nothing differs from here on. */
+  /** States of equal keys do not differ in what can follow. */
   readonly key: string;
   readonly evidence: EvidenceSet;
   /** P(cause); borrowed, do not write. */

@@ -1,6 +1,6 @@
 import type { Limits } from './decisionProblem.ts';
 
-/** A decision problem written out as tables. Access is named by index; what one requires must stand before it. */
+/** A decision problem written out as tables. Access is named by index; what one requires must come before it. */
 export interface ProblemTables {
   /** P(cause), sums to 1. */
   readonly prior: readonly number[];

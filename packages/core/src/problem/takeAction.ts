@@ -22,8 +22,8 @@ export interface Transition {
   readonly branches: readonly Branch[];
 }
 
-/** What an action costs from here and where it can lead. Bayes's rule on the causes, exact.
- * @throws OptionError for a test or repair that the problem has not */
+/** What an action costs in a state, and the states it can lead to. Bayes's rule on the causes, exact.
+ * @throws OptionError for a test or repair that the problem does not have */
 export function takeAction(problem: DecisionProblem, state: DecisionState, action: Action): Transition {
   switch (action?.kind) {
     case 'test':

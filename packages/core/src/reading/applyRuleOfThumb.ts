@@ -6,7 +6,7 @@ import type { CountsOfCylinders, CountsOfPart, Reading } from './reading.ts';
 export interface RuleResult {
   readonly text: string;
   readonly source: string;
-  /** `kept`: within the rule. `broken`: outside it. `not-computable`: the entry does not hold what the rule needs. */
+  /** `kept`: within the rule. `broken`: outside it. `not-computable`: the entry lacks what the rule needs. */
   readonly verdict: 'kept' | 'broken' | 'not-computable';
   /** The number the rule is about, in the unit of the compared value, or a share from 0 to 1. */
   readonly value?: number;

@@ -4,6 +4,6 @@ export interface Engine {
   readonly cylinders: number;
   /** The cylinder that misfires, at most `cylinders`. */
   readonly suspect: number;
-  /** The bank of the suspect, where it is known: mixture and cam codes are told by bank. */
+  /** The bank of the suspect, where it is known: mixture and cam codes name a bank. */
   readonly bank?: 1 | 2;
 }

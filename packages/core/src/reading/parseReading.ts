@@ -9,10 +9,11 @@ import type { Reading } from './reading.ts';
 
 /** A reading of a test as it was entered, checked: shape, quantity, unit, range, what is compared. `measure` may be left out where it is
  * the test's first (see `readings` of the test).
- * @param engine of the case: tells the suspect where the reading does not, and is checked against.
- * @throws ReadingError with all problems, each with the path of its field. Codes: `test-unknown`, `reading-not-possible`, `measure-unknown`,
- * `kind-unfit`, `unit-unknown`, `reading-implausible`, `suspect-missing`, `neighbour-missing`, `neighbour-zero`, `nominal-zero`, `reference-zero`,
- * `partner-missing`, `partner-unfit`, `count-above-firings`, `suspect-differs`, `cylinder-unknown`, and those of the shape.
+ * @param engine of the case: gives the suspect where the reading does not; the reading is checked against it.
+ * @throws ReadingError with all problems, each with the path of its field. Codes: `test-unknown`, `reading-not-possible`,
+ * `measure-unknown`, `kind-unfit`, `unit-unknown`, `reading-implausible`, `suspect-missing`, `neighbour-missing`, `neighbour-zero`,
+ * `nominal-zero`, `reference-zero`, `partner-missing`, `partner-unfit`, `count-above-firings`, `suspect-differs`, `cylinder-unknown`, and
+ * those of the shape.
  * @example parseReading(compiled, 'cranking-compression', { kind: 'per-cylinder', unit: 'bar', suspect: 3, values: { 1: 12.4, 2: 12.1, 3: 9.2, 4: 12.5 } }) */
 export function parseReading(compiled: CompiledModel, test: string, input: unknown, engine?: Engine): Reading {
   const known = compiled.model.tests.find(({ id }) => id === test);

@@ -15,7 +15,7 @@ export interface PerCylinderReading {
   readonly suspect: number;
   /** Temperature of each winding, for resistances; a cylinder left out counts as 20 degrees C. */
   readonly temperatures?: { readonly values: Readonly<Record<string, number>>; readonly unit: string };
-  /** The maker's figure, in `unit` (resistances: at 20 degrees C). Takes the neighbours' place where none was read. */
+  /** The maker's figure, in `unit` (resistances: at 20 degrees C). Compared with where no neighbour was read. */
   readonly nominal?: number;
 }
 
@@ -27,7 +27,7 @@ export interface SingleReading {
   readonly unit: string;
 }
 
-/** A reading and the reading it is held against, on the suspect: snap and cranking pressure, wet and dry, air held and air fed. */
+/** A reading and the one it is compared with, on the suspect: snap and cranking pressure, wet and dry, cylinder and supply pressure. */
 export interface PairReading {
   readonly kind: 'pair';
   readonly measure: string;
@@ -57,7 +57,7 @@ export interface CountsOfCylinders {
   /** cylinder -> misfires. */
   readonly counts: Readonly<Record<string, number>>;
   readonly suspect: number;
-  /** Absent when it was not noted: then only the shares speak. */
+  /** Absent when it is not known: then only the shares count. */
   readonly exposure?: Exposure;
 }
 

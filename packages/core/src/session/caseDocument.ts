@@ -4,7 +4,7 @@ import type { UnplacedEvent } from './unplacedEvent.ts';
 
 /** What is known of an invented teaching case besides its events. Money in the model's own unit. */
 export interface DemoFacts {
-  /** Nobody's real case. */
+  /** Not a real case. */
   readonly invented: true;
   readonly trueCause: string;
   readonly lesson: string;
@@ -23,6 +23,6 @@ export interface CaseDocument {
   readonly model?: ModelIdentity;
   readonly demo?: DemoFacts;
   readonly events: readonly CaseEvent[];
-  /** What the model knows no place for. Absent where there is nothing. */
+  /** What the model does not know. Absent where there is nothing. */
   readonly unplaced?: readonly UnplacedEvent[];
 }

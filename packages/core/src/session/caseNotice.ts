@@ -2,8 +2,8 @@ import type { Problem } from '../errors/faultoddsError.ts';
 import type { ModelIdentity } from '../model/modelIdentity.ts';
 import type { CaseEvent } from './caseEvent.ts';
 
-/** What a reader should know of a case that was opened: that it was made with another version of the model, or other numbers in it, and what of it
- * the model knows no place for. Nothing of that is lost: `saveCase` writes it out again. */
+/** What a reader should know about a case that was opened: that it was made with another version of the model, or other numbers in it, and
+ * which of its entries the model does not know. Nothing of that is lost: `saveCase` writes it out again. */
 export type CaseNotice = OtherModelNotice | UnplacedEventNotice | UnknownCauseNotice;
 
 /** Same model, another version or other contents. What was believed then need not be what is believed now. */

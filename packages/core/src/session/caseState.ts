@@ -3,12 +3,12 @@ import type { Observation } from '../evidence/observation.ts';
 import type { Prices } from '../cost/circumstances.ts';
 import type { Engine } from '../reading/engine.ts';
 
-/** Where a case stands: the fold of its events. Plain data, safe to keep and compare. */
+/** The state of a case: the fold of its events. Plain data, safe to keep and compare. */
 export interface CaseState {
   readonly id: string;
   readonly title: string;
   readonly context: Context;
-  /** Absent while nobody has stated it; `engineOf` then asks the readings. */
+  /** Absent until it is stated; `engineOf` then looks at the readings. */
   readonly engine?: Engine;
   /** In the order they were made; retracted ones are gone. */
   readonly observations: readonly Observation[];

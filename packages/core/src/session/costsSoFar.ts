@@ -14,8 +14,8 @@ export interface CaseCosts {
   readonly total: Price;
 }
 
-/** What the tests and repairs on record cost, at the prices and for the car the case holds now. Access is charged to the step that needed
- * it first and not again until it is closed; what was opened by hand, to the first step that used it. Observations taken back cost nothing:
+/** What the tests and repairs on record cost, at the prices and for the car of the case now. Access is charged to the step that needed it
+ * first and not again until it is closed; what was opened by hand, to the first step that used it. Observations taken back cost nothing:
  * they count as never made. */
 export function costsSoFar(compiled: CompiledModel, session: Session): CaseCosts {
   const final = caseState(session);

@@ -2,8 +2,8 @@ import type { Engine } from '../reading/engine.ts';
 import { engineLimits } from '../reading/engineLimits.ts';
 import type { CaseState } from './caseState.ts';
 
-/** The engine of a case: as stated; where nothing is, as its latest reading of several cylinders tells it, which knows the suspect but not
- * whether there are more cylinders than were read. A proposal then, to be confirmed. Nothing where no reading tells. */
+/** The engine of a case: as stated; otherwise as in its latest reading of several cylinders, which knows the suspect but not whether there
+ * are more cylinders than were read. Then it is a proposal, to be confirmed. Nothing where no reading names it. */
 export function engineOf({ engine, observations }: Pick<CaseState, 'engine' | 'observations'>): Engine | undefined {
   if (engine !== undefined) return engine;
   for (const observation of observations.toReversed()) {

@@ -23,7 +23,7 @@ export interface Session {
 /** The part of a session that undo and redo move through. */
 export interface SessionContent {
   readonly events: readonly CaseEvent[];
-  /** Kept, but without effect: the model knows no place for them. Undo leaves them alone. */
+  /** Kept, but without effect: the model does not know them. Undo leaves them alone. */
   readonly unplaced: readonly UnplacedEvent[];
   readonly state: CaseState;
 }
@@ -34,7 +34,7 @@ export interface SessionStep {
   readonly backward: readonly Patch[];
 }
 
-/** Where the case stands now. */
+/** The state of the case now. */
 export function caseState(session: Session): CaseState {
   return session.content.state;
 }

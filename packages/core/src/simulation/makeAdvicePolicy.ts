@@ -10,9 +10,9 @@ import type { Policy } from '../solvers/solver.ts';
 import { EvidenceError } from '../errors/evidenceError.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 
-/** The advice a person gets who records every result and asks again: at each state `beliefOf` and `advise` are called with
- * everything recorded on the way, and the best step is followed. Where they refuse (what happened cannot happen in this model) the case
- * is handed on. `problem` is that of the same model, facts and circumstances. */
+/** The advice a person gets who records every result and asks again: at each state `beliefOf` and `advise` are called with everything
+ * recorded on the way, and the best step is followed. Where they refuse (what happened cannot happen in this model) the case is referred.
+ * `problem` is that of the same model, facts and circumstances. */
 export function makeAdvicePolicy(
   compiled: CompiledModel,
   facts: Facts,

@@ -14,7 +14,7 @@ const COLUMNS = [
   'end',
 ] as const satisfies readonly (keyof CaseRun)[];
 
-/** Simulated cases as comma-separated values with a header line (RFC 4180; ids hold no commas). */
+/** Simulated cases as comma-separated values with a header line (RFC 4180; ids contain no commas). */
 export function runsAsCsv(runs: readonly CaseRun[]): string {
   const lines = runs.map((run) => COLUMNS.map((column) => run[column]).join(','));
   return `${[COLUMNS.join(','), ...lines].join('\r\n')}\r\n`;

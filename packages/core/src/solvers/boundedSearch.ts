@@ -41,7 +41,7 @@ export const boundedSearch: Solver = makeSolver('bounded-search', (problem, opti
   searchInTurns(problem, options, () => makeLowerBoundInTurns(problem)),
 );
 
-/** The same search as it goes: a solution after 1, 2, 4, 8 ... steps and at the end. For whoever shows plans while it thinks: each solution
+/** The same search as it runs: a solution after 1, 2, 4, 8 ... steps and at the end. For showing plans while it searches: each solution
  * replaces the one before, whose policy has grown with it. It does not give way between solutions, see `boundedSearch.inTurns`.
  * @throws OptionError at once */
 export function improvingSolutions(problem: DecisionProblem, options: SolverOptions = {}): Generator<Solution> {

@@ -12,10 +12,10 @@ interface Found {
   readonly action: Action;
 }
 
-/** The optimum, by walking every state that can be reached once. For small problems only: their number grows with the product of
- * outcomes + 1 over all tests, times 2 to the number of repairs, times what can be open.
+/** The optimum, by walking every state that can be reached once. For small problems only: their number grows with the product of outcomes +
+ * 1 over all tests, times 2 to the number of repairs, times what can be open.
  *
- * When cut short (`steps`, `signal`) the states not reached yet count as handed on: still the cost of a feasible plan, with no lower bound.
+ * When cut short (`steps`, `signal`) the states not reached yet count as referred: still the cost of a feasible plan, with no lower bound.
  * Default: no limit.
  * Source: backward induction over beliefs, Bellman 1957; Smallwood & Sondik 1973, Operations Research 21:1071-1088. */
 export const exactDynamicProgramming: Solver = makeSolver('exact', function* (problem, { steps = Infinity, signal }) {

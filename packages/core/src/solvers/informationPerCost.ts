@@ -10,8 +10,8 @@ const SURE_ENOUGH = 0.8;
 // Less than this tells nothing worth a walk to the car.
 const LEAST_BITS = 0.01;
 
-/** The test that tells most bits per money, until one repair is likely enough to cure (0.8) or no test tells a hundredth of a bit; then
- * repairs by probability over cost. `upperBound` is the cost of repairing without a test; the policy may cost more or less than that.
+/** The test with most bits per money, until one repair is likely enough to cure (0.8) or no test brings a hundredth of a bit; then repairs
+ * by probability over cost. `upperBound` is the cost of repairing without a test; the policy may cost more or less than that.
  * Source: entropy as a measure of tests, de Kleer & Williams 1987, Artificial Intelligence 32:97-130; where to stop is ours. */
 export const informationPerCost: Solver = makeSolver('information-per-cost', function* (problem) {
   yield;

@@ -29,10 +29,10 @@ const optionsSchema = z.strictObject({
   width: z.optional(optionSchemas.budget(1)),
 });
 
-/** Looks `depth` actions ahead, as if only repairs without tests came after. Beliefs reached on different ways are looked at once; only
- * the `width` most promising actions are followed deeper, so a pair of tests that only pay together can be missed when narrow.
- * `upperBound` is the exact cost of the plan made at the start; its policy plans anew at every state.
- * `steps` bounds the states examined (default: none); beyond it the sequence of repairs stands.
+/** Looks `depth` actions ahead, as if only repairs without tests came after. Beliefs reached in different ways are evaluated once; only the
+ * `width` most promising actions are followed deeper, so with a small width a pair of tests that are only worth it together can be missed.
+ * `upperBound` is the exact cost of the plan made at the start; its policy plans anew at every state. `steps` bounds the states examined
+ * (default: none); beyond it the sequence of repairs stands.
  * @throws OptionError
  * Source: averaging out and folding back, Raiffa 1968; expectimax, Michie 1966. Pruning by one-step value is ours. */
 export function makeExpectimax(look: ExpectimaxOptions): Solver {

@@ -10,7 +10,7 @@ import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.
 /** What to do at any state a plan can reach. */
 export type Policy = (state: DecisionState) => Action;
 
-/** How long a solver may work, and whom it tells. */
+/** How long a solver may work, and what it calls with every better answer. */
 export interface SolverOptions {
   /** States examined at most. Each solver states its default. */
   readonly steps?: number;
@@ -27,7 +27,7 @@ const solverOptionsSchema: z.ZodMiniType = z.strictObject({
   onImprove: z.optional(optionSchemas.callback),
 });
 
-/** Where a solver stands. */
+/** How far a solver has come. */
 export interface SolverProgress {
   readonly best: Action;
   /** No policy is cheaper than this. */
@@ -39,8 +39,8 @@ export interface SolverProgress {
   readonly steps: number;
 }
 
-/** What a solver found. `progress.upperBound` is the exact expected cost of `policy` where the solver says so, else of a policy that is
- * never dearer than it is said to be. */
+/** What a solver found. `progress.upperBound` is the exact expected cost of `policy` where the solver says so, else that of a policy that
+ * never costs more. */
 export interface Solution {
   readonly solver: string;
   readonly policy: Policy;
@@ -51,7 +51,7 @@ export interface Solution {
 export interface Solver {
   readonly id: string;
   readonly solve: (problem: DecisionProblem, options?: SolverOptions) => Solution;
-  /** The same, giving way after every step; now and then with the solution as it stands. */
+  /** The same, giving way after every step; now and then with the solution so far. */
   readonly inTurns: (problem: DecisionProblem, options?: SolverOptions) => Turns<Solution, Solution>;
 }
 

@@ -2,7 +2,7 @@ import type { CauseRanking } from '../belief/belief.ts';
 import type { LocalText } from '../model/localText.ts';
 import { drivings, type Driving, type Model } from '../model/model.ts';
 
-/** Whether the car may be moved as things stand, and which cause says so. */
+/** Whether the car may be driven now, and because of which cause. */
 export interface DrivingAdvice {
   readonly driving: Driving;
   readonly cause: string;

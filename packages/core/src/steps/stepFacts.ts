@@ -2,7 +2,7 @@ import type { Money } from '../cost/money.ts';
 
 /** What goes with every step that is proposed, wherever it is: no answer names a step without it. */
 export interface StepFacts {
-  /** From here: access that is open already costs nothing more, and what is opened is paid with its closing. */
+  /** Access that is open already costs nothing more; what is opened is paid with its closing. */
   readonly price: Money;
   /** Whole time, opening and closing included. */
   readonly minutes: number;

@@ -10,8 +10,8 @@ import { makeStepFacts } from './makeStepFacts.ts';
 import type { Step } from './step.ts';
 import type { StepFacts } from './stepFacts.ts';
 
-/** What a step costs, how long it takes, what it opens and closes, and everything that can hurt, from where the case stands. A `repair`
- * is meant alone, a `proved-repair` with the drive that proves it.
+/** What a step costs, how long it takes, what it opens and closes, and its cautions, given the access that is open now. A `repair` is meant
+ * alone, a `proved-repair` with the drive that proves it.
  * @throws EvidenceError `test-unknown`, `repair-unknown`, `access-unknown` */
 export function stepFactsOf(
   compiled: CompiledModel,

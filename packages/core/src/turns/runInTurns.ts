@@ -17,8 +17,8 @@ const optionsSchema = z.strictObject({
   onMeanwhile: z.optional(optionSchemas.callback),
 });
 
-/** Runs a computation turn by turn and lets others have their turn between, so that whoever asked can stop it: a question whose `signal` is
- * aborted during a pause answers from what it has then; one that is no longer wanted at all is given up by a pause that rejects.
+/** Runs a computation turn by turn and lets others have their turn between, so that it can be stopped: a question whose `signal` is aborted
+ * during a pause answers from what it has then; one that is no longer wanted at all is given up by a pause that rejects.
  * @throws OptionError at once; what the computation or the pause throws
  * @example runInTurns(credibleRankingInTurns(compiled, { context: {}, observations: [] }, { draws: 3 }), { pause: () => Promise.resolve() }) */
 export async function runInTurns<Answer, Meanwhile = never>(

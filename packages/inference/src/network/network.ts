@@ -1,6 +1,5 @@
-/** One variable as an author writes it.
- * `table` holds P(variable | parents): length = product of the parents' numbers of states times the own number, parents in the order
- * given, the own state fastest. */
+/** One variable as an author writes it. `table` holds P(variable | parents): length = product of the numbers of states of the parents and
+ * of the variable; parents in the order given, the state of the variable fastest. */
 export interface VariableDefinition {
   readonly name: string;
   readonly states: readonly string[];

@@ -7,7 +7,7 @@ export interface Propagation {
   readonly compiled: CalibratedTree;
   /** State seen, by variable; -1 when there is no hard finding. */
   readonly states: Int32Array;
-  /** 1 when the variable has a likelihood; its numbers stand in `weights` where its marginal stands in `marginals`. */
+  /** 1 when the variable has a likelihood; its numbers are in `weights`, at the position of its marginal in `marginals`. */
   readonly soft: Uint8Array;
   readonly weights: Float64Array;
   /** log of what a likelihood was divided by. */
@@ -20,8 +20,8 @@ export interface Propagation {
   readonly stale: Uint8Array;
   /** Tables collected from below, and separators' messages upwards: laid out like the prior. */
   readonly collected: Float64Array;
-  /** Tables, and separators, with all evidence. The root has no other table than what was collected: its place holds the sum for the
-   * separator of `now.summed`. */
+  /** Tables, and separators, with all evidence. The root has no other table than what was collected: its part of `beliefs` is the sum for
+   * the separator of `now.summed`. */
   readonly beliefs: Float64Array;
   /** Messages upwards divided by the prior of their separator, at `separatorAt[c] - separatorAt[0]`. */
   readonly ratios: Float64Array;
@@ -59,7 +59,7 @@ export interface Propagation {
   readonly changedIn: Float64Array;
   /** Round in which a variable's marginal was last read. */
   readonly readIn: Float64Array;
-  /** Room for the places of the joint table's entries that agree with the findings (see `propagateJoint`). */
+  /** Positions of the entries of the joint table that agree with the findings (see `propagateJoint`). */
   readonly matchingEntries: Int32Array;
   /** `round` changes with every change of evidence, `pattern` when other variables are observed than before; `collectedIn` and `activeIn`
    * say in which of them that was last done; `summed`: the child of the root whose separator was summed when collecting; `doubtful`:

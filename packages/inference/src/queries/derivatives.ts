@@ -11,7 +11,7 @@ import { multiplyFactors } from '../factors/multiplyFactors.ts';
 export interface Derivatives {
   readonly logProbabilityOfEvidence: number;
   /** variable -> (dP(evidence) / dP(state | parents)) / P(evidence), laid out like the variable's table. Every number is taken as free:
-   * rows are not kept at one. Where the number is positive this is P(state, parents | evidence) divided by it. */
+   * rows need not sum to one. Where the number is positive this is P(state, parents | evidence) divided by it. */
   readonly relative: Readonly<Record<string, Float64Array>>;
 }
 

@@ -55,6 +55,6 @@ export interface CompiledSweep {
   readonly targets: WeakMap<TargetTable, TargetRecord>;
   /** Where every sweep starts; what was derived hangs from it. */
   readonly start: SweepState;
-  /** Numbers kept with states so far; beyond `limit` they are dropped and derived anew when asked. */
+  /** Count of the numbers remembered in sweep states; beyond `limit` they are dropped and derived anew when needed. */
   readonly cache: { entries: number; readonly limit: number };
 }

@@ -3,8 +3,8 @@ import { shortenMessage } from '../../errors/shortenMessage.ts';
 import type { Language } from '../languages/language.ts';
 import type { Worded } from '../worded.ts';
 
-/** What is wrong and what to do about it, in a language. A problem that brings no wording keeps its own. Also for the pieces of a list of
- * trouble codes that are none. */
+/** What is wrong and what to do about it, in a language. A problem without wording keeps its message. Also for what is no code in a list of
+ * trouble codes. */
 export function describeProblem(
   problem: Pick<Problem, 'wording' | 'hint'> & { readonly message?: string },
   { problems }: Language,

@@ -9,8 +9,8 @@ import { nameOf } from './nameOf.ts';
 // of entries without a place; the case holds them all
 const LISTED = 5;
 
-/** What a reader should know of a case that was opened: a sentence for a model that differs, one for a cause that is none, one for all entries
- * without a place together. @param notices those of the session. */
+/** What a reader should know about a case that was opened: a sentence for a model that differs, one for an unknown cause, one for all
+ * entries that the model does not know. @param notices those of the session. */
 export function sentencesForNotices(
   model: Model,
   notices: readonly CaseNotice[],
