@@ -1,5 +1,5 @@
 import { observationsFromCodes, parseTroubleCodes, type ResultEvidence } from '@faultodds/core';
-import { describeCodeMeaning, describeProblem } from '@faultodds/core/words';
+import { describeCodeRemark, describeProblem, describeUnusedCode } from '@faultodds/core/words';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import { t } from '../words/t.ts';
 import type { EngineStore } from '../state/engineStore.svelte.ts';
@@ -56,9 +56,7 @@ export function codesView(
     malformed: list.malformed.map((piece) =>
       t.entry.malformedAt(piece.text, piece.at + 1, describeProblem(piece, coreLanguage).hint),
     ),
-    kept: kept.map((code) =>
-      t.entry.keptLine(code.code.code, describeCodeMeaning(code.meaning, coreLanguage), t.entry.reason[code.reason]),
-    ),
-    remarks: remarks.map(t.entry.codeRemark),
+    kept: kept.map((code) => describeUnusedCode(code, coreLanguage)),
+    remarks: remarks.map((remark) => describeCodeRemark(remark, coreLanguage)),
   };
 }

@@ -1,4 +1,6 @@
 import { type Reading, readingLikelihood } from '@faultodds/core';
+import { describeReadingRemark } from '@faultodds/core/words';
+import { coreLanguage } from '../words/coreLanguage.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';
 
@@ -31,14 +33,7 @@ export function readingView(knowledge: Knowledge, test: string, reading: Reading
       source: knowledge.sourceText(ruleOfThumb.source),
     },
     outcomes: outcomes.map((id) => ({ id, label: knowledge.outcomeLabel(test, id) })),
-    remarks: remarks.map((remark) =>
-      t.entry.remark(
-        remark,
-        remark.kind === 'beyond-range' && remark.outcome !== undefined
-          ? knowledge.outcomeLabel(test, remark.outcome)
-          : '',
-      ),
-    ),
+    remarks: remarks.map((remark) => describeReadingRemark(knowledge.model, test, remark, coreLanguage)),
   };
 }
 

@@ -42,7 +42,7 @@ test('pasted trouble codes: malformed ones are pointed out, silent ones named, t
     'leave',
   ]);
   expect(out).toContain("'P03O1' at character 21 is not a code: did you mean P0301?");
-  expect(out).toContain('P0420: auxiliary emission controls; says nothing about this misfire');
+  expect(out).toContain('P0420 (auxiliary emission controls): says nothing about this fault');
   expect(out).toContain('is recorded already');
   expect(suggestions[4]).toBe(list);
   expect(saved(path)).toMatchObject([

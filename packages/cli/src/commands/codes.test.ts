@@ -16,7 +16,7 @@ test('results, codes that say nothing here with the reason, malformed pieces, wh
   expect(out).toContain('Read misfire codes (P0300-P0312): ');
   expect(out).toContain('coil circuit code (P0353 pending)');
   expect(out).toContain("'P03O1' at character 21 is not a code: did you mean P0301?");
-  expect(out).toContain('P0420: auxiliary emission controls; says nothing about this misfire');
+  expect(out).toContain('P0420 (auxiliary emission controls): says nothing about this fault');
   expect(out).toContain('P0353: coil A is assumed to fire cylinder 1');
 });
 
@@ -28,7 +28,7 @@ test('as data, the observations a case file takes', async () => {
     cylinder: 3,
     of: 4,
     observations: [{ kind: 'result', test: 'read-misfire-codes', outcome: 'one-cylinder-only', note: 'P0303' }],
-    kept: [{ reason: 'other-bank', what: 'P0171: mixture lean, bank 1; of the other bank' }],
+    kept: [{ reason: 'other-bank', what: 'P0171 (mixture lean, bank 1): about the other bank' }],
     malformed: [],
   });
 });

@@ -1,8 +1,8 @@
 import { observationsFromCodes, parseTroubleCodes } from '@faultodds/core';
-import { describeObservation } from '@faultodds/core/words';
+import { describeCodeRemark, describeObservation, describeUnusedCode } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
 import { CommandError } from '../terminal/commandError.ts';
-import { describeKeptCode, describeCodeRemark, describeMalformed } from '../print/describeCodes.ts';
+import { describeMalformed } from '../print/describeMalformed.ts';
 import { loadModel } from '../read/loadModel.ts';
 import { printCodes } from '../print/printCodes.ts';
 import { printJson } from '../print/printJson.ts';
@@ -51,9 +51,9 @@ export async function codes(terminal: Terminal, pieces: readonly string[], optio
     cylinder,
     of,
     observations: read.observations.map((one) => ({ ...one, what: describeObservation(model, one, english) })),
-    kept: read.kept.map((one) => ({ ...one, what: describeKeptCode(one) })),
+    kept: read.kept.map((one) => ({ ...one, what: describeUnusedCode(one, english) })),
     malformed: malformed.map((one) => ({ text: one.text, at: one.at, hint: one.hint, what: describeMalformed(one) })),
-    remarks: read.remarks.map((one) => ({ ...one, what: describeCodeRemark(one) })),
+    remarks: read.remarks.map((one) => ({ ...one, what: describeCodeRemark(one, english) })),
   };
   printJson(terminal, document);
 }

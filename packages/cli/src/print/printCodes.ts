@@ -1,7 +1,7 @@
 import type { CodeObservations, MalformedCode, Model } from '@faultodds/core';
-import { describeObservation } from '@faultodds/core/words';
+import { describeCodeRemark, describeObservation, describeUnusedCode } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
-import { describeCodeRemark, describeKeptCode, describeMalformed } from './describeCodes.ts';
+import { describeMalformed } from './describeMalformed.ts';
 import { foldText } from '../terminal/foldText.ts';
 import { paint } from '../terminal/paint.ts';
 import type { Terminal } from '../terminal/terminal.ts';
@@ -23,7 +23,7 @@ export function printCodes(
     paragraph(`${describeObservation(model, observation, english)}${from}`);
   }
   if (kept.length > 0) heading('Not used here');
-  for (const code of kept) paragraph(describeKeptCode(code));
+  for (const code of kept) paragraph(describeUnusedCode(code, english));
   if (remarks.length > 0) heading('Note');
-  for (const remark of remarks) paragraph(describeCodeRemark(remark));
+  for (const remark of remarks) paragraph(describeCodeRemark(remark, english));
 }

@@ -1,10 +1,6 @@
-import {
-  readingLikelihood,
-  type CompiledModel,
-  type Reading,
-  type ReadingLikelihood,
-  type ReadingRemark,
-} from '@faultodds/core';
+import { readingLikelihood, type CompiledModel, type Reading, type ReadingLikelihood } from '@faultodds/core';
+import { describeReadingRemark } from '@faultodds/core/words';
+import { english } from '@faultodds/core/words/en';
 import { foldText } from '../terminal/foldText.ts';
 import { labelOf } from './labelOf.ts';
 import type { Terminal } from '../terminal/terminal.ts';
@@ -33,8 +29,9 @@ export function readingLines(compiled: CompiledModel, { test, reading, outcome }
     ...(called === '' || outcome !== undefined ? [] : [`Counts as ${called}`]),
     ...(said.saysLittle ? ['These numbers hardly distinguish between the states'] : []),
     ruleLine(said),
-    ...said.remarks.map((remark) => describeRemark(remark, outcomes)),
-  ].map((line) => `${line}.`);
+  ]
+    .map((line) => `${line}.`)
+    .concat(said.remarks.map((remark) => describeReadingRemark(compiled.model, test, remark, english)));
 }
 
 const verdicts = { kept: 'met', broken: 'not met', 'not-computable': 'cannot be computed from these numbers' } as const;
@@ -42,21 +39,6 @@ const verdicts = { kept: 'met', broken: 'not met', 'not-computable': 'cannot be 
 function ruleLine({ ruleOfThumb: { text, verdict, value }, compared }: ReadingLikelihood): string {
   const shown = value === undefined || value === compared?.value ? '' : ` at ${withUnit(value, 'ratio')}`;
   return `Rule of thumb (“${text}”): ${verdicts[verdict]}${shown}`;
-}
-
-function describeRemark(remark: ReadingRemark, outcomes: readonly { id: string; label: string }[]): string {
-  switch (remark.kind) {
-    case 'set-aside':
-      return `Left out of the comparison, because far above the others or 0: cylinder ${remark.cylinders.join(', ')}`;
-    case 'beyond-range':
-      return remark.outcome === undefined
-        ? 'Outside the range that the model covers: it has no effect'
-        : `Beyond the usual range: it counts as “${labelOf(outcomes, remark.outcome)}”`;
-    case 'elsewhere':
-      return 'Another cylinder misfires, or did before: these counts say nothing about this one';
-    case 'exposure-unknown':
-      return 'It is not known over how long misfires were counted: only the shares of the cylinders count';
-  }
 }
 
 function withUnit(value: number, unit: string): string {

@@ -65,21 +65,6 @@ export const entryLabels: Labels['entry'] = {
   record: 'Diese Zahlen eintragen',
   mend: 'Noch nicht eingetragen: siehe die markierten Felder unten.',
 
-  remark: (remark, outcome) => {
-    switch (remark.kind) {
-      case 'set-aside':
-        return `Weit über den übrigen oder bei 0, und nicht zum Vergleich genommen: Zylinder ${remark.cylinders.join(', ')}.`;
-      case 'beyond-range':
-        return outcome === ''
-          ? 'Jenseits dessen, was das Wissen abdeckt: Es sagt nichts.'
-          : `Jenseits des üblichen Bereichs: Es zählt als „${outcome}“.`;
-      case 'elsewhere':
-        return 'Ein anderer Zylinder setzt aus oder tat es vorher: Diese Zählungen sagen über diesen nichts.';
-      case 'exposure-unknown':
-        return 'Ohne zu wissen, worüber gezählt wurde, sprechen nur die Anteile.';
-    }
-  },
-
   degree: {
     about: 'Etwa',
     odds: (times) => `${times} zu 1`,
@@ -104,29 +89,8 @@ export const entryLabels: Labels['entry'] = {
   becomesLine: (test, outcome) => `${test}: ${outcome}`,
   already: 'schon eingetragen',
   keptCodes: 'Behalten, sagen hier aber nichts',
-  keptLine: (code, meaning, reason) => `${code} (${meaning}): ${reason}`,
   nothingRead: 'Kein Code hier spricht über diesen Zylinder.',
   recordCodes: (count) => (count === 1 ? 'Dieses Ergebnis eintragen' : `Diese ${count} Ergebnisse eintragen`),
-  reason: {
-    'says-nothing-here': 'sagt nichts über diesen Fehler',
-    circumstance: 'gut zu wissen, weist aber auf keine Ursache',
-    'other-cylinder': 'betrifft einen anderen Zylinder',
-    'other-bank': 'betrifft die andere Bank',
-    'cylinder-not-told': 'sagt nicht, welcher Zylinder',
-    'beyond-the-engine': 'diesen Zylinder hat der Motor nicht',
-    contradictory: 'ein anderer Code der Liste sagt das Gegenteil',
-  },
-  codeRemark: ({ kind, codes }) => {
-    const list = codes.join(', ');
-    switch (kind) {
-      case 'coil-order-assumed':
-        return `${list}: angenommen, dass Spule A Zylinder 1 zündet, B Zylinder 2 und so fort. Die Reihenfolge legt der Hersteller fest: nachsehen.`;
-      case 'suspect-not-named':
-        return `${list} nennen andere Zylinder und keiner diesen: Ist es der richtige?`;
-      case 'counts-doubtful':
-        return `${list}: Das Kurbelwellenmuster ist nicht gelernt; bis dahin sind Aussetzerzählungen zweifelhaft.`;
-    }
-  },
 
   hexText: 'Antwort auf Dienst $06, hexadezimal',
   hexPlaceholder: '46 A2 0C 24 00 05 00 00 FF FF',

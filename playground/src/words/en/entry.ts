@@ -1,5 +1,3 @@
-import type { CodeRemark, UnusedCode, ReadingRemark } from '@faultodds/core';
-
 /** Words for entering a result by numbers, by trouble codes, or by degree.
  * Notes for translators: numbers arrive as finished phrases with their unit. */
 export const entryLabels = {
@@ -66,21 +64,6 @@ export const entryLabels = {
   record: 'Record these numbers',
   mend: 'Not recorded yet: see the fields marked below.',
 
-  remark: (remark: ReadingRemark, outcome: string): string => {
-    switch (remark.kind) {
-      case 'set-aside':
-        return `Left out of the comparison, because far above the others or 0: cylinder ${remark.cylinders.join(', ')}.`;
-      case 'beyond-range':
-        return outcome === ''
-          ? 'Outside the range that the model covers: it has no effect.'
-          : `Beyond the usual range: it counts as “${outcome}”.`;
-      case 'elsewhere':
-        return 'Another cylinder misfires, or did before: these counts say nothing about this one.';
-      case 'exposure-unknown':
-        return 'It is not known over how long misfires were counted: only the shares of the cylinders count.';
-    }
-  },
-
   degree: {
     about: 'About',
     odds: (times: number) => `${times} to 1`,
@@ -105,29 +88,8 @@ export const entryLabels = {
   becomesLine: (test: string, outcome: string) => `${test}: ${outcome}`,
   already: 'already recorded',
   keptCodes: 'Not used here',
-  keptLine: (code: string, meaning: string, reason: string) => `${code} (${meaning}): ${reason}`,
   nothingRead: 'No code in the list concerns this cylinder.',
   recordCodes: (count: number) => (count === 1 ? 'Record this result' : `Record these ${count} results`),
-  reason: {
-    'says-nothing-here': 'says nothing about this fault',
-    circumstance: 'worth knowing, but points to no cause',
-    'other-cylinder': 'about another cylinder',
-    'other-bank': 'about the other bank',
-    'cylinder-not-told': 'does not name a cylinder',
-    'beyond-the-engine': 'this engine has no such cylinder',
-    contradictory: 'another code in the list says the opposite',
-  } satisfies Record<UnusedCode['reason'], string>,
-  codeRemark: ({ kind, codes }: CodeRemark): string => {
-    const list = codes.join(', ');
-    switch (kind) {
-      case 'coil-order-assumed':
-        return `${list}: coil A was taken to fire cylinder 1, B cylinder 2 and so on. The order is the maker’s: check it.`;
-      case 'suspect-not-named':
-        return `${list} name other cylinders and none names this one: is it the right one?`;
-      case 'counts-doubtful':
-        return `${list}: the crank pattern is not learned, so misfire counts are doubtful until it is.`;
-    }
-  },
 
   hexText: 'Response to service $06, in hexadecimal',
   hexPlaceholder: '46 A2 0C 24 00 05 00 00 FF FF',

@@ -1,9 +1,12 @@
 // what is said of belief, advice, plans and problems, in the language that is handed in: the table of contents of this entry
 export type { Language } from '../../words/languages/language.ts';
 export { describeCodeMeaning } from '../../words/sentences/describeCodeMeaning.ts';
+export { describeCodeRemark } from '../../words/sentences/describeCodeRemark.ts';
 export { describeEngine } from '../../words/sentences/describeEngine.ts';
 export { describeNumber } from '../../words/sentences/describeNumber.ts';
 export { describeProblem } from '../../words/sentences/describeProblem.ts';
+export { describeReadingRemark } from '../../words/sentences/describeReadingRemark.ts';
+export { describeUnusedCode } from '../../words/sentences/describeUnusedCode.ts';
 export { describeReading } from '../../words/sentences/describeReading.ts';
 export { describeObservation } from '../../words/sentences/describeObservation.ts';
 export { sentenceForObservation } from '../../words/sentences/sentenceForObservation.ts';

@@ -8,6 +8,7 @@ import { messages } from './en/messages.ts';
 import { numberWords } from './en/numberWords.ts';
 import { planWords } from './en/planWords.ts';
 import { problems } from './en/problems/problems.ts';
+import { remarkWords } from './en/remarkWords.ts';
 import { stopAndTow } from './en/stopAndTow.ts';
 import { usualCaution } from './en/usualCaution.ts';
 
@@ -19,6 +20,7 @@ export const english: Language = {
   numberWords,
   planWords,
   problems,
+  remarkWords,
   stopAndTow,
   usualCaution,
   formatNumber: String,

@@ -4,6 +4,7 @@ import type { codeWords } from './en/codeWords.ts';
 import type { messages } from './en/messages.ts';
 import type { numberWords } from './en/numberWords.ts';
 import type { planWords } from './en/planWords.ts';
+import type { remarkWords } from './en/remarkWords.ts';
 import type { problems } from './en/problems/problems.ts';
 
 /** Everything a language brings: its sentences by key, and how numbers are written in it. The sentence makers decide what to say, the
@@ -17,6 +18,8 @@ export interface Language {
   readonly codeWords: typeof codeWords;
   /** What the numbers of a model are. */
   readonly numberWords: typeof numberWords;
+  /** Remarks on what was entered. */
+  readonly remarkWords: Widened<typeof remarkWords>;
   /** When not to drive on. */
   readonly stopAndTow: string;
   /** Whose procedure comes first. */

@@ -9,6 +9,7 @@ import { messages } from './messages.ts';
 import { numberWords } from './numberWords.ts';
 import { planWords } from './planWords.ts';
 import { problems } from './problems/problems.ts';
+import { remarkWords } from './remarkWords.ts';
 import { stopAndTow } from './stopAndTow.ts';
 import { usualCaution } from './usualCaution.ts';
 
@@ -20,6 +21,7 @@ export const german: Language = {
   numberWords,
   planWords,
   problems,
+  remarkWords,
   stopAndTow,
   usualCaution,
   formatNumber,
