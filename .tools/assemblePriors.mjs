@@ -1,10 +1,15 @@
 // Joins the hand-written files of priors/data into priors/dist (model, demo cases, entry module). Plain Node, no dependencies.
-import { mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const priors = fileURLToPath(new URL('../priors', import.meta.url));
 const dist = join(priors, 'dist');
+
+/** Leaves alone what is as it should be: tests may be reading it. @param {string} path @param {string} text */
+function put(path, text) {
+  if (!existsSync(path) || readFileSync(path, 'utf8') !== text) writeFileSync(path, text);
+}
 
 /** Every JSON file under a folder, in name order. @param {string} folder @returns {string[]} */
 function jsonFiles(folder) {
@@ -59,10 +64,10 @@ export function writePriors() {
   mkdirSync(dist, { recursive: true });
   const model = JSON.stringify(assembleModel());
   const cases = JSON.stringify(assembleCases());
-  writeFileSync(join(dist, 'model.json'), model);
-  writeFileSync(join(dist, 'cases.json'), cases);
-  writeFileSync(join(dist, 'index.js'), `export const misfire = ${model};\nexport const demoCases = ${cases};\n`);
-  writeFileSync(
+  put(join(dist, 'model.json'), model);
+  put(join(dist, 'cases.json'), cases);
+  put(join(dist, 'index.js'), `export const misfire = ${model};\nexport const demoCases = ${cases};\n`);
+  put(
     join(dist, 'index.d.ts'),
     [
       '/** The misfire model, unparsed: give it to `parseModel` of @faultodds/core. */',
