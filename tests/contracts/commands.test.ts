@@ -25,3 +25,9 @@ test('what runs before anything is installed needs nothing that is installed', (
     ).toEqual([]);
   }
 });
+
+test('whatever compiles puts the knowledge together first: sources read it', () => {
+  const compiling = Object.entries(scripts).filter(([, command]) => command.includes('tsc -b'));
+  expect(compiling.map(([name]) => name)).toContain('docs');
+  expect(compiling.filter(([, command]) => !command.startsWith('npm run assemble && '))).toEqual([]);
+});
