@@ -103,7 +103,6 @@ export const rooms: Readonly<Record<string, Rooms>> = {
       'belief',
       'cost',
       'problem',
-      'bounds',
       'solvers',
       'advice',
       'doubt',

@@ -7,28 +7,9 @@ import { pairBudgets } from './pairBudgets.ts';
 import { compilePairGame } from './pairGame.ts';
 import { makePerfectInformation, costOfKnowing } from './makePerfectInformation.ts';
 import { repairSlack } from './repairSlack.ts';
+import { twoCauses } from '../../../../tests/fixtures/twoCauses.ts';
 
 // Two causes, a perfect test, repairs that always cure: nothing is lost by pairs, openings or repeats, so the bound must be the optimum.
-const twoCauses = (share: number) =>
-  compileTableProblem({
-    prior: [share, 1 - share],
-    tests: [
-      {
-        id: 'tell',
-        cost: 20,
-        outcomeGivenCause: [
-          [1, 0],
-          [0, 1],
-        ],
-      },
-    ],
-    repairs: [
-      { id: 'first', cost: 100, cures: [1, 0] },
-      { id: 'second', cost: 70, cures: [0, 1] },
-    ],
-    referralCost: [400, 400],
-  });
-
 test.each([0.02, 0.1, 0.35, 0.5, 0.8, 0.97])('meets the optimum for two causes and a perfect test, at %f', (share) => {
   const problem = twoCauses(share);
   const optimum = exactDynamicProgramming.solve(problem).progress.upperBound;

@@ -1,3 +1,4 @@
+import { twoCauses } from '../../../../tests/fixtures/twoCauses.ts';
 import { describe, expect, test } from 'vitest';
 import { countTurns } from '../../../../tests/fixtures/countTurns.ts';
 import { createRandom } from '../distributions/random.ts';
@@ -52,27 +53,7 @@ function worthOf({ weight, first, second }: PairGame, { values, testSurcharge }:
 }
 
 describe('two causes and a test that is sure', () => {
-  const sure = (share: number) =>
-    compilePairGame(
-      compileTableProblem({
-        prior: [share, 1 - share],
-        tests: [
-          {
-            id: 'tell',
-            cost: 20,
-            outcomeGivenCause: [
-              [1, 0],
-              [0, 1],
-            ],
-          },
-        ],
-        repairs: [
-          { id: 'first', cost: 100, cures: [1, 0] },
-          { id: 'second', cost: 70, cures: [0, 1] },
-        ],
-        referralCost: [400, 400],
-      }),
-    );
+  const sure = (share: number) => compilePairGame(twoCauses(share));
 
   // the test, the first repair in vain where it is the second, the second in vain where it is the first
   test.each([

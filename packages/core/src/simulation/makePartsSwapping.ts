@@ -1,8 +1,8 @@
 import { REFER } from '../problem/action.ts';
 import { allowedActions, chanceOfCure } from '../problem/allowedActions.ts';
-import { certifiedGap, makeSolver, type Policy, type Solver } from '../solvers/solver.ts';
+import { solutionOfPolicy } from '../solvers/solutionOfPolicy.ts';
+import { makeSolver, type Policy, type Solver } from '../solvers/solver.ts';
 import { costOfPolicy } from '../solvers/costOfPolicy.ts';
-import { costOfKnowing, makePerfectInformation } from '../bounds/makePerfectInformation.ts';
 
 // With less than this nobody buys the part. Judgement, 0.05-0.2.
 const LEAST_CHANCE = 0.1;
@@ -26,19 +26,6 @@ export function makePartsSwapping(usual: readonly string[]): Solver {
       if (likeliest === undefined || likeliest.chance < LEAST_CHANCE) return REFER;
       return { kind: 'repair', repair: likeliest.repair };
     };
-    const { start } = problem;
-    const lowerBound = costOfKnowing(makePerfectInformation(problem)(start.open, start.tried), start);
-    const upperBound = costOfPolicy(problem, policy);
-    return {
-      solver: 'parts-swapping',
-      policy,
-      progress: {
-        best: policy(start),
-        lowerBound,
-        upperBound,
-        certifiedGap: certifiedGap(lowerBound, upperBound),
-        steps: 1,
-      },
-    };
+    return solutionOfPolicy(problem, 'parts-swapping', policy, costOfPolicy(problem, policy));
   });
 }

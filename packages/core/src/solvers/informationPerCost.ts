@@ -2,8 +2,8 @@ import { allowedActions, chanceOfCure } from '../problem/allowedActions.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 import { makeFeasiblePlan, firstOf } from '../bounds/makeFeasiblePlan.ts';
 import { informationGain } from '../belief/informationGain.ts';
-import { costOfKnowing, makePerfectInformation } from '../bounds/makePerfectInformation.ts';
-import { certifiedGap, makeSolver, type Policy, type Solver } from './solver.ts';
+import { solutionOfPolicy } from './solutionOfPolicy.ts';
+import { makeSolver, type Policy, type Solver } from './solver.ts';
 
 // When a repair is this likely to cure, asking on is a habit, not a decision. Judgement, 0.7-0.9.
 const SURE_ENOUGH = 0.8;
@@ -16,21 +16,8 @@ const LEAST_BITS = 0.01;
 export const informationPerCost: Solver = makeSolver('information-per-cost', function* (problem) {
   yield;
   const plan = makeFeasiblePlan(problem);
-  const { start } = problem;
   const policy: Policy = (state) => mostTelling(problem, state) ?? firstOf(plan(state));
-  const upperBound = plan(start).expectedCost;
-  const lowerBound = costOfKnowing(makePerfectInformation(problem)(start.open, start.tried), start);
-  return {
-    solver: 'information-per-cost',
-    policy,
-    progress: {
-      best: policy(start),
-      lowerBound,
-      upperBound,
-      certifiedGap: certifiedGap(lowerBound, upperBound),
-      steps: 1,
-    },
-  };
+  return solutionOfPolicy(problem, 'information-per-cost', policy, plan(problem.start).expectedCost);
 });
 
 function mostTelling(problem: DecisionProblem, state: DecisionState): { kind: 'test'; test: number } | undefined {
