@@ -14,7 +14,6 @@ import * as knowledge from '@faultodds/misfire';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
 import { filesUnder, root } from '../fixtures/filesUnder.ts';
-import { sourceFiles } from './sourceFiles.ts';
 
 // Examples that are not run will be wrong one day.
 const modules: Readonly<Record<string, unknown>> = {
@@ -123,53 +122,4 @@ async function run(code: string, printed: unknown[]): Promise<void> {
   await new AsyncFunction('modules', 'console', script)(modules, {
     log: (...values: unknown[]) => printed.push(...values),
   });
-}
-
-// `@example call // result` in docstrings: the result is compared to the digits printed; without one the call must not throw.
-const examples = ['packages/inference/src', 'packages/core/src'].flatMap((folder) =>
-  sourceFiles(folder, ['.ts']).flatMap(({ path, text }) =>
-    [...text.matchAll(/@example (.+?)(?: \/\/ (.+?))?(?: ?\*\/)?$/gm)].map((match) => ({
-      path,
-      call: match[1]!,
-      result: match[2],
-    })),
-  ),
-);
-
-describe('examples in docstrings', () => {
-  const compiled = core.compileModel(core.parseModel(knowledge.misfire));
-
-  test('there are some', () => {
-    expect(examples.length).toBeGreaterThan(3);
-  });
-
-  test.each(examples)('$call', async ({ path, call, result }) => {
-    const own = (await import(/* @vite-ignore */ join(root, path))) as Record<string, unknown>;
-    const scope: Record<string, unknown> = { ...inference, ...core, ...own, compiled, network: rain() };
-    const evaluate = (expression: string): unknown =>
-      new Function(...Object.keys(scope), `return (${expression});`)(...Object.values(scope)) as unknown;
-    const found = evaluate(call);
-    // words, alone or after a value ("[1, 2], to four decimals"), are for the reader
-    if (result === undefined || !/^([-\d{['"]|true|false|null)/.test(result)) return;
-    const [, expected = ''] = /^(\{.*\}|\[.*\]|[^,;]+)/.exec(result) ?? [];
-    expect(found).toEqual(toPrintedDigits(evaluate(`(${expected})`), expected));
-  });
-});
-
-function toPrintedDigits(value: unknown, printed: string): unknown {
-  if (typeof value === 'number') {
-    const decimals = /\//.test(printed)
-      ? [12]
-      : (printed.match(/\d+\.\d+/g) ?? []).map((number) => number.split('.')[1]!.length);
-    return expect.closeTo(value, decimals.length === 0 ? 9 : Math.max(...decimals)) as unknown;
-  }
-  if (Array.isArray(value)) return value.map((item) => toPrintedDigits(item, printed));
-  if (typeof value === 'object' && value !== null) {
-    return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, toPrintedDigits(inner, printed)]));
-  }
-  return value;
-}
-
-function rain(): inference.Network {
-  return inference.defineNetwork({ variables: [{ name: 'rain', states: ['yes', 'no'], table: [0.2, 0.8] }] });
 }

@@ -1,31 +1,21 @@
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import ts from 'typescript';
 import { expect, test } from 'vitest';
 import { root } from '../fixtures/filesUnder.ts';
+import { sourcesOfEntries } from './publicEntries.ts';
 
-const entries = [
-  'packages/inference/src/index.ts',
-  'packages/core/src/index.ts',
-  'packages/core/src/entries/schema.ts',
-  'packages/core/src/entries/words/sentences.ts',
-  'packages/core/src/entries/words/en.ts',
-  'packages/core/src/entries/words/de.ts',
-];
-const program = ts.createProgram(
-  entries.map((entry) => join(root, entry)),
-  {
-    target: ts.ScriptTarget.ES2022,
-    module: ts.ModuleKind.ESNext,
-    moduleResolution: ts.ModuleResolutionKind.Bundler,
-    customConditions: ['source'],
-    allowImportingTsExtensions: true,
-    noEmit: true,
-    skipLibCheck: true,
-  },
-);
+const program = ts.createProgram(sourcesOfEntries, {
+  target: ts.ScriptTarget.ES2022,
+  module: ts.ModuleKind.ESNext,
+  moduleResolution: ts.ModuleResolutionKind.Bundler,
+  customConditions: ['source'],
+  allowImportingTsExtensions: true,
+  noEmit: true,
+  skipLibCheck: true,
+});
 const checker = program.getTypeChecker();
 
-test.each(entries)('every export of %s says what it is for', (entry) => {
+test.each(sourcesOfEntries.map((path) => relative(root, path)))('every export of %s says what it is for', (entry) => {
   const file = program.getSourceFile(join(root, entry))!;
   const exported = checker.getExportsOfModule(checker.getSymbolAtLocation(file)!);
   expect(exported.length).toBeGreaterThan(2);

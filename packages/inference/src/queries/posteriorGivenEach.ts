@@ -40,7 +40,7 @@ export function compileEach(network: Network, name: string, options: CompileNetw
 
 /** All posteriors given evidence and, in turn, every state of the variable that was named when compiling.
  * @throws EvidenceInputError, ImpossibleEvidenceError when no state allows the evidence
- * @example Object.keys(posteriorGivenEach(compileEach(network, 'rain'), {}).marginals) // ['rain'] */
+ * @example Object.keys(posteriorGivenEach(compileEach(network, 'rain'), {}).marginals) // ['rain', 'wet'] */
 export function posteriorGivenEach(compiled: CompiledEach, evidence: Evidence): PosteriorGivenEach {
   const { inner, pairAt } = compiled;
   const { cardinalities, each, network, prior, tableAt, tree } = inner;
