@@ -5,16 +5,15 @@ import {
   caseState,
   circumstancesOf,
   compileModel,
-  credibleRanking,
-  explainCase,
   factsOf,
   loadCase,
   advise,
   parseModel,
   rankCauses,
-  leaderSensitivity,
   beliefOf,
 } from '@faultodds/core';
+import { credibleRanking, leaderSensitivity } from '@faultodds/core/doubt';
+import { explainCase } from '@faultodds/core/explanation';
 import { demoCases, misfire } from '@faultodds/misfire';
 
 const model = parseModel(misfire);

@@ -7,6 +7,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { cpus, loadavg } from 'node:os';
 import { performance } from 'node:perf_hooks';
 import * as core from '@faultodds/core';
+import * as planning from '@faultodds/core/planning';
 import { demoCases, misfire } from '@faultodds/misfire';
 import { randomTables } from '../oracle/decisionRandomTables.mjs';
 import { createRandom } from './seeded.mjs';
@@ -29,7 +30,7 @@ const cases = demoCases.flatMap((document) => {
 
 const search = cases.map(({ id, results, facts }) => {
   const belief = core.beliefOf(compiled, facts);
-  const problem = core.compileCaseProblem(compiled, belief);
+  const problem = planning.compileCaseProblem(compiled, belief);
   const started = process.cpuUsage();
   // processor time of this process: other work on the machine does not count
   const seconds = () => {
@@ -43,7 +44,7 @@ const search = cases.map(({ id, results, facts }) => {
   };
   const marks = new Map();
   let latest;
-  const { progress } = core.boundedSearch.solve(problem, {
+  const { progress } = planning.boundedSearch.solve(problem, {
     steps: 1_000_000,
     signal,
     onImprove: (now) => {
@@ -54,8 +55,8 @@ const search = cases.map(({ id, results, facts }) => {
     },
   });
   for (const mark of MARKS) if (!marks.has(mark)) marks.set(mark, progress.certifiedGap);
-  const perfect = core.repairOrder.solve(problem).progress.lowerBound;
-  const one = core.oneStep.solve(problem).progress.upperBound;
+  const perfect = planning.repairOrder.solve(problem).progress.lowerBound;
+  const one = planning.oneStep.solve(problem).progress.upperBound;
   return {
     case: id,
     results,
@@ -69,24 +70,24 @@ const search = cases.map(({ id, results, facts }) => {
 });
 
 const solvers = [
-  core.repairOrder,
-  core.informationPerCost,
-  core.oneStep,
-  core.makeExpectimax({ depth: 2 }),
-  core.makeExpectimax({ depth: 3 }),
-  core.boundedSearch,
+  planning.repairOrder,
+  planning.informationPerCost,
+  planning.oneStep,
+  planning.makeExpectimax({ depth: 2 }),
+  planning.makeExpectimax({ depth: 3 }),
+  planning.boundedSearch,
 ];
 const random = createRandom(SEED);
 const ratios = new Map(solvers.map(({ id }) => [id, []]));
 const bounds = { perfectInformation: 0, pairs: 0 };
 for (let at = 0; at < SMALL; at += 1) {
-  const problem = core.compileTableProblem(randomTables(random));
-  const optimum = core.exactDynamicProgramming.solve(problem).progress.upperBound;
+  const problem = planning.compileTableProblem(randomTables(random));
+  const optimum = planning.exactDynamicProgramming.solve(problem).progress.upperBound;
   for (const solver of solvers) {
-    ratios.get(solver.id).push(core.costOfPolicy(problem, solver.solve(problem).policy) / optimum);
+    ratios.get(solver.id).push(planning.costOfPolicy(problem, solver.solve(problem).policy) / optimum);
   }
-  bounds.perfectInformation += core.repairOrder.solve(problem).progress.lowerBound / optimum / SMALL;
-  bounds.pairs += core.makeLowerBound(problem)(problem.start) / optimum / SMALL;
+  bounds.perfectInformation += planning.repairOrder.solve(problem).progress.lowerBound / optimum / SMALL;
+  bounds.pairs += planning.makeLowerBound(problem)(problem.start) / optimum / SMALL;
 }
 const small = [...ratios].map(([solver, all]) => ({
   solver,

@@ -3,13 +3,13 @@ import {
   beliefOf,
   caseState,
   compileModel,
-  explainMove,
   factsOf,
   parseModel,
   rankCauses,
   recordEvent,
   startCase,
 } from '@faultodds/core';
+import { explainMove } from '@faultodds/core/explanation';
 
 const RESULTS = 200;
 const always = misfire.tests.filter(({ appliesWhen }) => appliesWhen === undefined);

@@ -22,7 +22,7 @@ import {
   setFinding,
 } from '@faultodds/inference';
 import { compileSweep, sweepRoot } from '@faultodds/inference/sweeps';
-import { parseBif } from '@faultodds/inference/reading';
+import { parseBif } from '@faultodds/inference/formats';
 import { allPosteriors } from '../oracle/bucketElimination.mjs';
 import { hubNetwork } from './hubNetwork.mjs';
 

@@ -11,6 +11,9 @@ import { availableParallelism, cpus, loadavg } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { Worker, isMainThread, parentPort, workerData } from 'node:worker_threads';
 import * as core from '@faultodds/core';
+import * as doubt from '@faultodds/core/doubt';
+import * as planning from '@faultodds/core/planning';
+import * as simulation from '@faultodds/core/simulation';
 import { demoCases, misfire } from '@faultodds/misfire';
 import { plotOfPolicies } from './plotOfPolicies.mjs';
 
@@ -21,16 +24,16 @@ const USUAL_PARTS = ['replace-plug-set', 'replace-coil', 'replace-injector'];
 const BASELINE = 'one-step';
 /** `decide` gets the compiled model, facts and problem; `parts` is how often the tree is cut; the costly ones stand first. */
 const policies = {
-  'information-per-cost': { parts: 16, decide: solverPolicy(core.informationPerCost) },
-  replanning: { parts: 16, decide: solverPolicy(core.replanning) },
-  'expectimax-2': { parts: 16, decide: solverPolicy(core.makeExpectimax({ depth: 2, width: 3 })) },
+  'information-per-cost': { parts: 16, decide: solverPolicy(planning.informationPerCost) },
+  replanning: { parts: 16, decide: solverPolicy(planning.replanning) },
+  'expectimax-2': { parts: 16, decide: solverPolicy(planning.makeExpectimax({ depth: 2, width: 3 })) },
   'one-step': {
     parts: 4,
-    decide: (compiled, facts, problem) => core.makeAdvicePolicy(compiled, facts, {}, problem),
+    decide: (compiled, facts, problem) => simulation.makeAdvicePolicy(compiled, facts, {}, problem),
   },
-  'bounded-search': { parts: 1, decide: solverPolicy(core.boundedSearch) },
-  'repair-order': { parts: 1, decide: solverPolicy(core.repairOrder) },
-  'parts-swapping': { parts: 1, decide: solverPolicy(core.makePartsSwapping(USUAL_PARTS)) },
+  'bounded-search': { parts: 1, decide: solverPolicy(planning.boundedSearch) },
+  'repair-order': { parts: 1, decide: solverPolicy(planning.repairOrder) },
+  'parts-swapping': { parts: 1, decide: solverPolicy(simulation.makePartsSwapping(USUAL_PARTS)) },
 };
 const ORDER = [
   'parts-swapping',
@@ -65,9 +68,9 @@ function prepareCase(name) {
 function work() {
   const { name, seed } = workerData;
   const { compiled, facts, belief, bigAccess } = prepareCase(name);
-  const own = core.makeTruthOfModel(compiled, facts);
+  const own = simulation.makeTruthOfModel(compiled, facts);
   const drawn = Array.from({ length: TRUTHS }, (_, at) =>
-    core.drawTruth(compiled, facts, {}, core.createRandom(seed * 1000 + at), `drawn-${at + 1}`),
+    simulation.drawTruth(compiled, facts, {}, doubt.createRandom(seed * 1000 + at), `drawn-${at + 1}`),
   );
   const truthOf = (number) => (number % 2 === 0 ? own : drawn[(number >> 1) % TRUTHS]);
   parentPort.on('message', ({ policy, cases, part }) => {
@@ -76,7 +79,7 @@ function work() {
     let states = 0;
     let told = 0;
     const prepare = () => {
-      const problem = core.compileCaseProblem(compiled, belief);
+      const problem = planning.compileCaseProblem(compiled, belief);
       const decide = policies[policy].decide(compiled, facts, problem);
       return {
         problem,
@@ -86,7 +89,7 @@ function work() {
         },
       };
     };
-    for (const row of core.simulate({ policy, prepare, truthOf, cases, seed, bigAccess, part })) {
+    for (const row of simulation.simulate({ policy, prepare, truthOf, cases, seed, bigAccess, part })) {
       rows.push(row);
       if (rows.length - told >= 20) {
         parentPort.postMessage({ kind: 'progress', done: rows.length - told });
@@ -167,7 +170,10 @@ async function lead() {
         rows.filter(({ truth }) => (truth === 'as-believed') === isOwn);
     const summary = (select) => {
       const ofPolicy = select(found.get(policy));
-      return { ...core.summariseRuns(ofPolicy)[0], againstOneStep: difference(ofPolicy, select(found.get(BASELINE))) };
+      return {
+        ...simulation.summariseRuns(ofPolicy)[0],
+        againstOneStep: difference(ofPolicy, select(found.get(BASELINE))),
+      };
     };
     return {
       policy,

@@ -1,33 +1,19 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import * as core from '@faultodds/core';
-import * as words from '@faultodds/core/words';
-import * as english from '@faultodds/core/words/en';
-import * as schema from '@faultodds/core/schema';
-import * as inference from '@faultodds/inference';
-import * as analysis from '@faultodds/inference/analysis';
-import * as each from '@faultodds/inference/each';
-import * as networkText from '@faultodds/inference/reading';
-import * as sampling from '@faultodds/inference/sampling';
-import * as sweeps from '@faultodds/inference/sweeps';
 import * as knowledge from '@faultodds/misfire';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
 import { filesUnder, root } from '../fixtures/filesUnder.ts';
+import { publicEntries } from './publicEntries.ts';
 
 // Examples that are not run will be wrong one day.
-const modules: Readonly<Record<string, unknown>> = {
-  '@faultodds/core': core,
-  '@faultodds/core/schema': schema,
-  '@faultodds/core/words': words,
-  '@faultodds/core/words/en': english,
-  '@faultodds/inference': inference,
-  '@faultodds/inference/analysis': analysis,
-  '@faultodds/inference/each': each,
-  '@faultodds/inference/reading': networkText,
-  '@faultodds/inference/sampling': sampling,
-  '@faultodds/inference/sweeps': sweeps,
+const modules: Readonly<Record<string, object>> = {
   '@faultodds/misfire': knowledge,
+  ...Object.fromEntries(
+    await Promise.all(
+      Object.entries(publicEntries).map(async ([specifier, load]) => [specifier, await load()] as const),
+    ),
+  ),
 };
 const compilerOptions: ts.CompilerOptions = {
   target: ts.ScriptTarget.ES2022,

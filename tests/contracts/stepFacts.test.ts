@@ -1,12 +1,11 @@
 // Every public answer that names a step (a test, a repair, an access, the drive of a proof) as something to do carries what it costs,
 // how long it takes, what it opens and closes, and what can hurt. Read from the type declarations, so a new answer cannot forget it.
-import { join } from 'node:path';
 import ts from 'typescript';
 import { expect, test } from 'vitest';
-import { root } from '../fixtures/filesUnder.ts';
+import { sourcesOfEntries } from './publicEntries.ts';
 
-const entry = join(root, 'packages/core/src/index.ts');
-const program = ts.createProgram([entry], {
+const entries = sourcesOfEntries.filter((path) => path.includes('packages/core'));
+const program = ts.createProgram(entries, {
   target: ts.ScriptTarget.ES2022,
   module: ts.ModuleKind.ESNext,
   moduleResolution: ts.ModuleResolutionKind.Bundler,
@@ -68,11 +67,12 @@ interface Walked {
   readonly excused: Readonly<Record<string, string>>;
 }
 
-const file = program.getSourceFile(entry)!;
-const exported = checker.getExportsOfModule(checker.getSymbolAtLocation(file)!).map((symbol) => ({
-  name: symbol.name,
-  target: (symbol.flags & ts.SymbolFlags.Alias) === 0 ? symbol : checker.getAliasedSymbol(symbol),
-}));
+const exported = entries
+  .flatMap((entry) => checker.getExportsOfModule(checker.getSymbolAtLocation(program.getSourceFile(entry)!)!))
+  .map((symbol) => ({
+    name: symbol.name,
+    target: (symbol.flags & ts.SymbolFlags.Alias) === 0 ? symbol : checker.getAliasedSymbol(symbol),
+  }));
 
 const isOurs = (type: ts.Type): boolean =>
   (type.aliasSymbol ?? type.symbol)?.declarations?.some((at) =>

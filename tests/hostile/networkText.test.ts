@@ -1,6 +1,6 @@
 import { compileEach, posteriorGivenEach } from '@faultodds/inference/each';
 import { compileNetwork, defineNetwork, InferenceError, posterior } from '@faultodds/inference';
-import { parseBif, parseNetworkJson } from '@faultodds/inference/reading';
+import { parseBif, parseNetworkJson } from '@faultodds/inference/formats';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 

@@ -1,5 +1,12 @@
 // Every option and plain number of every public function, fed with what it cannot be: refused by an error of its own, with the place.
 import * as core from '@faultodds/core';
+import * as authoring from '@faultodds/core/authoring';
+import * as codes from '@faultodds/core/codes';
+import * as doubt from '@faultodds/core/doubt';
+import * as explanation from '@faultodds/core/explanation';
+import * as planning from '@faultodds/core/planning';
+import * as readings from '@faultodds/core/readings';
+import * as simulation from '@faultodds/core/simulation';
 import * as kernel from '@faultodds/inference';
 import { mostProbableExplanations } from '@faultodds/inference/analysis';
 import { createRandom as kernelRandom } from '@faultodds/inference/sampling';
@@ -11,7 +18,7 @@ import { pumpModel } from '../fixtures/pumpModel.ts';
 const compiled = core.compileModel(core.parseModel(pumpModel()));
 const facts = { context: {}, observations: [] };
 const belief = core.beliefOf(compiled, facts);
-const problem = core.compileTableProblem({
+const problem = planning.compileTableProblem({
   prior: [0.6, 0.4],
   tests: [
     {
@@ -26,11 +33,11 @@ const problem = core.compileTableProblem({
   repairs: [{ id: 'r', cost: 5, cures: [1, 0] }],
   referralCost: [20, 20],
 });
-const solution = core.repairOrder.solve(problem);
+const solution = planning.repairOrder.solve(problem);
 const step = { kind: 'repair', repair: compiled.model.repairs.find(({ referral }) => referral !== true)!.id } as const;
 const network = kernel.defineNetwork({ variables: [{ name: 'a', states: ['y', 'n'], table: [0.2, 0.8] }] });
 const tree = kernel.compileNetwork(network);
-const random = core.createRandom(1);
+const random = doubt.createRandom(1);
 const aborted = { aborted: true };
 
 const notNumbers = [NaN, '1', 'many', null, {}, [], true];
@@ -41,7 +48,7 @@ const signals = [1, 'stop', null, {}, { aborted: 'no' }];
 
 type Row = readonly [what: string, wrong: readonly unknown[], ask: (value: never) => unknown];
 
-const solverRows = (name: string, solve: core.Solver['solve']): Row[] => [
+const solverRows = (name: string, solve: planning.Solver['solve']): Row[] => [
   [`${name} steps`, numbers, (steps) => solve(problem, { steps })],
   [`${name} signal`, signals, (signal) => solve(problem, { signal })],
   [`${name} onImprove`, functions, (onImprove) => solve(problem, { onImprove })],
@@ -73,110 +80,118 @@ const tables = {
 
 const rows: readonly Row[] = [
   ['compileModel atMost', [0, 3, ...notNumbers], (atMost) => core.compileModel(compiled.model, { atMost })],
-  ['changeNumber value', [NaN, '1', -1, Infinity, 1e300], (v) => core.changeNumber(compiled, '/labourPerHour/best', v)],
-  ['changeNumber path', [1, null, {}], (path) => core.changeNumber(compiled, path, 1)],
-  ['rangeOfProbability p', [...finite, 1.1], (p) => core.rangeOfProbability(p, 5)],
-  ['rangeOfProbability ess', finite, (ess) => core.rangeOfProbability(0.5, ess)],
-  ['createRandom', [...notNumbers, undefined, Infinity], (seed) => core.createRandom(seed)],
+  [
+    'changeNumber value',
+    [NaN, '1', -1, Infinity, 1e300],
+    (v) => doubt.changeNumber(compiled, '/labourPerHour/best', v),
+  ],
+  ['changeNumber path', [1, null, {}], (path) => doubt.changeNumber(compiled, path, 1)],
+  ['rangeOfProbability p', [...finite, 1.1], (p) => authoring.rangeOfProbability(p, 5)],
+  ['rangeOfProbability ess', finite, (ess) => authoring.rangeOfProbability(0.5, ess)],
+  ['createRandom', [...notNumbers, undefined, Infinity], (seed) => doubt.createRandom(seed)],
   [
     'conditionalRateTest events',
     finite,
-    (events) => core.conditionalRateTest({ events, exposure: 1 }, { events: 1, exposure: 1 }),
+    (events) => readings.conditionalRateTest({ events, exposure: 1 }, { events: 1, exposure: 1 }),
   ],
   [
     'conditionalRateTest exposure',
     [0, ...finite],
-    (exposure) => core.conditionalRateTest({ events: 1, exposure: 1 }, { events: 1, exposure }),
+    (exposure) => readings.conditionalRateTest({ events: 1, exposure: 1 }, { events: 1, exposure }),
   ],
-  ['naturalFrequencies of', [0, ...whole], (of) => core.naturalFrequencies({ a: 1 }, of)],
-  ['naturalFrequencies probabilities', [...finite, 1.1], (a) => core.naturalFrequencies({ a })],
-  ['weightOfEvidence before', [...finite, 1.1], (a) => core.weightOfEvidence({ a, b: 0.5 }, { a: 0.5, b: 0.5 })],
-  ['weightOfEvidence after', [...finite, 1.1], (a) => core.weightOfEvidence({ a: 0.5, b: 0.5 }, { a, b: 0.5 })],
+  ['naturalFrequencies of', [0, ...whole], (of) => explanation.naturalFrequencies({ a: 1 }, of)],
+  ['naturalFrequencies probabilities', [...finite, 1.1], (a) => explanation.naturalFrequencies({ a })],
+  ['weightOfEvidence before', [...finite, 1.1], (a) => explanation.weightOfEvidence({ a, b: 0.5 }, { a: 0.5, b: 0.5 })],
+  ['weightOfEvidence after', [...finite, 1.1], (a) => explanation.weightOfEvidence({ a: 0.5, b: 0.5 }, { a, b: 0.5 })],
   [
     'credibleRanking draws',
     [0, ...whole],
-    (draws) => core.credibleRanking(compiled, facts, { draws, signal: aborted }),
+    (draws) => doubt.credibleRanking(compiled, facts, { draws, signal: aborted }),
   ],
   [
     'credibleRanking seed',
     [...notNumbers, Infinity],
-    (seed) => core.credibleRanking(compiled, facts, { seed, draws: 1 }),
+    (seed) => doubt.credibleRanking(compiled, facts, { seed, draws: 1 }),
   ],
-  ['credibleRanking signal', signals, (signal) => core.credibleRanking(compiled, facts, { signal, draws: 1 })],
-  ['credibleRanking an option there is not', [1], (drws) => core.credibleRanking(compiled, facts, { drws } as never)],
+  ['credibleRanking signal', signals, (signal) => doubt.credibleRanking(compiled, facts, { signal, draws: 1 })],
+  ['credibleRanking an option there is not', [1], (drws) => doubt.credibleRanking(compiled, facts, { drws } as never)],
   [
     'adviceStability draws',
     [0, ...whole],
-    (draws) => core.adviceStability(compiled, facts, {}, { draws, signal: aborted }),
+    (draws) => doubt.adviceStability(compiled, facts, {}, { draws, signal: aborted }),
   ],
   [
     'adviceStability seed',
     [...notNumbers, Infinity],
-    (seed) => core.adviceStability(compiled, facts, {}, { seed, draws: 1 }),
+    (seed) => doubt.adviceStability(compiled, facts, {}, { seed, draws: 1 }),
   ],
   [
     'adviceFlips numbers',
     [...numbers, 1.5],
-    (n) => core.adviceFlips(compiled, facts, {}, { numbers: n, signal: aborted }),
+    (n) => doubt.adviceFlips(compiled, facts, {}, { numbers: n, signal: aborted }),
   ],
-  ['adviceFlips signal', signals, (signal) => core.adviceFlips(compiled, facts, {}, { numbers: 0, signal })],
-  ['drawModel random', functions, (draw) => core.drawModel(compiled.model, draw)],
-  ['drawModel tests', [1, 'hum', {}], (of) => core.drawModel(compiled.model, random, { tests: of })],
-  ['diagnosability affordable', numbers, (affordable) => core.diagnosability(compiled, { affordable })],
-  ['diagnosability fewCases', finite, (fewCases) => core.diagnosability(compiled, { fewCases })],
-  ['diagnosability prices', [1, {}, null], (prices) => core.diagnosability(compiled, { prices })],
+  ['adviceFlips signal', signals, (signal) => doubt.adviceFlips(compiled, facts, {}, { numbers: 0, signal })],
+  ['drawModel random', functions, (draw) => doubt.drawModel(compiled.model, draw)],
+  ['drawModel tests', [1, 'hum', {}], (of) => doubt.drawModel(compiled.model, random, { tests: of })],
+  ['diagnosability affordable', numbers, (affordable) => authoring.diagnosability(compiled, { affordable })],
+  ['diagnosability fewCases', finite, (fewCases) => authoring.diagnosability(compiled, { fewCases })],
+  ['diagnosability prices', [1, {}, null], (prices) => authoring.diagnosability(compiled, { prices })],
   [
     'whatWouldItTake step',
     [null, {}, { kind: 'x' }, { kind: 'access', access: 1 }],
-    (one) => core.whatWouldItTake(compiled, belief, {}, one),
+    (one) => planning.whatWouldItTake(compiled, belief, {}, one),
   ],
   [
     'whatWouldItTake evaluations',
     [...numbers, 1.5],
-    (evaluations) => core.whatWouldItTake(compiled, belief, {}, step, { evaluations }),
+    (evaluations) => planning.whatWouldItTake(compiled, belief, {}, step, { evaluations }),
   ],
-  ['whatWouldItTake signal', signals, (signal) => core.whatWouldItTake(compiled, belief, {}, step, { signal })],
+  ['whatWouldItTake signal', signals, (signal) => planning.whatWouldItTake(compiled, belief, {}, step, { signal })],
   [
     'whatWouldItTake onImprove',
     functions,
-    (onImprove) => core.whatWouldItTake(compiled, belief, {}, step, { onImprove }),
+    (onImprove) => planning.whatWouldItTake(compiled, belief, {}, step, { onImprove }),
   ],
-  ['compileCaseProblem limits', numbers, (money) => core.compileCaseProblem(compiled, belief, {}, { money })],
-  ...solverRows('boundedSearch', core.boundedSearch.solve),
-  ...solverRows('replanning', core.replanning.solve),
-  ...solverRows('oneStep', core.oneStep.solve),
-  ...solverRows('exactDynamicProgramming', core.exactDynamicProgramming.solve),
-  ...solverRows('repairOrder', core.repairOrder.solve),
-  ...solverRows('informationPerCost', core.informationPerCost.solve),
-  ...solverRows('boundedSearch.inTurns', (of, options) => core.boundedSearch.inTurns(of, options) as never),
-  ['makeLowerBound signal', signals, (signal) => core.makeLowerBound(problem, { signal })],
-  ['credibleRankingInTurns signal', signals, (signal) => core.credibleRankingInTurns(compiled, facts, { signal })],
-  ['adviceStabilityInTurns signal', signals, (signal) => core.adviceStabilityInTurns(compiled, facts, {}, { signal })],
-  ['adviceFlipsInTurns signal', signals, (signal) => core.adviceFlipsInTurns(compiled, facts, {}, { signal })],
-  ...solverRows('improvingSolutions', (of, options) => core.improvingSolutions(of, options) as never),
-  ['expectimax depth', [0, ...whole], (depth) => core.makeExpectimax({ depth })],
-  ['expectimax width', [0, 1.5, ...numbers], (width) => core.makeExpectimax({ depth: 1, width })],
-  ['writePlan depth', [0, 1.5, ...numbers], (depth) => core.writePlan(problem, solution, { depth })],
+  ['compileCaseProblem limits', numbers, (money) => planning.compileCaseProblem(compiled, belief, {}, { money })],
+  ...solverRows('boundedSearch', planning.boundedSearch.solve),
+  ...solverRows('replanning', planning.replanning.solve),
+  ...solverRows('oneStep', planning.oneStep.solve),
+  ...solverRows('exactDynamicProgramming', planning.exactDynamicProgramming.solve),
+  ...solverRows('repairOrder', planning.repairOrder.solve),
+  ...solverRows('informationPerCost', planning.informationPerCost.solve),
+  ...solverRows('boundedSearch.inTurns', (of, options) => planning.boundedSearch.inTurns(of, options) as never),
+  ['makeLowerBound signal', signals, (signal) => planning.makeLowerBound(problem, { signal })],
+  ['credibleRankingInTurns signal', signals, (signal) => doubt.credibleRankingInTurns(compiled, facts, { signal })],
+  ['adviceStabilityInTurns signal', signals, (signal) => doubt.adviceStabilityInTurns(compiled, facts, {}, { signal })],
+  ['adviceFlipsInTurns signal', signals, (signal) => doubt.adviceFlipsInTurns(compiled, facts, {}, { signal })],
+  ...solverRows('improvingSolutions', (of, options) => planning.improvingSolutions(of, options) as never),
+  ['expectimax depth', [0, ...whole], (depth) => planning.makeExpectimax({ depth })],
+  ['expectimax width', [0, 1.5, ...numbers], (width) => planning.makeExpectimax({ depth: 1, width })],
+  ['writePlan depth', [0, 1.5, ...numbers], (depth) => planning.writePlan(problem, solution, { depth })],
   [
     'writePlan leastProbability',
     [1.1, ...finite],
-    (leastProbability) => core.writePlan(problem, solution, { leastProbability }),
+    (leastProbability) => planning.writePlan(problem, solution, { leastProbability }),
   ],
   [
     'costOfPolicy leastProbability',
     [1.1, ...finite],
-    (leastProbability) => core.costOfPolicy(problem, solution.policy, { leastProbability }),
+    (leastProbability) => planning.costOfPolicy(problem, solution.policy, { leastProbability }),
   ],
-  ['costOfPolicy from', [1, null, {}], (from) => core.costOfPolicy(problem, solution.policy, { from })],
-  ['takeAction test', [...whole, 1], (of) => core.takeAction(problem, problem.start, { kind: 'test', test: of })],
-  ['takeAction repair', [...whole, 1], (of) => core.takeAction(problem, problem.start, { kind: 'repair', repair: of })],
-  ['takeAction kind', [1, 'burn', null], (kind) => core.takeAction(problem, problem.start, { kind } as never)],
-  ['compileTableProblem prior', [...finite, 0.5], (p) => core.compileTableProblem({ ...tables, prior: [p, 0.4] })],
+  ['costOfPolicy from', [1, null, {}], (from) => planning.costOfPolicy(problem, solution.policy, { from })],
+  ['takeAction test', [...whole, 1], (of) => planning.takeAction(problem, problem.start, { kind: 'test', test: of })],
+  [
+    'takeAction repair',
+    [...whole, 1],
+    (of) => planning.takeAction(problem, problem.start, { kind: 'repair', repair: of }),
+  ],
+  ['takeAction kind', [1, 'burn', null], (kind) => planning.takeAction(problem, problem.start, { kind } as never)],
+  ['compileTableProblem prior', [...finite, 0.5], (p) => planning.compileTableProblem({ ...tables, prior: [p, 0.4] })],
   [
     'compileTableProblem outcome',
     [...finite, 0.5],
     (p) =>
-      core.compileTableProblem({
+      planning.compileTableProblem({
         ...tables,
         tests: [
           {
@@ -193,68 +208,68 @@ const rows: readonly Row[] = [
   [
     'compileTableProblem cost',
     finite,
-    (cost) => core.compileTableProblem({ ...tables, repairs: [{ id: 'r', cost, cures: [1, 0] }] }),
+    (cost) => planning.compileTableProblem({ ...tables, repairs: [{ id: 'r', cost, cures: [1, 0] }] }),
   ],
   [
     'compileTableProblem cures',
     [[1], [1, 2], [NaN, 0], 1],
-    (cures) => core.compileTableProblem({ ...tables, repairs: [{ id: 'r', cost: 1, cures }] }),
+    (cures) => planning.compileTableProblem({ ...tables, repairs: [{ id: 'r', cost: 1, cures }] }),
   ],
   [
     'compileTableProblem access',
     [0, ...whole],
-    (access) => core.compileTableProblem({ ...tables, repairs: [{ id: 'r', cost: 1, cures: [1, 0], access }] }),
+    (access) => planning.compileTableProblem({ ...tables, repairs: [{ id: 'r', cost: 1, cures: [1, 0], access }] }),
   ],
   [
     'compileTableProblem requires',
     [0, ...whole],
-    (at) => core.compileTableProblem({ ...tables, access: [{ cost: 1, requires: [at] }] }),
+    (at) => planning.compileTableProblem({ ...tables, access: [{ cost: 1, requires: [at] }] }),
   ],
   [
     'compileTableProblem referralCost',
     finite,
-    (cost) => core.compileTableProblem({ ...tables, referralCost: [cost, 1] }),
+    (cost) => planning.compileTableProblem({ ...tables, referralCost: [cost, 1] }),
   ],
-  ['simulate cases', whole, (cases) => core.simulate({ ...plan, cases })],
-  ['simulate first', whole, (first) => core.simulate({ ...plan, first })],
-  ['simulate seed', [...notNumbers, Infinity], (seed) => core.simulate({ ...plan, seed })],
-  ['simulate part of', [0, ...whole], (of) => core.simulate({ ...plan, part: { index: 0, of } })],
-  ['simulate part index', [2, ...whole], (index) => core.simulate({ ...plan, part: { index, of: 2 } })],
-  ['simulate prepare', functions, (prepare) => core.simulate({ ...plan, prepare })],
-  ['simulate bigAccess', whole.filter((x) => x !== -1), (bigAccess) => core.simulate({ ...plan, bigAccess })],
-  ['convertUnit value', [...notNumbers, Infinity], (value) => core.convertUnit('pressure', value, 'bar', 'psi')],
-  ['resistanceAt20 resistance', finite, (r) => core.resistanceAt20(r, 20)],
-  ['resistanceAt20 temperature', [...notNumbers, -235, Infinity], (t) => core.resistanceAt20(1, t)],
-  ['misfireShare misfires', finite, (n) => core.misfireShare(n, 1000, 4)],
-  ['misfireShare revolutions', [0, ...finite], (n) => core.misfireShare(5, n, 4)],
-  ['misfireShare cylinders', [0, ...whole], (n) => core.misfireShare(5, 1000, n)],
-  ['storedAverage counts', finite, (n) => core.storedAverage([n])],
-  ['storedAverage before', finite, (n) => core.storedAverage([1], n)],
-  ['countsOfMonitors covers', ['all', 1, null], (covers) => core.countsOfMonitors([], covers)],
+  ['simulate cases', whole, (cases) => simulation.simulate({ ...plan, cases })],
+  ['simulate first', whole, (first) => simulation.simulate({ ...plan, first })],
+  ['simulate seed', [...notNumbers, Infinity], (seed) => simulation.simulate({ ...plan, seed })],
+  ['simulate part of', [0, ...whole], (of) => simulation.simulate({ ...plan, part: { index: 0, of } })],
+  ['simulate part index', [2, ...whole], (index) => simulation.simulate({ ...plan, part: { index, of: 2 } })],
+  ['simulate prepare', functions, (prepare) => simulation.simulate({ ...plan, prepare })],
+  ['simulate bigAccess', whole.filter((x) => x !== -1), (bigAccess) => simulation.simulate({ ...plan, bigAccess })],
+  ['convertUnit value', [...notNumbers, Infinity], (value) => readings.convertUnit('pressure', value, 'bar', 'psi')],
+  ['resistanceAt20 resistance', finite, (r) => readings.resistanceAt20(r, 20)],
+  ['resistanceAt20 temperature', [...notNumbers, -235, Infinity], (t) => readings.resistanceAt20(1, t)],
+  ['misfireShare misfires', finite, (n) => readings.misfireShare(n, 1000, 4)],
+  ['misfireShare revolutions', [0, ...finite], (n) => readings.misfireShare(5, n, 4)],
+  ['misfireShare cylinders', [0, ...whole], (n) => readings.misfireShare(5, 1000, n)],
+  ['storedAverage counts', finite, (n) => codes.storedAverage([n])],
+  ['storedAverage before', finite, (n) => codes.storedAverage([1], n)],
+  ['countsOfMonitors covers', ['all', 1, null], (covers) => codes.countsOfMonitors([], covers)],
   [
     'observationsFromCodes suspect',
     [0, 5, ...whole],
-    (suspectCylinder) => core.observationsFromCodes(compiled, [], { ...engine, suspectCylinder }),
+    (suspectCylinder) => codes.observationsFromCodes(compiled, [], { ...engine, suspectCylinder }),
   ],
   [
     'observationsFromCodes cylinders',
     [0, 999_999, ...whole],
-    (cylinders) => core.observationsFromCodes(compiled, [], { ...engine, cylinders }),
+    (cylinders) => codes.observationsFromCodes(compiled, [], { ...engine, cylinders }),
   ],
   [
     'observationsFromCodes bank',
     [0, 3, ...notNumbers],
-    (bank) => core.observationsFromCodes(compiled, [], { ...engine, bank }),
+    (bank) => codes.observationsFromCodes(compiled, [], { ...engine, bank }),
   ],
   [
     'observationsFromCodes coil',
     [0, ...whole],
-    (A) => core.observationsFromCodes(compiled, [], { ...engine, cylinderOfCoil: { A } }),
+    (A) => codes.observationsFromCodes(compiled, [], { ...engine, cylinderOfCoil: { A } }),
   ],
   [
     'actionThresholds benefit',
     [0, ...numbers.filter((x) => typeof x === 'number')],
-    (benefit) => core.actionThresholds({ benefit, loss: 1, sensitivity: 1, falsePositiveRate: 0 }),
+    (benefit) => planning.actionThresholds({ benefit, loss: 1, sensitivity: 1, falsePositiveRate: 0 }),
   ],
 ];
 
@@ -334,9 +349,9 @@ describe.each([
 
 test('what is right is accepted: budgets without limit, nothing left over, an AbortSignal', () => {
   const { signal } = new AbortController();
-  expect(core.exactDynamicProgramming.solve(problem, { steps: Infinity, signal }).progress.certifiedGap).toBe(0);
-  expect(core.oneStep.solve(problem, { steps: 0 }).progress.steps).toBe(0);
-  expect(core.writePlan(problem, solution, { depth: Infinity, leastProbability: 0 }).format).toBe('faultodds-plan');
-  expect(core.credibleRanking(compiled, facts, { draws: 1, seed: -3.5, signal }).draws).toBe(1);
-  expect([...core.simulate({ ...plan, part: { index: 1, of: 2 } })].length).toBeLessThanOrEqual(1);
+  expect(planning.exactDynamicProgramming.solve(problem, { steps: Infinity, signal }).progress.certifiedGap).toBe(0);
+  expect(planning.oneStep.solve(problem, { steps: 0 }).progress.steps).toBe(0);
+  expect(planning.writePlan(problem, solution, { depth: Infinity, leastProbability: 0 }).format).toBe('faultodds-plan');
+  expect(doubt.credibleRanking(compiled, facts, { draws: 1, seed: -3.5, signal }).draws).toBe(1);
+  expect([...simulation.simulate({ ...plan, part: { index: 1, of: 2 } })].length).toBeLessThanOrEqual(1);
 });

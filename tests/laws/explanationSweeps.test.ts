@@ -1,4 +1,5 @@
-import { compileModel, explainCase, type Facts, parseModel, rankCauses } from '@faultodds/core';
+import { compileModel, type Facts, parseModel, rankCauses } from '@faultodds/core';
+import { explainCase } from '@faultodds/core/explanation';
 import { misfire } from '@faultodds/misfire';
 import { beforeEach, expect, test, vi } from 'vitest';
 

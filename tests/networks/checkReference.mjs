@@ -5,7 +5,7 @@ import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { compileNetwork, createPropagation, defineNetwork, propagate, setFinding } from '@faultodds/inference';
-import { parseBif } from '@faultodds/inference/reading';
+import { parseBif } from '@faultodds/inference/formats';
 
 const reference =
   process.env.FAULTODDS_REFERENCE ?? fileURLToPath(new URL('../../../shared/reference', import.meta.url));

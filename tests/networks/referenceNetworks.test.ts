@@ -9,7 +9,7 @@ import {
   setFinding,
   TreeWidthError,
 } from '@faultodds/inference';
-import { parseBif } from '@faultodds/inference/reading';
+import { parseBif } from '@faultodds/inference/formats';
 import { relevantNetwork } from '@faultodds/inference/analysis';
 import { describe, expect, test } from 'vitest';
 import { allPosteriors } from '../oracle/bucketElimination.mjs';

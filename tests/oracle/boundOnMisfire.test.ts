@@ -1,4 +1,10 @@
-import { allowedActions, makeLowerBound, compileTableProblem, takeAction, type DecisionState } from '@faultodds/core';
+import {
+  allowedActions,
+  makeLowerBound,
+  compileTableProblem,
+  takeAction,
+  type DecisionState,
+} from '@faultodds/core/planning';
 import { expect, test } from 'vitest';
 import { TOLERANCE, walkMisfire, WALKED, worstExcess } from './boundOnMisfire.ts';
 import stored from './results/boundOnMisfire.json' with { type: 'json' };

@@ -1,15 +1,13 @@
+import { caseState, factsOf, beliefOf } from '@faultodds/core';
 import {
   allowedActions,
-  caseState,
-  factsOf,
   makeLowerBound,
   compileCaseProblem,
   takeAction,
-  beliefOf,
   type DecisionProblem,
   type DecisionState,
   type LowerBound,
-} from '@faultodds/core';
+} from '@faultodds/core/planning';
 import { createRandom } from '../bench/seeded.mjs';
 import { compiled, demos } from '../scenarios/misfireCases.ts';
 

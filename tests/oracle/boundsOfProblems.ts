@@ -8,7 +8,7 @@ import {
   compileTableProblem,
   takeAction,
   type DecisionState,
-} from '@faultodds/core';
+} from '@faultodds/core/planning';
 import { createRandom } from '../bench/seeded.mjs';
 import { randomTables } from './decisionRandomTables.mjs';
 

@@ -1,25 +1,27 @@
 import {
-  allowedActions,
-  boundedSearch,
   caseState,
   compileModel,
   factsOf,
   loadCase,
   advise,
-  oneStep,
   outcomeGivenCause,
   parseModel,
+  beliefOf,
+  type Facts,
+  type Observation,
+} from '@faultodds/core';
+import {
+  allowedActions,
+  boundedSearch,
+  oneStep,
   compileCaseProblem,
   repairOrder,
   repairOrTest,
   takeAction,
-  beliefOf,
   whatWouldItTake,
   testsWhileOpen,
   type Action,
-  type Facts,
-  type Observation,
-} from '@faultodds/core';
+} from '@faultodds/core/planning';
 import { demoCases, misfire } from '@faultodds/misfire';
 import { describe, expect, test } from 'vitest';
 import { smallModel } from '../fixtures/smallModel.ts';

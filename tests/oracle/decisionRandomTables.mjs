@@ -1,6 +1,6 @@
 /** A small invented decision problem: 2-5 causes, up to 3 tests, 1-4 repairs, up to 2 openings, some of it open.
  * @param {() => number} random
- * @returns {import('@faultodds/core').ProblemTables} */
+ * @returns {import('@faultodds/core/planning').ProblemTables} */
 export function randomTables(random) {
   const whole = (from, to) => from + Math.floor(random() * (to - from + 1));
   const row = (length, sharpness) => {

@@ -1,7 +1,7 @@
+import { compileModel, beliefOf } from '@faultodds/core';
 import {
   allowedActions,
   boundedSearch,
-  compileModel,
   costOfPolicy,
   exactDynamicProgramming,
   makeExpectimax,
@@ -12,10 +12,9 @@ import {
   repairOrder,
   compileTableProblem,
   takeAction,
-  beliefOf,
   type DecisionState,
   type Solver,
-} from '@faultodds/core';
+} from '@faultodds/core/planning';
 import { expect, test } from 'vitest';
 import { createRandom } from '../bench/seeded.mjs';
 import { randomModel } from './core/randomModel.ts';

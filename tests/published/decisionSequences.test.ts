@@ -11,7 +11,7 @@ import {
   type Action,
   type DecisionProblem,
   type ProblemTables,
-} from '@faultodds/core';
+} from '@faultodds/core/planning';
 import { expect, test } from 'vitest';
 
 // Tolerance 1e-9 throughout: every figure was found by enumerating all orders.

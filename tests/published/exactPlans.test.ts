@@ -4,7 +4,7 @@ import {
   boundedSearch,
   compileTableProblem,
   type ProblemTables,
-} from '@faultodds/core';
+} from '@faultodds/core/planning';
 import { describe, expect, test } from 'vitest';
 
 // Optimal plans of the published and constructed examples that advice one step ahead cannot reach (see `overlappingCures.test.ts` and

@@ -1,4 +1,5 @@
-import { compileModel, explainCase, beliefOf } from '@faultodds/core';
+import { compileModel, beliefOf } from '@faultodds/core';
+import { explainCase } from '@faultodds/core/explanation';
 import { describe, expect, test } from 'vitest';
 import { results } from '../fixtures/results.ts';
 import { smallModel } from '../fixtures/smallModel.ts';

@@ -1,4 +1,5 @@
-import { compileModel, explainCase } from '@faultodds/core';
+import { compileModel } from '@faultodds/core';
+import { explainCase } from '@faultodds/core/explanation';
 import { expect, test } from 'vitest';
 import { results } from '../fixtures/results.ts';
 import { uncheckedModel } from '../fixtures/smallModel.ts';

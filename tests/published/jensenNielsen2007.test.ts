@@ -1,4 +1,5 @@
-import { compileModel, evidenceConflict } from '@faultodds/core';
+import { compileModel } from '@faultodds/core';
+import { evidenceConflict } from '@faultodds/core/doubt';
 import { expect, test } from 'vitest';
 import { results } from '../fixtures/results.ts';
 import { uncheckedModel, type P } from '../fixtures/smallModel.ts';

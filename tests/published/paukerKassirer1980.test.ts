@@ -1,4 +1,4 @@
-import { actionThresholds } from '@faultodds/core';
+import { actionThresholds } from '@faultodds/core/planning';
 import { describe, expect, test } from 'vitest';
 
 // Pauker S.G., Kassirer J.P. (1980) The threshold approach to clinical decision making. N Engl J Med 302:1109-1117; (1975) 293:229-234.

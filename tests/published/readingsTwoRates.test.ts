@@ -3,14 +3,8 @@
 // Inference 119:23-35, as the documentation of SciPy's poisson_means_test prints it (one-sided 0.125); the others are recomputed values of
 // the same test (published check E8). Tolerances: 1e-12 relative for the test itself, 1e-4 where a limit stands in for it.
 import { describe, expect, test } from 'vitest';
-import {
-  compileModel,
-  conditionalRateTest,
-  parseModel,
-  parseReading,
-  readingLikelihood,
-  type Model,
-} from '@faultodds/core';
+import { compileModel, parseModel, type Model } from '@faultodds/core';
+import { conditionalRateTest, parseReading, readingLikelihood } from '@faultodds/core/readings';
 import { misfire } from '@faultodds/misfire';
 
 const CASES = [

@@ -1,30 +1,29 @@
+import { compileModel, parseModel, beliefOf, type Turns } from '@faultodds/core';
 import {
   adviceFlips,
   adviceFlipsInTurns,
-  boundedSearch,
-  compileModel,
-  costOfPolicy,
   credibleRanking,
   credibleRankingInTurns,
-  exactDynamicProgramming,
-  makeExpectimax,
   adviceStability,
   adviceStabilityInTurns,
+} from '@faultodds/core/doubt';
+import {
+  boundedSearch,
+  costOfPolicy,
+  exactDynamicProgramming,
+  makeExpectimax,
   improvingSolutions,
   informationPerCost,
   makeLowerBound,
   oneStep,
-  parseModel,
   compileCaseProblem,
   repairOrder,
   replanning,
   compileTableProblem,
-  beliefOf,
   whatWouldItTake,
   whatWouldItTakeInTurns,
   type Solver,
-  type Turns,
-} from '@faultodds/core';
+} from '@faultodds/core/planning';
 import { expect, test } from 'vitest';
 import { countTurns } from '../fixtures/countTurns.ts';
 import { pumpModel } from '../fixtures/pumpModel.ts';

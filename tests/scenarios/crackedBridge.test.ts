@@ -1,4 +1,5 @@
-import { caseState, explainCase, factsOf, advise, rankCauses, beliefOf, type CauseRanking } from '@faultodds/core';
+import { caseState, factsOf, advise, rankCauses, beliefOf, type CauseRanking } from '@faultodds/core';
+import { explainCase } from '@faultodds/core/explanation';
 import { describe, expect, test } from 'vitest';
 import { compiled, demos, groupIn } from './misfireCases.ts';
 

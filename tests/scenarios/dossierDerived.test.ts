@@ -1,6 +1,7 @@
 // What is computed from the data of priors/ instead of stored, against the figures printed in the trade reference.
 import { describe, expect, test } from 'vitest';
-import { compileModel, lintModel, parseModel, rangeOfProbability } from '@faultodds/core';
+import { compileModel, parseModel } from '@faultodds/core';
+import { lintModel, rangeOfProbability } from '@faultodds/core/authoring';
 import { misfire } from '@faultodds/misfire';
 import { dossierModel } from './dossierModel.ts';
 import { readDossier, type Dossier } from './readDossier.ts';

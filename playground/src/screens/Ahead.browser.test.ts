@@ -1,4 +1,5 @@
-import { recordEvent, repairOrTest, startCase, whatWouldItTake } from '@faultodds/core';
+import { recordEvent, startCase } from '@faultodds/core';
+import { repairOrTest, whatWouldItTake } from '@faultodds/core/planning';
 import { formatMoney } from '@faultodds/core/words/en';
 import { misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';

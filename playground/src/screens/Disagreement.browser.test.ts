@@ -1,4 +1,5 @@
-import { evidenceConflict, beliefOf, type Observation } from '@faultodds/core';
+import { beliefOf, type Observation } from '@faultodds/core';
+import { evidenceConflict } from '@faultodds/core/doubt';
 import { misfire } from '@faultodds/misfire';
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';

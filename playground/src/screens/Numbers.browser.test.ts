@@ -1,4 +1,5 @@
-import { modelNumbers, startCase } from '@faultodds/core';
+import { startCase } from '@faultodds/core';
+import { modelNumbers } from '@faultodds/core/doubt';
 import { describeNumber } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
 import { misfire } from '@faultodds/misfire';

@@ -1,4 +1,5 @@
-import { credibleRanking, adviceStability, beliefOf } from '@faultodds/core';
+import { beliefOf } from '@faultodds/core';
+import { credibleRanking, adviceStability } from '@faultodds/core/doubt';
 import { misfire } from '@faultodds/misfire';
 import { expect, test, vi } from 'vitest';
 import { render } from 'vitest-browser-svelte';

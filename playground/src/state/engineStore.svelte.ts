@@ -1,4 +1,5 @@
-import { engineLimits, engineOf, type CaseState } from '@faultodds/core';
+import { engineOf, type CaseState } from '@faultodds/core';
+import { engineLimits } from '@faultodds/core/readings';
 import { describeEngine } from '@faultodds/core/words';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import type { CaseStore } from './caseStore.svelte.ts';

@@ -1,4 +1,5 @@
-import { explainMove, rankAfterEach, beliefOf, type Facts, type Observation } from '@faultodds/core';
+import { beliefOf, type Facts, type Observation } from '@faultodds/core';
+import { explainMove, rankAfterEach } from '@faultodds/core/explanation';
 import { misfire } from '@faultodds/misfire';
 import { expect, test } from 'vitest';
 import { loadKnowledge } from '../knowledge/knowledge.ts';

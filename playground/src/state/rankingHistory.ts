@@ -1,11 +1,5 @@
-import {
-  type Belief,
-  type Facts,
-  type MomentRanking,
-  type ObservationMove,
-  explainMove,
-  rankAfterEach,
-} from '@faultodds/core';
+import type { Belief, Facts } from '@faultodds/core';
+import { type MomentRanking, type ObservationMove, explainMove, rankAfterEach } from '@faultodds/core/explanation';
 import type { Knowledge } from '../knowledge/knowledge.ts';
 
 /** How the ranking came about: where it stood after the intake facts and after each observation. */

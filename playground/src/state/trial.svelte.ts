@@ -1,13 +1,5 @@
-import {
-  type Advice,
-  changeNumber,
-  factsOf,
-  FaultoddsError,
-  type Model,
-  numberAt,
-  type RankedCause,
-  type Session,
-} from '@faultodds/core';
+import { type Advice, factsOf, FaultoddsError, type Model, type RankedCause, type Session } from '@faultodds/core';
+import { changeNumber, numberAt } from '@faultodds/core/doubt';
 import { problemInWords } from '../words/problemInWords.ts';
 import { createAsker } from '../worker/asker.ts';
 import type { Answers, ChangedNumber } from '../worker/question.ts';

@@ -1,4 +1,5 @@
-import { observationsFromCodes, parseTroubleCodes, type ResultEvidence } from '@faultodds/core';
+import type { ResultEvidence } from '@faultodds/core';
+import { observationsFromCodes, parseTroubleCodes } from '@faultodds/core/codes';
 import { describeCodeRemark, describeProblem, describeUnusedCode } from '@faultodds/core/words';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import { t } from '../words/t.ts';

@@ -1,4 +1,5 @@
-import type { Belief, EvidenceConflict, Observation, RankedCause } from '@faultodds/core';
+import type { Belief, Observation, RankedCause } from '@faultodds/core';
+import type { EvidenceConflict } from '@faultodds/core/doubt';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
 import type { Knowledge } from '../knowledge/knowledge.ts';

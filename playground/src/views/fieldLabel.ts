@@ -1,4 +1,4 @@
-import type { ReadingField, ReadingFieldGroup } from '@faultodds/core';
+import type { ReadingField, ReadingFieldGroup } from '@faultodds/core/readings';
 import { t } from '../words/t.ts';
 
 /** What stands beside the number of a reading. */

@@ -1,4 +1,4 @@
-import type { ObservationMove } from '@faultodds/core';
+import type { ObservationMove } from '@faultodds/core/explanation';
 import { describeObservation, sentenceForObservation, sentenceWithoutObservation } from '@faultodds/core/words';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import type { FigureTable } from '../figures/figureTable.ts';

@@ -1,11 +1,6 @@
-import {
-  countsOfMonitors,
-  decodeMonitorResponse,
-  type MonitorCount,
-  parseReading,
-  type Reading,
-  ReadingError,
-} from '@faultodds/core';
+import { ReadingError } from '@faultodds/core';
+import { countsOfMonitors, decodeMonitorResponse, type MonitorCount } from '@faultodds/core/codes';
+import { parseReading, type Reading } from '@faultodds/core/readings';
 import { describeProblem } from '@faultodds/core/words';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import { t } from '../words/t.ts';

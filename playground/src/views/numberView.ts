@@ -1,5 +1,5 @@
 import { scaleLinear, scaleLog } from 'd3-scale';
-import type { ModelNumber } from '@faultodds/core';
+import type { ModelNumber } from '@faultodds/core/doubt';
 import { describeNumber } from '@faultodds/core/words';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import { shortChance } from '../words/shortChance.ts';

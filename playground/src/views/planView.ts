@@ -1,4 +1,4 @@
-import type { Plan } from '@faultodds/core';
+import type { Plan } from '@faultodds/core/planning';
 import type { FigureTable } from '../figures/figureTable.ts';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import { shortChance } from '../words/shortChance.ts';

@@ -1,4 +1,4 @@
-import type { MomentRanking } from '@faultodds/core';
+import type { MomentRanking } from '@faultodds/core/explanation';
 import type { FigureTable } from '../figures/figureTable.ts';
 import type { RankShiftColumn, RankShiftLine } from '../figures/rankShift.ts';
 import { shortChance } from '../words/shortChance.ts';

@@ -1,4 +1,4 @@
-import { type Reading, readingLikelihood } from '@faultodds/core';
+import { type Reading, readingLikelihood } from '@faultodds/core/readings';
 import { describeReadingRemark } from '@faultodds/core/words';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import { t } from '../words/t.ts';

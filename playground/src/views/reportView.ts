@@ -4,9 +4,9 @@ import {
   costsSoFar,
   drivingAdvice,
   modelIdentity,
-  naturalFrequencies,
   type RankedCause,
 } from '@faultodds/core';
+import { naturalFrequencies } from '@faultodds/core/explanation';
 import {
   describeEngine,
   sentenceForAdvice,

@@ -1,4 +1,5 @@
-import type { Advice, Belief, CredibleRanking, AdviceStability } from '@faultodds/core';
+import type { Advice, Belief } from '@faultodds/core';
+import type { CredibleRanking, AdviceStability } from '@faultodds/core/doubt';
 import type { FigureTable } from '../figures/figureTable.ts';
 import type { IntervalRow } from '../figures/intervalRow.ts';
 import { shortChance } from '../words/shortChance.ts';

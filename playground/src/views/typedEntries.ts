@@ -1,4 +1,4 @@
-import type { ReadingFieldGroup } from '@faultodds/core';
+import type { ReadingFieldGroup } from '@faultodds/core/readings';
 
 /** Everything typed in so far: text by path of its field. */
 export type Typed = Readonly<Record<string, string>>;

@@ -1,4 +1,5 @@
-import { isFilledByCodes, type Test } from '@faultodds/core';
+import type { Test } from '@faultodds/core';
+import { isFilledByCodes } from '@faultodds/core/codes';
 
 /** A way to record a result other than choosing its outcome. */
 export type Way = 'numbers' | 'monitor' | 'codes' | 'unsure';

@@ -1,4 +1,5 @@
-import { changeNumber, type CompiledModel, compileModel, FaultoddsError } from '@faultodds/core';
+import { type CompiledModel, compileModel, FaultoddsError } from '@faultodds/core';
+import { changeNumber } from '@faultodds/core/doubt';
 import { answerQuestion } from './answerQuestion.ts';
 import { makePause } from './makePause.ts';
 import type { Reply, Request } from './question.ts';

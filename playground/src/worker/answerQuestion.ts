@@ -1,25 +1,29 @@
 import {
   type CompiledModel,
   compileModel,
-  boundedSearch,
-  credibleRankingInTurns,
-  evidenceConflict,
-  adviceStabilityInTurns,
-  writePlan,
   advise,
-  compileCaseProblem,
   questionsToAsk,
-  rankAfterEach,
   rankCauses,
   runInTurns,
   type RunOptions,
+  beliefOf,
+} from '@faultodds/core';
+import {
+  credibleRankingInTurns,
+  evidenceConflict,
+  adviceStabilityInTurns,
   leaderSensitivity,
+} from '@faultodds/core/doubt';
+import { rankAfterEach } from '@faultodds/core/explanation';
+import {
+  boundedSearch,
+  writePlan,
+  compileCaseProblem,
   type Solution,
   type SolverProgress,
-  beliefOf,
   type WhatItTakes,
   whatWouldItTakeInTurns,
-} from '@faultodds/core';
+} from '@faultodds/core/planning';
 import type { Answer, Question } from './question.ts';
 
 /** Places the search for a plan examines at most; the reader may stop it sooner. */

@@ -1,21 +1,7 @@
-import type {
-  Advice,
-  CostlyStep,
-  Circumstances,
-  CredibleRanking,
-  EvidenceConflict,
-  Facts,
-  AdviceStability,
-  IntakeQuestion,
-  Model,
-  MomentRanking,
-  Plan,
-  Problem,
-  RankedCause,
-  LeaderSensitivity,
-  SolverProgress,
-  WhatItTakes,
-} from '@faultodds/core';
+import type { Advice, Circumstances, Facts, IntakeQuestion, Model, Problem, RankedCause } from '@faultodds/core';
+import type { CredibleRanking, EvidenceConflict, AdviceStability, LeaderSensitivity } from '@faultodds/core/doubt';
+import type { MomentRanking } from '@faultodds/core/explanation';
+import type { CostlyStep, Plan, SolverProgress, WhatItTakes } from '@faultodds/core/planning';
 
 /** What is answered away from the page because it takes longer than a frame. */
 export type Question =

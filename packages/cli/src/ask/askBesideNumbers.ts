@@ -1,4 +1,5 @@
-import { readingLikelihood, type CompiledModel, type Model, type Reading, type ResultEvidence } from '@faultodds/core';
+import type { CompiledModel, Model, ResultEvidence } from '@faultodds/core';
+import { readingLikelihood, type Reading } from '@faultodds/core/readings';
 import { labelOf } from '../print/labelOf.ts';
 import { printReading } from '../print/printReading.ts';
 import type { Prompter } from '../terminal/prompter.ts';

@@ -1,15 +1,12 @@
 import {
   caseState,
   nextObservationId,
-  observationsFromCodes,
-  parseTroubleCodes,
-  describeTroubleCode,
   type CaseEvent,
   type CompiledModel,
   type Session,
   type TestResult,
-  type TroubleCode,
 } from '@faultodds/core';
+import { observationsFromCodes, parseTroubleCodes, describeTroubleCode, type TroubleCode } from '@faultodds/core/codes';
 import type { Drafts } from './drafts.ts';
 import { askEngineIfUnknown } from './askEngineIfUnknown.ts';
 import { foldText } from '../terminal/foldText.ts';

@@ -1,4 +1,4 @@
-import { engineLimits, type Engine } from '@faultodds/core';
+import { engineLimits, type Engine } from '@faultodds/core/readings';
 import type { Prompter } from '../terminal/prompter.ts';
 
 const { least, most } = engineLimits;

@@ -1,4 +1,4 @@
-import type { Engine } from '@faultodds/core';
+import type { Engine } from '@faultodds/core/readings';
 import { askEngine } from './askEngine.ts';
 import type { Drafts } from './drafts.ts';
 import type { Prompter } from '../terminal/prompter.ts';

@@ -1,4 +1,5 @@
-import { canRedo, canUndo, caseState, isFilledByCodes, type Model, type Session } from '@faultodds/core';
+import { canRedo, canUndo, caseState, type Model, type Session } from '@faultodds/core';
+import { isFilledByCodes } from '@faultodds/core/codes';
 import { labelOf } from '../print/labelOf.ts';
 import type { CaseReview } from '../print/printCase.ts';
 import type { Choice, Prompter } from '../terminal/prompter.ts';

@@ -1,15 +1,6 @@
-import {
-  countsOfMonitors,
-  decodeMonitorResponse,
-  FaultoddsError,
-  nextObservationId,
-  parseReading,
-  readingOfEntries,
-  type CaseEvent,
-  type CompiledModel,
-  type MonitorCount,
-  type Session,
-} from '@faultodds/core';
+import { FaultoddsError, nextObservationId, type CaseEvent, type CompiledModel, type Session } from '@faultodds/core';
+import { countsOfMonitors, decodeMonitorResponse, type MonitorCount } from '@faultodds/core/codes';
+import { parseReading, readingOfEntries } from '@faultodds/core/readings';
 import { askActivity } from './askActivity.ts';
 import { askBesideNumbers } from './askBesideNumbers.ts';
 import type { Drafts } from './drafts.ts';

@@ -1,15 +1,5 @@
-import {
-  FaultoddsError,
-  kindsOf,
-  parseReading,
-  readingOfEntries,
-  type CompiledModel,
-  type Engine,
-  type Model,
-  type Problem,
-  type Reading,
-  type ReadingModel,
-} from '@faultodds/core';
+import { FaultoddsError, type CompiledModel, type Model, type Problem, type ReadingModel } from '@faultodds/core';
+import { kindsOf, parseReading, readingOfEntries, type Engine, type Reading } from '@faultodds/core/readings';
 import type { Drafts } from './drafts.ts';
 import { askEngineIfUnknown } from './askEngineIfUnknown.ts';
 import { foldText } from '../terminal/foldText.ts';

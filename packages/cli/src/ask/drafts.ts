@@ -1,4 +1,4 @@
-import type { Engine } from '@faultodds/core';
+import type { Engine } from '@faultodds/core/readings';
 
 /** What was typed or answered while working on a case and is not recorded in it: nothing has to be entered twice. */
 export interface Drafts {

@@ -1,3 +1,4 @@
+import type { ReadingModel } from '@faultodds/core';
 import {
   readingFields,
   unitsOfEntry,
@@ -5,8 +6,7 @@ import {
   type Reading,
   type ReadingField,
   type ReadingFieldGroup,
-  type ReadingModel,
-} from '@faultodds/core';
+} from '@faultodds/core/readings';
 import { readNumbers, type NumberRead } from './readNumbers.ts';
 
 /** What one line gives: JSON Pointer into the reading -> number or unit, see `readingOfEntries`. */

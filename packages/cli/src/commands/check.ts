@@ -1,14 +1,5 @@
-import {
-  compileModel,
-  diagnosability,
-  FaultoddsError,
-  lintModel,
-  loadCase,
-  parseModel,
-  type Diagnosability,
-  type Problem,
-  type LanguageCode,
-} from '@faultodds/core';
+import { compileModel, FaultoddsError, loadCase, parseModel, type Problem, type LanguageCode } from '@faultodds/core';
+import { diagnosability, lintModel, type Diagnosability } from '@faultodds/core/authoring';
 import { describeProblem } from '@faultodds/core/words';
 import { closestName } from '../read/closestName.ts';
 import { loadModel } from '../read/loadModel.ts';

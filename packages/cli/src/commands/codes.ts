@@ -1,4 +1,4 @@
-import { observationsFromCodes, parseTroubleCodes } from '@faultodds/core';
+import { observationsFromCodes, parseTroubleCodes } from '@faultodds/core/codes';
 import { describeCodeRemark, describeObservation, describeUnusedCode } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
 import { CommandError } from '../terminal/commandError.ts';

@@ -2,19 +2,15 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
+import { compileModel, parseModel, textIn, beliefOf, type Model } from '@faultodds/core';
 import {
   boundedSearch,
   cautionsOfPlan,
-  compileModel,
   writePlan,
-  parseModel,
-  textIn,
   compileCaseProblem,
-  beliefOf,
   whatWouldItTake,
-  type Model,
   type PlanStep,
-} from '@faultodds/core';
+} from '@faultodds/core/planning';
 import { formatMoney, formatProbability } from '@faultodds/core/words/en';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import { recordTerminal } from '../../../../tests/fixtures/recordTerminal.ts';

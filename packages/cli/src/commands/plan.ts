@@ -1,22 +1,24 @@
 import { setImmediate } from 'node:timers/promises';
 import {
-  boundedSearch,
   caseState,
   factsOf,
   FaultoddsError,
-  writePlan,
   advise,
-  compileCaseProblem,
   runInTurns,
   beliefOf,
-  whatWouldItTake,
-  testsWhileOpen,
   type Belief,
   type Circumstances,
   type CompiledModel,
-  type Solution,
   type LanguageCode,
 } from '@faultodds/core';
+import {
+  boundedSearch,
+  writePlan,
+  compileCaseProblem,
+  whatWouldItTake,
+  testsWhileOpen,
+  type Solution,
+} from '@faultodds/core/planning';
 import {
   planAsMermaid,
   planAsSvg,

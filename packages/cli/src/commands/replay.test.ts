@@ -2,16 +2,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import {
-  caseState,
-  compileModel,
-  credibleRanking,
-  evidenceConflict,
-  factsOf,
-  loadCase,
-  rankCauses,
-  leaderSensitivity,
-} from '@faultodds/core';
+import { caseState, compileModel, factsOf, loadCase, rankCauses } from '@faultodds/core';
+import { credibleRanking, evidenceConflict, leaderSensitivity } from '@faultodds/core/doubt';
 import { recordTerminal } from '../../../../tests/fixtures/recordTerminal.ts';
 import { loadModel } from '../read/loadModel.ts';
 import { run } from './run.ts';

@@ -1,4 +1,6 @@
-import { caseState, evidenceConflict, explainCase, factsOf, advise, beliefOf } from '@faultodds/core';
+import { caseState, factsOf, advise, beliefOf } from '@faultodds/core';
+import { evidenceConflict } from '@faultodds/core/doubt';
+import { explainCase } from '@faultodds/core/explanation';
 import {
   describeEngine,
   describeObservation,

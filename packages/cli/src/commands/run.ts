@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { engineLimits, FaultoddsError } from '@faultodds/core';
+import { FaultoddsError } from '@faultodds/core';
+import { engineLimits } from '@faultodds/core/readings';
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { check, type CheckOptions } from './check.ts';
 import { CommandError } from '../terminal/commandError.ts';

@@ -1,6 +1,7 @@
 import { EventEmitter } from 'node:events';
 import { setImmediate } from 'node:timers/promises';
-import { boundedSearch, compileModel, parseModel, compileCaseProblem, runInTurns, beliefOf } from '@faultodds/core';
+import { compileModel, parseModel, runInTurns, beliefOf } from '@faultodds/core';
+import { boundedSearch, compileCaseProblem } from '@faultodds/core/planning';
 import { expect, test } from 'vitest';
 import { pumpModel } from '../../../../tests/fixtures/pumpModel.ts';
 import { untilInterrupted } from './untilInterrupted.ts';

@@ -1,4 +1,4 @@
-import type { MalformedCode } from '@faultodds/core';
+import type { MalformedCode } from '@faultodds/core/codes';
 
 /** A piece of a list that is not a code, and what was probably meant. */
 export function describeMalformed({ text, at, hint }: MalformedCode): string {

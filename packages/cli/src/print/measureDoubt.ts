@@ -1,14 +1,12 @@
+import type { Circumstances, CompiledModel, Facts } from '@faultodds/core';
 import {
   credibleRanking,
   adviceStability,
   leaderSensitivity,
-  type Circumstances,
-  type CompiledModel,
   type CredibleRanking,
-  type Facts,
   type AdviceStability,
   type NumberSensitivity,
-} from '@faultodds/core';
+} from '@faultodds/core/doubt';
 
 /** How far the model's numbers can be doubted and what that does to the ranking and the advice. */
 export interface Doubt {

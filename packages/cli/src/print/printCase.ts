@@ -1,15 +1,13 @@
 import {
   caseNow,
-  evidenceConflict,
-  explainCase,
   type CaseNow,
   type Circumstances,
   type CompiledModel,
-  type EvidenceConflict,
   type Model,
-  type ObservationExplanation,
   type Session,
 } from '@faultodds/core';
+import { evidenceConflict, type EvidenceConflict } from '@faultodds/core/doubt';
+import { explainCase, type ObservationExplanation } from '@faultodds/core/explanation';
 import { sentenceForAdvice, sentenceForObservation, sentenceForWarning } from '@faultodds/core/words';
 import { english, stopAndTow } from '@faultodds/core/words/en';
 import { foldText } from '../terminal/foldText.ts';

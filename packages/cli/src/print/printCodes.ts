@@ -1,4 +1,5 @@
-import type { CodeObservations, MalformedCode, Model } from '@faultodds/core';
+import type { Model } from '@faultodds/core';
+import type { CodeObservations, MalformedCode } from '@faultodds/core/codes';
 import { describeCodeRemark, describeObservation, describeUnusedCode } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
 import { describeMalformed } from './describeMalformed.ts';

@@ -1,4 +1,5 @@
-import type { EvidenceConflict, Model } from '@faultodds/core';
+import type { Model } from '@faultodds/core';
+import type { EvidenceConflict } from '@faultodds/core/doubt';
 import { describeObservation } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
 import { foldText } from '../terminal/foldText.ts';

@@ -1,4 +1,4 @@
-import type { Diagnosability } from '@faultodds/core';
+import type { Diagnosability } from '@faultodds/core/authoring';
 import { formatProbability } from '@faultodds/core/words/en';
 import { paint } from '../terminal/paint.ts';
 import type { Terminal } from '../terminal/terminal.ts';

@@ -1,4 +1,5 @@
-import type { Model, TestWhileOpen, WhatItTakes } from '@faultodds/core';
+import type { Model } from '@faultodds/core';
+import type { TestWhileOpen, WhatItTakes } from '@faultodds/core/planning';
 import { formatMinutes, formatMoney, formatProbability } from '@faultodds/core/words/en';
 import { foldText } from '../terminal/foldText.ts';
 import { labelOf } from './labelOf.ts';

@@ -1,4 +1,5 @@
-import { readingLikelihood, type CompiledModel, type Reading, type ReadingLikelihood } from '@faultodds/core';
+import type { CompiledModel } from '@faultodds/core';
+import { readingLikelihood, type Reading, type ReadingLikelihood } from '@faultodds/core/readings';
 import { describeReadingRemark } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
 import { foldText } from '../terminal/foldText.ts';

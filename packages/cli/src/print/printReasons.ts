@@ -1,4 +1,5 @@
-import { caseState, explainCase, factsOf, type CompiledModel, type Session } from '@faultodds/core';
+import { caseState, factsOf, type CompiledModel, type Session } from '@faultodds/core';
+import { explainCase } from '@faultodds/core/explanation';
 import { describeObservation, sentenceForObservation, sentenceWithoutObservation } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
 import { foldText } from '../terminal/foldText.ts';

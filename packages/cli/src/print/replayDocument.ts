@@ -4,14 +4,13 @@ import {
   type Advice,
   type Belief,
   type CompiledModel,
-  type Engine,
-  type Explanation,
   type ModelIdentity,
   type Observation,
   type RankedCause,
-  type Reading,
   type Session,
 } from '@faultodds/core';
+import type { Explanation } from '@faultodds/core/explanation';
+import type { Engine, Reading } from '@faultodds/core/readings';
 import {
   describeNumber,
   describeObservation,

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { defineNetwork } from '../index.ts';
-import { FormatError, parseBif, parseNetworkJson } from '../entries/reading.ts';
+import { FormatError, parseBif, parseNetworkJson } from '../entries/formats.ts';
 
 const rain = `// an example
 network weather { property author nobody ; }
