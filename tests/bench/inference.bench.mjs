@@ -12,7 +12,8 @@ import { fileURLToPath } from 'node:url';
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import bayesjs from 'bayesjs';
-import { compileEach, propagateEach } from '@faultodds/inference/each';
+import { compileEach } from '@faultodds/inference/each';
+import { propagateEach } from '../../packages/inference/dist/queries/posteriorGivenEach.js';
 import {
   compileNetwork,
   createPropagation,

@@ -27,3 +27,27 @@ test.each(sourcesOfEntries.map((path) => relative(root, path)))('every export of
   });
   expect(silent.map((symbol) => symbol.name)).toEqual([]);
 });
+
+test('what is made ready is opaque: it shows what it was made of, and only its maker makes it', () => {
+  const shown: Record<string, readonly string[]> = {};
+  for (const entry of sourcesOfEntries) {
+    for (const symbol of checker.getExportsOfModule(checker.getSymbolAtLocation(program.getSourceFile(entry)!)!)) {
+      const target = (symbol.flags & ts.SymbolFlags.Alias) === 0 ? symbol : checker.getAliasedSymbol(symbol);
+      if ((target.flags & ts.SymbolFlags.Interface) === 0) continue;
+      const properties = checker.getPropertiesOfType(checker.getDeclaredTypeOfSymbol(target));
+      const marks = properties.filter(({ name }) => name.startsWith('__@madeBy'));
+      if (marks.length === 0) continue;
+      shown[symbol.name] = properties
+        .filter((one) => !marks.includes(one))
+        .filter((one) => !one.getJsDocTags(checker).some(({ name }) => name === 'internal'))
+        .map(({ name }) => name);
+    }
+  }
+  expect(shown).toEqual({
+    CompiledNetwork: ['network'],
+    CompiledEach: [],
+    Propagation: [],
+    CompiledSweep: ['network', 'root'],
+    CompiledModel: ['model'],
+  });
+});

@@ -12,6 +12,8 @@ export { createPropagation, type Propagation } from './propagation/propagation.t
 export type { TriangulationSearch } from './tree/triangulate.ts';
 export { setFinding, setLikelihood } from './propagation/setFinding.ts';
 export { propagate, propagateTo } from './propagation/propagate.ts';
+export { marginalOf } from './propagation/marginalOf.ts';
+export { hasLostNumbers, logEvidenceOf } from './propagation/logEvidenceOf.ts';
 
 // errors
 export { InferenceError, type InferenceProblem } from './errors/inferenceError.ts';

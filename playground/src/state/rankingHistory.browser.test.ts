@@ -7,7 +7,7 @@ import { moveAt, sharedMoments, extendHistory, type RankingHistory } from './ran
 
 let sweeps = 0;
 const shipped = loadKnowledge(misfire, []);
-const { sweep } = shipped.compiled;
+const { sweep } = shipped.compiled as unknown as { readonly sweep: object };
 const compiled = Object.defineProperty({ ...shipped.compiled }, 'sweep', {
   get() {
     sweeps += 1;

@@ -79,7 +79,7 @@ function compileNumbers(model: Model, structure: CompiledModel['structure']): Co
   const { causes, causeIndex } = structure;
   const testList = model.tests.map((test, index) => compileTest(test, index, structure.testMatches[index]!));
   let sweep: CompiledSweep | undefined;
-  return {
+  const parts: Omit<CompiledModel, symbol> = {
     structure,
     model,
     causes,
@@ -104,6 +104,7 @@ function compileNumbers(model: Model, structure: CompiledModel['structure']): Co
       }),
     ),
   };
+  return parts as CompiledModel;
 }
 
 function compileTest(test: Test, index: number, matches: FirstMatches): CompiledTest {

@@ -16,23 +16,33 @@ export interface CompiledTest {
   readonly factors: Map<string, LikelihoodFactor>;
 }
 
+declare const madeByCompileModel: unique symbol;
+
 /** A model made ready for questions; opaque outside this package. Arrays run over hypotheses: the causes in the model's order and,
  * when compiled for pairs, every pair of them. */
 export interface CompiledModel {
+  /** Nobody else makes one. */
+  readonly [madeByCompileModel]: true;
   readonly model: Model;
-  /** Ids of the hypotheses. */
+  /** Ids of the hypotheses. @internal */
   readonly causes: readonly string[];
+  /** @internal */
   readonly causeIndex: ReadonlyMap<string, number>;
+  /** @internal */
   readonly activeFractions: Float64Array;
+  /** @internal */
   readonly tests: ReadonlyMap<string, CompiledTest>;
+  /** @internal */
   readonly testList: readonly CompiledTest[];
+  /** @internal */
   readonly sweep: CompiledSweep;
-  /** access id -> bit; prerequisites of each access, itself included, as bits. */
+  /** access id -> bit; prerequisites of each access, itself included, as bits. @internal */
   readonly accessBit: ReadonlyMap<string, number>;
+  /** @internal */
   readonly accessClosure: readonly number[];
-  /** repair -> the causes it cures and how surely. */
+  /** repair -> the causes it cures and how surely. @internal */
   readonly cures: readonly { readonly cause: number; readonly success: number }[][];
-  /** What does not change with the numbers. */
+  /** What does not change with the numbers. @internal */
   readonly structure: {
     readonly hypotheses: readonly Hypothesis[];
     readonly causes: readonly string[];

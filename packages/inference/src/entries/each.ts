@@ -2,7 +2,6 @@
 export {
   compileEach,
   posteriorGivenEach,
-  propagateEach,
   type CompiledEach,
   type PosteriorGivenEach,
 } from '../queries/posteriorGivenEach.ts';

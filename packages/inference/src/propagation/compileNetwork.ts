@@ -15,9 +15,13 @@ import { treeLoops } from '../tree/treeLoops.ts';
 import { TreeWidthError } from '../errors/treeWidthError.ts';
 import { triangulate, type TriangulationSearch } from '../tree/triangulate.ts';
 
+declare const madeByCompileNetwork: unique symbol;
+
 /** A network made ready for questions: its clique tree, calibrated without evidence. Opaque: hand it to `posterior` and its kind. */
 export interface CompiledNetwork extends CalibratedTree {
-  /** The workspace of `posterior` and its kind. */
+  /** Nobody else makes one. */
+  readonly [madeByCompileNetwork]: true;
+  /** The workspace of `posterior` and its kind. @internal */
   readonly shared: { propagation: Propagation | null };
 }
 
@@ -75,7 +79,7 @@ export function compileTree(network: Network, options: CompileNetworkOptions, ea
   const sliced = createSlicedLoops(loops);
   const unobserved = new Int32Array(n).fill(-1);
   for (let nest = 0; nest < 2 * count + n; nest += 1) sliceNest(loops, sliced, nest, unobserved, cardinalities);
-  const compiled: CompiledNetwork = {
+  const parts: Omit<CompiledNetwork, symbol> = {
     network,
     cardinalities,
     families: network.variables.map(({ parents, index, table }) => ({ variables: [...parents, index], values: table })),
@@ -94,6 +98,7 @@ export function compileTree(network: Network, options: CompileNetworkOptions, ea
     priorMarginals: new Float64Array(marginAt[n]!),
     shared: { propagation: null },
   };
+  const compiled = parts as CompiledNetwork;
   calibratePrior(compiled);
   if (each >= 0) return compiled;
   // prior marginals: as if every variable were open to evidence, but there is none

@@ -5,9 +5,8 @@ import { propagateJoint } from './propagateJoint.ts';
 import type { Propagation } from './propagation.ts';
 import { readMarginals } from './readMarginals.ts';
 
-/** Brings `marginals` and `logEvidence[0]` of a workspace up to date. Returns whether the evidence is possible; if not, `logEvidence[0]` is
- * -Infinity and the marginals are left as they were. Where `now.doubtful` is set, findings contradicted each other beyond the range of
- * doubles and nothing of this may be believed: `posterior` answers that in logarithms. Allocates nothing. */
+/** Brings a workspace up to date for `marginalOf` and `logEvidenceOf`. Returns whether the evidence is possible; if not, the marginals are left as
+ * they were. Look at `hasLostNumbers` where findings may contradict each other beyond the range of doubles. Allocates nothing. */
 export function propagate(propagation: Propagation): boolean {
   if (propagation.compiled.isJoint && !propagation.soft.includes(1)) return propagateJoint(propagation);
   collectEvidence(propagation);
@@ -18,7 +17,7 @@ export function propagate(propagation: Propagation): boolean {
   return true;
 }
 
-/** Brings one variable's marginal, by messages along one path only, and `logEvidence[0]` up to date; returns as `propagate` does.
+/** Brings one variable's marginal, by messages along one path only, and log P(evidence) up to date; returns as `propagate` does.
  * @throws InferenceOptionError for a variable there is not */
 export function propagateTo(propagation: Propagation, variable: number): boolean {
   checkPosition(propagation.compiled, variable);

@@ -12,10 +12,15 @@ import { setEvidence } from '../propagation/setEvidence.ts';
 import { sumNest } from '../propagation/sumNest.ts';
 import { variablePositions } from '../network/variablePositions.ts';
 
+declare const madeByCompileEach: unique symbol;
+
 /** A network made ready for answers given each state of one variable. Opaque. */
 export interface CompiledEach {
+  /** Nobody else makes one. */
+  readonly [madeByCompileEach]: true;
+  /** @internal */
   readonly inner: CompiledNetwork;
-  /** Where variable v's table begins in `pairs`; tables are [state][state of the one variable]. */
+  /** Where variable v's table begins in `pairs`; tables are [state][state of the one variable]. @internal */
   readonly pairAt: Int32Array;
 }
 
@@ -35,7 +40,8 @@ export function compileEach(network: Network, name: string, options: CompileNetw
   const { cardinalities, each } = inner;
   const pairAt = new Int32Array(cardinalities.length + 1);
   cardinalities.forEach((states, v) => (pairAt[v + 1] = pairAt[v]! + states * (v === each ? 1 : cardinalities[each]!)));
-  return { inner, pairAt };
+  const parts: Omit<CompiledEach, symbol> = { inner, pairAt };
+  return parts as CompiledEach;
 }
 
 /** All posteriors given evidence and, in turn, every state of the variable that was named when compiling.

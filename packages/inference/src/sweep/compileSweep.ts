@@ -34,7 +34,7 @@ export function compileSweep(network: Network, options: CompileSweepOptions): Co
   const families = network.variables.map(({ parents, index, table }) =>
     splitByRoot([...parents, index], table, 1, root, cardinalities, false),
   );
-  return {
+  const parts: Omit<CompiledSweep, symbol> = {
     network,
     root,
     cardinalities,
@@ -44,4 +44,5 @@ export function compileSweep(network: Network, options: CompileSweepOptions): Co
     start: initialSweepState(families, root, cardinalities),
     cache: { entries: 0, limit: (options.memoryLimitBytes ?? 1 << 26) / 8 },
   };
+  return parts as CompiledSweep;
 }

@@ -43,18 +43,25 @@ export interface SweepResult {
   readonly posteriors: ReadonlyMap<string, Float64Array>;
 }
 
+declare const madeByCompileSweep: unique symbol;
+
 /** A network made ready for sweeps over one root. Opaque. Made by `compileSweep`. */
 export interface CompiledSweep {
+  /** Nobody else makes one. */
+  readonly [madeByCompileSweep]: true;
   readonly network: Network;
+  /** Position of the root. */
   readonly root: number;
+  /** @internal */
   readonly cardinalities: Int32Array;
-  /** P(variable | parents) by position, the root taken out. */
+  /** P(variable | parents) by position, the root taken out. @internal */
   readonly families: readonly SweepFactor[];
-  /** Checked factors and targets by the identity of the caller's objects. */
+  /** Checked factors and targets by the identity of the caller's objects. @internal */
   readonly likelihoods: WeakMap<LikelihoodFactor, SweepFactor>;
+  /** @internal */
   readonly targets: WeakMap<TargetTable, TargetRecord>;
-  /** Where every sweep starts; what was derived hangs from it. */
+  /** Where every sweep starts; what was derived hangs from it. @internal */
   readonly start: SweepState;
-  /** Count of the numbers remembered in sweep states; beyond `limit` they are dropped and derived anew when needed. */
+  /** Count of the numbers remembered in sweep states; beyond `limit` they are dropped and derived anew when needed. @internal */
   readonly cache: { entries: number; readonly limit: number };
 }
