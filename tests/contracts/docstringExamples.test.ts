@@ -38,7 +38,7 @@ describe('examples in docstrings', async () => {
     let told = 0;
     const tell = (found: unknown, printed: string): void => {
       told += 1;
-      const [, value] = /^(\{.*\}|\[.*\]|'[^']*'|-?[\d.][^,;\s]*|true|false|null)/.exec(printed) ?? [];
+      const [, value] = /^(\{.*\}|\[.*\]|'[^']*'|"[^"]*"|-?[\d.][^,;\s]*|true|false|null)/.exec(printed) ?? [];
       if (value === undefined) expect(found).toBeDefined();
       else expect(found).toEqual(toPrintedDigits(new Function(`return (${value});`)(), value));
     };

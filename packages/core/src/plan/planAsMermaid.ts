@@ -6,7 +6,8 @@ import type { PlanLabels } from './planLabels.ts';
 import type { PlanLanguage } from './planLanguage.ts';
 
 /** A plan as a Mermaid flowchart, from left to right: boxes are steps with their price and the numbers of their cautions, arrows their
- * outcomes; a box beside them holds every caution in full. */
+ * outcomes; a box beside them holds every caution in full.
+ * @example planAsMermaid(plan, planLabels(model, english), english).split('\n').slice(0, 2) // ['flowchart LR', '  s0["tell<br/>20 units"]'] */
 export function planAsMermaid(plan: Plan, labels: PlanLabels, language: PlanLanguage): string {
   const { planWords, formatMoney, formatProbability } = language;
   const cautions = cautionsOfPlan(plan.root);

@@ -25,7 +25,8 @@ interface Placed {
 
 /** A plan as a standalone SVG drawing that takes the colour of the text around it: steps from left to right, outcomes on the lines
  * between them, thicker where they are likelier; at each step the numbers of its cautions, below the drawing every caution in full.
- * `title` is read out by screen readers. Characters that XML forbids (of control, halves of a pair) are left out. */
+ * `title` is read out by screen readers. Characters that XML forbids (of control, halves of a pair) are left out.
+ * @example planAsSvg(plan, planLabels(model, english), english, 'What to do next').includes('<title>What to do next</title>') // true */
 export function planAsSvg(plan: Plan, labels: PlanLabels, language: PlanLanguage, title?: string): string {
   const { planWords, formatMoney, formatProbability } = language;
   const cautions = cautionsOfPlan(plan.root);

@@ -6,7 +6,13 @@ import type { PlanLabels } from './planLabels.ts';
 import type { PlanLanguage } from './planLanguage.ts';
 
 /** A plan as indented text, two blanks a level: each step with its price and the numbers of its cautions, each outcome with its probability
- * and what is done then; below, every caution in full. */
+ * and what is done then; below, every caution in full.
+ * @example
+ * ```ts
+ * const lines = planAsText(plan, planLabels(model, english), english).split('\n');
+ * lines[0] // 'Expected cost 108 units'
+ * lines.slice(2, 5) // ['tell (20 units)', '  outcome-1, 60%:', '    first (100 units)']
+ * ``` */
 export function planAsText(plan: Plan, labels: PlanLabels, language: PlanLanguage): string {
   const { planWords, formatMoney, formatProbability } = language;
   const { expected, median, ninetiethPercentile, worst } = plan.cost;

@@ -10,7 +10,13 @@ export interface PlanLabels {
   readonly caution: (id: string) => string;
 }
 
-/** The model's own labels, and how a repair or referral ends in words of the language; what has none is shown by its id. */
+/** The model's own labels, and how a repair or referral ends in words of the language; what has none is shown by its id.
+ * @example
+ * ```ts
+ * const labels = planLabels(model, english);
+ * labels.step({ kind: 'test', id: 'coil-swap' }) // 'Swap the coil with another cylinder'
+ * labels.outcome({ kind: 'repair', id: 'replace-coil' }, 'cured') // 'fixed'
+ * ``` */
 export function planLabels(
   { tests, repairs, cautions }: Pick<Model, 'tests' | 'repairs' | 'cautions'>,
   { planWords, code }: Pick<PlanLanguage, 'planWords' | 'code'>,

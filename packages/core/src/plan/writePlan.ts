@@ -23,7 +23,14 @@ const optionsSchema = z.strictObject({
 
 /** A solution written out as a tree of steps with the probability of every branch, and the spread of what it costs. Costs are exact for
  * the plan as written.
- * @throws OptionError */
+ * @throws OptionError
+ * @example
+ * ```ts
+ * const written = writePlan(problem, boundedSearch.solve(problem));
+ * written.root.id // 'tell'
+ * written.cost.expected // { amount: 108, currency: 'unit' }
+ * written.cost.worst // { amount: 120, currency: 'unit' }
+ * ``` */
 export function writePlan(problem: DecisionProblem, solution: Solution, options: WritePlanOptions = {}): Plan {
   checkOptions(optionsSchema, options);
   const { depth = 4, leastProbability = 1e-4 } = options;

@@ -26,7 +26,8 @@ import { makeStepFacts } from '../steps/makeStepFacts.ts';
  *
  * - A repair followed by a check either cures or not; its chance given the cause is the model's, whatever was seen before.
  * - The fault is taken to be present whenever a test needs it.
- * @throws EvidenceError circumstances or a belief that are none of this model @throws OptionError limits that are no limits */
+ * @throws EvidenceError circumstances or a belief that are none of this model @throws OptionError limits that are no limits
+ * @example compileCaseProblem(compiled, belief).tests.some(({ id }) => id === 'coil-swap') // false, it is on record */
 export function compileCaseProblem(
   compiled: CompiledModel,
   belief: Belief,

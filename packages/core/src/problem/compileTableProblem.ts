@@ -7,7 +7,20 @@ import { startState } from './startState.ts';
 
 /** A small decision problem from explicit tables; minutes cost nothing, money is the only cost. Tables name neither access nor cautions, so
  * the facts of its steps are a price alone.
- * @throws ModelError numbers that are no probabilities or costs, rows that do not sum to one, lists of another length */
+ * @throws ModelError numbers that are no probabilities or costs, rows that do not sum to one, lists of another length
+ * @example
+ * ```ts
+ * const twoRepairs = compileTableProblem({
+ *   prior: [0.6, 0.4],
+ *   tests: [],
+ *   repairs: [
+ *     { id: 'first', cost: 100, cures: [1, 0] },
+ *     { id: 'second', cost: 70, cures: [0, 1] },
+ *   ],
+ *   referralCost: [400, 400],
+ * });
+ * repairOrder.solve(twoRepairs).progress.upperBound // 128, which is 100 + 0.4 * 70
+ * ``` */
 export function compileTableProblem(tables: ProblemTables): DecisionProblem {
   checkTables(tables);
   const { prior, access = [], tests, repairs } = tables;

@@ -23,7 +23,13 @@ export interface Transition {
 }
 
 /** What an action costs in a state, and the states it can lead to. Bayes's rule on the causes, exact.
- * @throws OptionError for a test or repair that the problem does not have */
+ * @throws OptionError for a test or repair that the problem does not have
+ * @example
+ * ```ts
+ * const { cost, branches } = takeAction(problem, problem.start, { kind: 'repair', repair: 0 });
+ * cost // { money: 100, minutes: 0 }
+ * branches.map(({ outcome, probability }) => [outcome, probability]) // [['cured', 0.6], ['not-cured', 0.4]]
+ * ``` */
 export function takeAction(problem: DecisionProblem, state: DecisionState, action: Action): Transition {
   switch (action?.kind) {
     case 'test':

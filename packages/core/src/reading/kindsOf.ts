@@ -1,7 +1,8 @@
 import type { ReadingModel } from '../model/readingModel.ts';
 import type { Reading } from './reading.ts';
 
-/** The kinds of entry a reading of a test is taken in, the usual one first. */
+/** The kinds of entry a reading of a test is taken in, the usual one first.
+ * @example kindsOf(compressionReading) // ['per-cylinder', 'single'] */
 export function kindsOf(model: ReadingModel): readonly Reading['kind'][] {
   if (model.kind !== 'measured') return [model.kind];
   switch (model.compare) {

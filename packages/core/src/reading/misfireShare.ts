@@ -24,7 +24,8 @@ const argumentsSchema = z.strictObject({
 /** Per cent misfire = 100 misfires / (revolutions cylinders / 2), and misfires in the intervals of 200 and 1000 revolutions over which
  * 13 CCR 1968.2 (e)(3) judges catalyst damage and emissions (intervals from memory and makers' summaries). One dead cylinder of four is 25 %.
  * @param misfires of all cylinders counted together. @param revolutions at least 1. @param cylinders 1 to 16.
- * @throws ReadingError */
+ * @throws ReadingError
+ * @example misfireShare(500, 1000, 4).percent // 25 */
 export function misfireShare(misfires: number, revolutions: number, cylinders: number): MisfireShare {
   checkReading(argumentsSchema, { misfires, revolutions, cylinders });
   const perRevolution = misfires / revolutions;

@@ -50,7 +50,12 @@ const BARE_MENTION = 3;
 
 /** What a reading of a test says: the compared value, the likelihood under each row of the model, the outcome it would be called, and the
  * rule of thumb of the trade beside it.
- * @throws EvidenceError `test-unknown` @throws ReadingError as `parseReading` does, when the reading is none of this test. */
+ * @throws EvidenceError `test-unknown` @throws ReadingError as `parseReading` does, when the reading is none of this test.
+ * @example
+ * ```ts
+ * const fed = readingLikelihood(compiled, 'leak-down', { kind: 'pair', measure: 'leakage', value: 5, reference: 8, unit: 'bar' });
+ * fed.compared // { value: 37.5, unit: '%' }
+ * ``` */
 export function readingLikelihood(compiled: CompiledModel, test: string, reading: Reading): ReadingLikelihood {
   const known = compiled.model.tests.find(({ id }) => id === test);
   if (known === undefined) {

@@ -14,7 +14,8 @@ const argumentsSchema = z.strictObject({
 });
 
 /** Resistance a copper winding would have at 20 degrees C, from its resistance at `temperatureC`; in the unit given.
- * @param temperatureC from -60 to 250. @throws ReadingError */
+ * @param temperatureC from -60 to 250. @throws ReadingError
+ * @example resistanceAt20(0.8, 70) // 0.6686 */
 export function resistanceAt20(resistance: number, temperatureC: number): number {
   checkReading(argumentsSchema, { resistance, temperatureC });
   return resistance / (1 + COPPER * (temperatureC - 20));

@@ -30,7 +30,12 @@ export interface ReadingFieldGroup {
 const cylindersSchema = z.strictObject({ cylinders: optionSchemas.whole(0, engineLimits.most) });
 
 /** The numbers a reading of one kind is made of, in the order in which they are entered; see `readingOfEntries`.
- * @param cylinders of the engine, for the kinds that read or count every cylinder. @throws OptionError more than an engine has */
+ * @param cylinders of the engine, for the kinds that read or count every cylinder. @throws OptionError more than an engine has
+ * @example
+ * ```ts
+ * const [group] = readingFields(compressionReading, 'per-cylinder', 2);
+ * group?.fields.map(({ path }) => path) // ['/values/1', '/values/2', '/nominal']
+ * ``` */
 export function readingFields(model: ReadingModel, kind: Reading['kind'], cylinders = 0): readonly ReadingFieldGroup[] {
   checkOptions(cylindersSchema, { cylinders });
   const ofEach = (path: string, role: ReadingField['role'], more: Partial<ReadingField> = {}): ReadingField[] =>

@@ -21,7 +21,12 @@ export interface CaseNow {
 
 /** Computes belief and advice for a case as it is now.
  * @param circumstances instead of those of the case, for example with other prices.
- * @throws EvidenceError when no cause can produce what was recorded */
+ * @throws EvidenceError when no cause can produce what was recorded
+ * @example
+ * ```ts
+ * const { advice } = caseNow(compiled, session);
+ * advice.notNow.filter(({ reason }) => reason === 'already-done').map(({ test }) => test) // ['relative-compression', 'coil-swap']
+ * ``` */
 export function caseNow(
   compiled: CompiledModel,
   session: Session,

@@ -16,7 +16,8 @@ export interface CaseCosts {
 
 /** What the tests and repairs on record cost, at the prices and for the car of the case now. Access is charged to the step that needed it
  * first and not again until it is closed; what was opened by hand, to the first step that used it. Observations taken back cost nothing:
- * they count as never made. */
+ * they count as never made.
+ * @example costsSoFar(compiled, session).steps.map(({ observation }) => observation) // ['one', 'two'] */
 export function costsSoFar(compiled: CompiledModel, session: Session): CaseCosts {
   const final = caseState(session);
   const tariff = makeTariff(compiled, circumstancesOf(compiled, final).prices, final.context);

@@ -16,7 +16,13 @@ import type { Session } from './session.ts';
  * `value-unknown`, `test-unknown`, `outcome-unknown`, `repair-unknown`), says nothing (`outcome-missing`, `likelihood-invalid`),
  * or a test would not apply to this car (`test-not-applicable`, `context-needed`)
  * @throws CaseError the event is malformed, or the case does not allow it (`case-full`, `id-taken`, `engine-differs`, `cylinder-unknown`,
- * `observation-unknown`, `access-unknown`, `equipment-unknown`) */
+ * `observation-unknown`, `access-unknown`, `equipment-unknown`)
+ * @example
+ * ```ts
+ * const later = recordEvent(compiled, session, { kind: 'note-added', text: 'Worse when cold.' });
+ * caseState(later).notes // ['Worse when cold.']
+ * caseState(session).notes // []
+ * ``` */
 export function recordEvent(compiled: CompiledModel, session: Session, event: CaseEvent): Session {
   const checked = caseEventSchema.safeParse(event);
   if (!checked.success) {

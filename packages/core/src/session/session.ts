@@ -34,7 +34,8 @@ export interface SessionStep {
   readonly backward: readonly Patch[];
 }
 
-/** The state of the case now. */
+/** The state of the case now.
+ * @example caseState(session).observations.map(({ id }) => id) // ['one', 'two'] */
 export function caseState(session: Session): CaseState {
   return session.content.state;
 }

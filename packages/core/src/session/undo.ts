@@ -1,12 +1,14 @@
 import { applyPatches, enablePatches, type Patch } from 'immer';
 import type { Session, SessionContent } from './session.ts';
 
-/** Whether there is a step to take back. */
+/** Whether there is a step to take back.
+ * @example canUndo(startCase({ id: 'case-7', title: 'Rough when cold' })) // false */
 export function canUndo(session: Session): boolean {
   return session.past.length > 0;
 }
 
-/** The session before its last step; itself when there is none. */
+/** The session before its last step; itself when there is none.
+ * @example caseState(undo(session)).observations.map(({ id }) => id) // ['one'] */
 export function undo(session: Session): Session {
   const step = session.past.at(-1);
   if (step === undefined) return session;
@@ -18,12 +20,14 @@ export function undo(session: Session): Session {
   };
 }
 
-/** Whether a step that was taken back can be brought back. */
+/** Whether a step that was taken back can be brought back.
+ * @example canRedo(undo(session)) // true */
 export function canRedo(session: Session): boolean {
   return session.future.length > 0;
 }
 
-/** The session with the last undone step brought back; itself when there is none. */
+/** The session with the last undone step brought back; itself when there is none.
+ * @example caseState(redo(undo(session))).observations.map(({ id }) => id) // ['one', 'two'] */
 export function redo(session: Session): Session {
   const step = session.future.at(-1);
   if (step === undefined) return session;

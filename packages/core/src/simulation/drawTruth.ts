@@ -9,7 +9,8 @@ import { makeTruthOfModel } from './makeTruthOfModel.ts';
 
 /** A world as plausible as the model's own, its numbers drawn within their equivalent sample sizes (see `drawModel`): what may be true
  * while the model is believed.
- * @throws EvidenceError as `makeTruthOfModel` does. */
+ * @throws EvidenceError as `makeTruthOfModel` does.
+ * @example drawTruth(compiled, facts, {}, createRandom(7), 'world-7').id // 'world-7' */
 export function drawTruth(
   compiled: CompiledModel,
   facts: Facts,

@@ -12,7 +12,13 @@ import type { CompiledModel } from '../compiled/compiledModel.ts';
 
 /** The advice a person gets who records every result and asks again: at each state `beliefOf` and `advise` are called with everything
  * recorded on the way, and the best step is followed. Where they refuse (what happened cannot happen in this model) the case is referred.
- * `problem` is that of the same model, facts and circumstances. */
+ * `problem` is that of the same model, facts and circumstances.
+ * @example
+ * ```ts
+ * const believed = compileCaseProblem(compiled, belief);
+ * const policy = makeAdvicePolicy(compiled, facts, {}, believed);
+ * policy(believed.start).kind === advise(compiled, belief).best.kind // true
+ * ``` */
 export function makeAdvicePolicy(
   compiled: CompiledModel,
   facts: Facts,

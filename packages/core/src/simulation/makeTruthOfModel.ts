@@ -17,7 +17,12 @@ const TRIES = 2000;
  *
  * What is on record is respected by rejection (von Neumann 1951); where it is too rare for that, outcomes are drawn given the cause and all
  * results instead.
- * @throws EvidenceError as `beliefOf` and `compileCaseProblem` do. */
+ * @throws EvidenceError as `beliefOf` and `compileCaseProblem` do.
+ * @example
+ * ```ts
+ * const { causes, draw } = makeTruthOfModel(compiled, facts);
+ * draw(createRandom(7)).cause < causes.length // true
+ * ``` */
 export function makeTruthOfModel(
   compiled: CompiledModel,
   facts: Facts,

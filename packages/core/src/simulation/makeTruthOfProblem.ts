@@ -3,7 +3,13 @@ import { drawIndex } from './drawIndex.ts';
 import type { Truth } from './truth.ts';
 
 /** The world exactly as a decision problem says: outcomes are drawn given the cause and all results so far. Exact for any problem; each
- * state costs a look at its outcome table. */
+ * state costs a look at its outcome table.
+ * @example
+ * ```ts
+ * const { draw, cure } = makeTruthOfProblem(problem);
+ * draw(() => 0.7).cause // 1, the second: the first has a probability of 0.6
+ * cure(1, 1) // 1, the second repair cures it
+ * ``` */
 export function makeTruthOfProblem(problem: DecisionProblem, id = 'as-believed'): Truth {
   const { start, tests, repairFacts, repairAccess } = problem;
   return {

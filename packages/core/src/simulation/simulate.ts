@@ -76,7 +76,13 @@ const planSchema = z.strictObject({
  * A case depends on the seed and its number alone: its cause, the state of its engine and what each test and repair would show are the
  * same under every policy, which makes differences between policies sharp (common random numbers). What comes out is a property of the
  * model, not of the world.
- * @throws OptionError at once, not with the first row */
+ * @throws OptionError at once, not with the first row
+ * @example
+ * ```ts
+ * const { policy } = boundedSearch.solve(problem);
+ * const runs = [...simulate({ policy: 'search', prepare: () => ({ problem, decide: policy }), cases: 3, seed: 1 })];
+ * runs.map(({ number, trueCause, cost }) => [number, trueCause, cost]) // [[0, 'cause-1', 120], [2, 'cause-1', 120], [1, 'cause-2', 90]]
+ * ``` */
 export function simulate(plan: SimulationPlan): Generator<CaseRun> {
   checkOptions(planSchema, plan);
   if (plan.part !== undefined) {

@@ -19,7 +19,15 @@ export interface RunSummary {
   readonly referredShare: number;
 }
 
-/** One summary per policy, in the order in which policies first appear. */
+/** One summary per policy, in the order in which policies first appear.
+ * @example
+ * ```ts
+ * const { policy } = boundedSearch.solve(problem);
+ * const runs = [...simulate({ policy: 'search', prepare: () => ({ problem, decide: policy }), cases: 3, seed: 1 })];
+ * const [summary] = summariseRuns(runs);
+ * summary?.meanCost // 110
+ * summary?.medianCost // 120
+ * ``` */
 export function summariseRuns(runs: readonly CaseRun[]): readonly RunSummary[] {
   return [...group(runs)].map(([policy, rows]): RunSummary => {
     const cases = rows.length;

@@ -43,7 +43,8 @@ export const boundedSearch: Solver = makeSolver('bounded-search', (problem, opti
 
 /** The same search as it runs: a solution after 1, 2, 4, 8 ... steps and at the end. For showing plans while it searches: each solution
  * replaces the one before, whose policy has grown with it. It does not give way between solutions, see `boundedSearch.inTurns`.
- * @throws OptionError at once */
+ * @throws OptionError at once
+ * @example [...improvingSolutions(problem)].at(-1)?.progress.upperBound // 108 */
 export function improvingSolutions(problem: DecisionProblem, options: SolverOptions = {}): Generator<Solution> {
   return shown(boundedSearch.inTurns(problem, options));
 }

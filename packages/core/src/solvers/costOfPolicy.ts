@@ -13,7 +13,8 @@ const optionsSchema = z.strictObject({
 /** Exact expected cost of following a policy from the start (or from `from`), in the problem's currency. Walks every state the policy
  * reaches with at least `leastProbability` (default 0); what is reached more rarely counts as referred, so the figure stays that of a
  * feasible plan. The policy must end: every test and repair is taken at most once, so any policy of allowed actions does.
- * @throws OptionError */
+ * @throws OptionError
+ * @example costOfPolicy(problem, repairOrder.solve(problem).policy) // 128, which is 100 + 0.4 * 70 */
 export function costOfPolicy(
   problem: DecisionProblem,
   policy: Policy,

@@ -34,6 +34,7 @@ const optionsSchema = z.strictObject({
  * `upperBound` is the exact cost of the plan made at the start; its policy plans anew at every state. `steps` bounds the states examined
  * (default: none); beyond it the sequence of repairs stands.
  * @throws OptionError
+ * @example makeExpectimax({ depth: 2 }).solve(problem).progress.upperBound // 108
  * Source: averaging out and folding back, Raiffa 1968; expectimax, Michie 1966. Pruning by one-step value is ours. */
 export function makeExpectimax(look: ExpectimaxOptions): Solver {
   checkOptions(optionsSchema, look);

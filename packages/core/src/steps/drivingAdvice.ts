@@ -12,7 +12,12 @@ export interface DrivingAdvice {
 }
 
 /** Whether the car may be moved: what the gravest cause says that is still plausible (from the model's `plausibleFrom` on), the likeliest
- * of them; the leading cause where none is. Not the leader alone: a small chance of a wrecked engine weighs more than a worn plug. */
+ * of them; the leading cause where none is. Not the leader alone: a small chance of a wrecked engine weighs more than a worn plug.
+ * @example
+ * ```ts
+ * const ranking = [{ cause: 'piston-holed', probability: 1, prior: 0.1 }];
+ * drivingAdvice(model, { ...belief, posterior: { 'piston-holed': 1 }, ranking }).driving // 'stop'
+ * ``` */
 export function drivingAdvice({ causes, plausibleFrom }: Model, { posterior, ranking }: CauseRanking): DrivingAdvice {
   // with two causes at once, each counts for every pair it is in
   const members = (hypothesis: string): readonly string[] => hypothesis.split(' + ');

@@ -12,7 +12,12 @@ import type { StepFacts } from './stepFacts.ts';
 
 /** What a step costs, how long it takes, what it opens and closes, and its cautions, given the access that is open now. A `repair` is meant
  * alone, a `proved-repair` with the drive that proves it.
- * @throws EvidenceError `test-unknown`, `repair-unknown`, `access-unknown` */
+ * @throws EvidenceError `test-unknown`, `repair-unknown`, `access-unknown`
+ * @example
+ * ```ts
+ * const isOpen = { openAccess: ['engine-dress-off'] };
+ * stepFactsOf(compiled, {}, isOpen, { kind: 'test', test: 'plug-swap' }).accessToOpen // ['coil-off', 'plug-out']
+ * ``` */
 export function stepFactsOf(
   compiled: CompiledModel,
   context: Context,

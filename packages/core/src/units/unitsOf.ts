@@ -26,7 +26,8 @@ const unit = (symbol: string, factor: number, also: readonly string[] = [], offs
 const RATIO = unit('ratio', 1, ['1', 'x']);
 
 /** The units of a dimension, the canonical one first: kPa, %, ratio, crank degrees, mm, ms, ohm, rpm, degrees C. Readings that only
- * count against each other (`relative`) are taken in any unit their instrument shows. */
+ * count against each other (`relative`) are taken in any unit their instrument shows.
+ * @example unitsOf('temperature').map(({ symbol }) => symbol) // ['degC', 'degF', 'K'] */
 export function unitsOf(dimension: Dimension): readonly [Unit, ...Unit[]] {
   switch (dimension) {
     case 'pressure':

@@ -1,4 +1,5 @@
-/** Slips between two words: insertions, deletions and replacements (Levenshtein 1966). O(length x length). */
+/** Slips between two words: insertions, deletions and replacements (Levenshtein 1966). O(length x length).
+ * @example editDistance('coil', 'oils') // 2 */
 export function editDistance(a: string, b: string): number {
   let previous = Array.from({ length: b.length + 1 }, (_, at) => at);
   for (let i = 0; i < a.length; i += 1) {

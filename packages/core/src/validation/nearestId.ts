@@ -1,7 +1,8 @@
 import { problemParts } from '../words/languages/en/problems/problemParts.ts';
 import { editDistance } from './editDistance.ts';
 
-/** Hint for an id that does not resolve: the nearest known one when it is near enough to be a slip of the pen. */
+/** Hint for an id that does not resolve: the nearest known one when it is near enough to be a slip of the pen.
+ * @example nearestId('coil-weeak', ['coil-weak', 'plug-worn']) // "did you mean 'coil-weak'?" */
 export function nearestId(id: string, among: Iterable<string>): string {
   return problemParts.nearest(nearestOf(id, among));
 }

@@ -17,7 +17,12 @@ export interface ProofOfRepair extends ProposedRepair {
 }
 
 /** What proves the last repair, while it is the latest on record and is recorded as having cured; `undefined` otherwise.
- * @throws EvidenceError `access-unknown` */
+ * @throws EvidenceError `access-unknown`
+ * @example
+ * ```ts
+ * const later = recordEvent(compiled, session, { kind: 'repair-tried', id: 'r1', repair: 'replace-coil', cured: true });
+ * proofOfRepair(compiled, factsOf(caseState(later)))?.repair // 'replace-coil'
+ * ``` */
 export function proofOfRepair(
   compiled: CompiledModel,
   { context, observations }: Facts,

@@ -1,7 +1,8 @@
 import type { CodeMeaning } from '../../codes/describeTroubleCode.ts';
 import type { Language } from '../languages/language.ts';
 
-/** What a trouble code is about, in a phrase: "misfire of cylinder 3". */
+/** What a trouble code is about, in a phrase: "misfire of cylinder 3".
+ * @example describeCodeMeaning({ kind: 'misfire', cylinder: 3 }, english) // 'misfire of cylinder 3' */
 export function describeCodeMeaning(meaning: CodeMeaning, { codeWords }: Language): string {
   switch (meaning.kind) {
     case 'misfire':

@@ -4,7 +4,12 @@ import { describeReading } from './describeReading.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
 
-/** An observation as a heading: "Cranking compression, dry, all cylinders: compression normal". */
+/** An observation as a heading: "Cranking compression, dry, all cylinders: compression normal".
+ * @example
+ * ```ts
+ * const said = describeObservation(model, { kind: 'result', id: 'r1', test: 'coil-swap', outcome: 'stays' }, english);
+ * said // 'Swap the coil with another cylinder: misfire stays'
+ * ``` */
 export function describeObservation(model: Model, observation: Observation, language: Language): string {
   const { messages } = language;
   if (observation.kind === 'repair-tried') {

@@ -4,7 +4,12 @@ import type { Language } from '../languages/language.ts';
 import type { Worded } from '../worded.ts';
 
 /** What is wrong and what to do about it, in a language. A problem without wording keeps its message. Also for what is no code in a list of
- * trouble codes. */
+ * trouble codes.
+ * @example
+ * ```ts
+ * const [piece] = parseTroubleCodes('P03').malformed.map((found) => describeProblem(found, english));
+ * piece // { message: "'P03' is not a code", hint: 'a code has a letter and four digits, this one 2' }
+ * ``` */
 export function describeProblem(
   problem: Pick<Problem, 'wording' | 'hint'> & { readonly message?: string },
   { problems }: Language,

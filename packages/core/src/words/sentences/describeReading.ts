@@ -1,7 +1,13 @@
 import type { PerCylinderReading, Reading } from '../../reading/reading.ts';
 import type { Language } from '../languages/language.ts';
 
-/** Numbers as they were read, in a phrase: "9.2 bar on cylinder 3, 12.1 to 12.5 bar on the others". */
+/** Numbers as they were read, in a phrase: "9.2 bar on cylinder 3, 12.1 to 12.5 bar on the others".
+ * @example
+ * ```ts
+ * const values = { 1: 12.4, 2: 12.1, 3: 9.2, 4: 12.5 };
+ * const said = describeReading({ kind: 'per-cylinder', measure: 'pressure', unit: 'bar', suspect: 3, values }, english);
+ * said // '9.2 bar on cylinder 3, 12.1 to 12.5 bar on the others'
+ * ``` */
 export function describeReading(reading: Reading, language: Language): string {
   const { messages } = language;
   const withUnit = (value: number, unit: string): string => numberWithUnit(value, unit, language);

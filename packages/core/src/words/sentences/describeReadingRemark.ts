@@ -3,7 +3,12 @@ import type { ReadingRemark } from '../../reading/readingLikelihood.ts';
 import type { Language } from '../languages/language.ts';
 import { nameOf } from './nameOf.ts';
 
-/** What a reader of a reading should know about its numbers. @param test id of its test. */
+/** What a reader of a reading should know about its numbers. @param test id of its test.
+ * @example
+ * ```ts
+ * const said = describeReadingRemark(model, 'cranking-compression', { kind: 'set-aside', cylinders: ['2'] }, english);
+ * said // 'Left out of the comparison, because far above the others or 0: cylinder 2.'
+ * ``` */
 export function describeReadingRemark(
   { tests }: Model,
   test: string,

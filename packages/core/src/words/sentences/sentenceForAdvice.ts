@@ -3,7 +3,14 @@ import type { Model } from '../../model/model.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
 
-/** The best next step with its price, its time and why. */
+/** The best next step with its price, its time and why.
+ * @example
+ * ```ts
+ * const advice = advise(compiled, belief);
+ * const repairNow = { ...advice.repairNow, referralFee: { amount: 150, currency: 'EUR' } };
+ * const said = sentenceForAdvice(model, { ...advice, best: { ...advice.best, kind: 'refer' }, repairNow }, english);
+ * said // 'Next: refer it to a specialist. No test or repair here is worth its price any more; a referral is estimated at €150.'
+ * ``` */
 export function sentenceForAdvice(model: Model, advice: Advice, language: Language): string {
   const { messages, formatMinutes, formatMoney, formatProbability } = language;
   const { best, proof, repairNow } = advice;

@@ -3,7 +3,12 @@ import type { Model } from '../../model/model.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
 
-/** Why a test is not among the next steps. */
+/** Why a test is not among the next steps.
+ * @example
+ * ```ts
+ * const said = sentenceForNotNow(model, { test: 'coil-swap', reason: 'already-done', missing: [] }, english);
+ * said // '“Swap the coil with another cylinder” has been done.'
+ * ``` */
 export function sentenceForNotNow(
   model: Model,
   { test: id, reason, missing }: Pick<TestNotNow, 'test' | 'reason' | 'missing'>,

@@ -6,9 +6,27 @@ import type { Language } from '../languages/language.ts';
 // Below a quarter more likely (about one deciban) a reader would not call it a reason.
 const WORTH_SAYING_DECIBANS = 1;
 
+/** As much of a move as the sentence needs. */
+type Move = Pick<ObservationMove, 'observation' | 'movers' | 'of1000'>;
+
 /** What a result did and why, in two or three sentences with natural frequencies: "Of 1000 engines like this, 3 had “…” before this
- * result and 24 after it. …". The cause it is about is the one it moved most. */
-export function sentenceForObservation(model: Model, step: ObservationMove, language: Language): string {
+ * result and 24 after it. …". The cause it is about is the one it moved most.
+ * @example
+ * ```ts
+ * const said = sentenceForObservation(
+ *   model,
+ *   {
+ *     observation: { kind: 'result', id: 'r1', test: 'coil-swap', outcome: 'follows' },
+ *     movers: [{ cause: 'coil-weak', before: 0.2, after: 0.6, weightDecibans: 7.8 }],
+ *     of1000: { before: { 'coil-weak': 200 }, after: { 'coil-weak': 600 } },
+ *   },
+ *   english,
+ * );
+ * const [moved, why] = said.split('. ');
+ * moved // 'Of 1000 engines like this, 200 had “Ignition coil weak or failed” before this result and 600 after it'
+ * why // 'The result is 6 times as likely with that cause as with any other.'
+ * ``` */
+export function sentenceForObservation(model: Model, step: Move, language: Language): string {
   const { messages } = language;
   const [top] = step.movers;
   if (top === undefined) {
@@ -43,10 +61,6 @@ function reason({ weightDecibans }: MovedCause, { messages, formatTimes }: Langu
   return weightDecibans > 0 ? messages.speaksFor({ times }) : messages.speaksAgainst({ times });
 }
 
-function countsOf(
-  { of1000 }: ObservationMove,
-  { cause }: MovedCause,
-  { messages }: Language,
-): readonly [string, string] {
+function countsOf({ of1000 }: Move, { cause }: MovedCause, { messages }: Language): readonly [string, string] {
   return [messages.count(of1000.before[cause] ?? 0), messages.count(of1000.after[cause] ?? 0)];
 }

@@ -3,7 +3,8 @@ import type { Model } from '../../model/model.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
 
-/** Whether testing still pays, and what the best remaining test would save. */
+/** Whether testing still pays, and what the best remaining test would save.
+ * @example sentenceForStopping(model, { ...advise(compiled, belief), tests: [] }, english) // 'Stop testing: no test is left that applies here.' */
 export function sentenceForStopping(model: Model, { tests }: Advice, language: Language): string {
   const { messages, formatMoney } = language;
   const [best] = tests;

@@ -5,7 +5,12 @@ import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
 
 /** What a reader should know about the evidence itself: what counts twice, was repeated, or was seen while the fault slept.
- * @param facts those the belief was made of; they name what the warning's ids mean. */
+ * @param facts those the belief was made of; they name what the warning's ids mean.
+ * @example
+ * ```ts
+ * const said = sentenceForWarning(model, facts, { kind: 'asleep', test: 'coil-swap', items: ['two'] }, english);
+ * said // '“Swap the coil with another cylinder” was done while the fault was not present: it has no effect.'
+ * ``` */
 export function sentenceForWarning(model: Model, facts: Facts, warning: BeliefWarning, language: Language): string {
   const { messages } = language;
   switch (warning.kind) {

@@ -11,7 +11,14 @@ export interface RankingsWithout {
 }
 
 /** Who would lead the ranking if one observation had never been made, beside who leads now.
- * @param at position in `explanation.observations`; `''` when there is no such observation. */
+ * @param at position in `explanation.observations`; `''` when there is no such observation.
+ * @example
+ * ```ts
+ * const now = [{ cause: 'coil-weak', probability: 0.9, prior: 0.2 }];
+ * const rankingWithout = [{ cause: 'coil-weak', probability: 0.4, prior: 0.2 }];
+ * const said = sentenceWithoutObservation(model, { beliefs: [{ ranking: now }], observations: [{ rankingWithout }] }, 0, english);
+ * said // 'Without this result “Ignition coil weak or failed” would lead as well, at 40% instead of 90%.'
+ * ``` */
 export function sentenceWithoutObservation(
   model: Model,
   explanation: RankingsWithout,

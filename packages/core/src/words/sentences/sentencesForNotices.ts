@@ -10,7 +10,12 @@ import { nameOf } from './nameOf.ts';
 const LISTED = 5;
 
 /** What a reader should know about a case that was opened: a sentence for a model that differs, one for an unknown cause, one for all
- * entries that the model does not know. @param notices those of the session. */
+ * entries that the model does not know. @param notices those of the session.
+ * @example
+ * ```ts
+ * const said = sentencesForNotices(model, [{ kind: 'cause-unknown', cause: 'gremlin', problems: [] }], english);
+ * said // ['The cause this case names, “gremlin”, is not in this model.']
+ * ``` */
 export function sentencesForNotices(
   model: Model,
   notices: readonly CaseNotice[],

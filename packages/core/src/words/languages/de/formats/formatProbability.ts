@@ -1,7 +1,12 @@
 import { formatNumber } from './formatNumber.ts';
 
 /** A probability with two significant digits, as in "24 %", "3,1 %", "99,6 %". Never "0 %" or "100 %": beyond 1 in 1000 on either side
- * it says so in words. */
+ * it says so in words.
+ * @example
+ * ```ts
+ * formatProbability(0.0312) // '3,1\u00a0%'
+ * formatProbability(1) // 'mehr als 999 von 1000'
+ * ``` */
 export function formatProbability(probability: number): string {
   if (probability < 0.001) return 'weniger als 1 von 1000';
   if (probability > 0.999) return 'mehr als 999 von 1000';

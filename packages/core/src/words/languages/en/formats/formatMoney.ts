@@ -1,7 +1,12 @@
 import type { Money } from '../../../../cost/money.ts';
 
 /** An amount with its currency: "€1,637" and "€7.50" for a currency code of ISO 4217, "130 units" and "4.8 units" for the model's own
- * unit. Whole numbers from 10 on; below, cents or two significant digits. */
+ * unit. Whole numbers from 10 on; below, cents or two significant digits.
+ * @example
+ * ```ts
+ * formatMoney({ amount: 1637.2, currency: 'EUR' }) // '€1,637'
+ * formatMoney({ amount: 4.8, currency: 'unit' }) // '4.8 units'
+ * ``` */
 export function formatMoney({ amount, currency }: Money): string {
   if (isCurrencyCode(currency)) {
     const rounded = round(amount, Math.abs(amount) < 9.995 ? 2 : 0);
