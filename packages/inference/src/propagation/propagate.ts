@@ -7,7 +7,15 @@ import { readMarginals } from './readMarginals.ts';
 
 /** Brings `marginals` and `logEvidence[0]` of a workspace up to date. Returns whether the evidence is possible; if not, `logEvidence[0]` is
  * -Infinity and the marginals are left as they were. Where `now.doubtful` is set, findings contradicted each other beyond the range of
- * doubles and nothing of this may be believed: `posterior` answers that in logarithms. Allocates nothing. */
+ * doubles and nothing of this may be believed: `posterior` answers that in logarithms. Allocates nothing.
+ * @example
+ * ```ts
+ * const workspace = createPropagation(compileNetwork(network));
+ * const [wet, yes] = [1, 0];
+ * setFinding(workspace, wet, yes);
+ * propagate(workspace); // true
+ * [...workspace.marginals]; // [0.6923, 0.3077, 1, 0]
+ * ``` */
 export function propagate(propagation: Propagation): boolean {
   if (propagation.compiled.isJoint && !propagation.soft.includes(1)) return propagateJoint(propagation);
   collectEvidence(propagation);
@@ -19,7 +27,15 @@ export function propagate(propagation: Propagation): boolean {
 }
 
 /** Brings one variable's marginal, by messages along one path only, and `logEvidence[0]` up to date; returns as `propagate` does.
- * @throws InferenceOptionError for a variable there is not */
+ * @throws InferenceOptionError for a variable there is not
+ * @example
+ * ```ts
+ * const workspace = createPropagation(compileNetwork(network));
+ * const [rain, wet, yes] = [0, 1, 0];
+ * setFinding(workspace, wet, yes);
+ * propagateTo(workspace, rain); // true
+ * [...workspace.marginals.subarray(0, 2)]; // [0.6923, 0.3077]
+ * ``` */
 export function propagateTo(propagation: Propagation, variable: number): boolean {
   checkPosition(propagation.compiled, variable);
   collectEvidence(propagation);

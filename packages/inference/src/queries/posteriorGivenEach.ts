@@ -29,7 +29,13 @@ export interface PosteriorGivenEach {
 
 /** Makes a network ready for answers given each state of one variable, which joins every clique: one propagation then serves all its
  * states. @param name the variable, with or without parents.
- * @throws QueryError `query-variable-unknown`; TreeWidthError */
+ * @throws QueryError `query-variable-unknown`; TreeWidthError
+ * @example
+ * ```ts
+ * const givenRain = compileEach(network, 'rain');
+ * Object.values(posteriorGivenEach(givenRain, {}).marginals).map((table) => [...table]); // [[1, 0, 0, 1], [0.9, 0.1, 0.1, 0.9]]
+ * [...posteriorGivenEach(givenRain, { wet: 'yes' }).logEvidence].map(Math.exp); // [0.9, 0.1]
+ * ``` */
 export function compileEach(network: Network, name: string, options: CompileNetworkOptions = {}): CompiledEach {
   const inner = compileTree(network, options, variablePositions(network, [name])[0]!);
   const { cardinalities, each } = inner;
@@ -94,7 +100,15 @@ export function posteriorGivenEach(compiled: CompiledEach, evidence: Evidence): 
 }
 
 /** Fills `pairs` with numbers proportional, variable by variable, to P(state, e, evidence); returns whether the evidence is possible.
- * Allocates nothing. */
+ * Allocates nothing.
+ * @example
+ * ```ts
+ * const givenRain = compileEach(network, 'rain');
+ * const pairs = new Float64Array(2 + 2 * 2);
+ * propagateEach(givenRain, createPropagation(givenRain.inner), pairs); // true
+ * [...pairs.subarray(0, 2)]; // [0.2, 0.8]
+ * [...pairs.subarray(2)]; // [0.18, 0.08, 0.02, 0.72]
+ * ``` */
 export function propagateEach(compiled: CompiledEach, propagation: Propagation, pairs: Float64Array): boolean {
   const { inner, pairAt } = compiled;
   collectEvidence(propagation);
