@@ -34,7 +34,7 @@ describe('examples in docstrings', async () => {
 
   test.each(examples)('$code', async ({ path, code }) => {
     const own = (await import(/* @vite-ignore */ join(root, path))) as object;
-    const scope: Readonly<Record<string, unknown>> = { ...entries, ...own, ...exampleWorld() };
+    const scope: Readonly<Record<string, unknown>> = { ...entries, ...own, ...exampleWorld };
     let told = 0;
     const tell = (found: unknown, printed: string): void => {
       told += 1;

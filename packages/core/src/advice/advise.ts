@@ -34,6 +34,13 @@ const CAUSES_SHOWN = 5;
  *
  * Once a repair is recorded as having cured, the best step is to prove it; what would be done if the fault came back stays beside it.
  * @throws EvidenceError circumstances or a belief that are none of this model, prices that are no prices
+ * @example
+ * ```ts
+ * const advice = advise(pump, beliefOf(pump, { context: {}, observations: [] }), { openAccess: ['lid-off'] });
+ * advice.best.kind; // 'test'
+ * advice.expectedCost; // { amount: 115.55, currency: 'unit' }
+ * advice.tests.map(({ test }) => test); // ['fuse-look', 'hum', 'vacuum', 'wheel-look']
+ * ```
  * Source: one-step lookahead on expected cost of repair, Heckerman, Breese & Rommelse 1995, CACM 38(3):49-57. */
 export function advise(compiled: CompiledModel, belief: Belief, circumstances: Circumstances = {}): Advice {
   checkCircumstances(compiled, circumstances);

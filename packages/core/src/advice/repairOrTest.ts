@@ -44,6 +44,13 @@ export interface CauseThresholds extends ActionThresholds {
  * The thresholds compare doing the cause's repair first with doing what would be done if it were not the cause: the benefit is what
  * that saves when it is the cause, the loss what it wastes when it is not. Outcomes likelier under the cause count as positive.
  * @throws EvidenceError as `advise` does
+ * @example
+ * ```ts
+ * const choice = repairOrTest(pump, beliefOf(pump, { context: {}, observations: [] }));
+ * choice.better; // 'test'
+ * choice.saving; // { amount: 10.99, currency: 'unit' }
+ * choice.thresholds?.testTreatmentThreshold; // 0.6165
+ * ```
  * Source: Pauker & Kassirer 1980, New England Journal of Medicine 302:1109-1117. */
 export function repairOrTest(compiled: CompiledModel, belief: Belief, circumstances: Circumstances = {}): RepairOrTest {
   const advice = advise(compiled, belief, circumstances);

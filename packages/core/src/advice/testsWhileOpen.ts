@@ -17,7 +17,12 @@ export interface TestWhileOpen {
 }
 
 /** With an access just opened: every test that needs it, as if it stood open, best first; `pays` where it is worth its price now.
- * @throws EvidenceError `access-unknown`, and as `advise` does */
+ * @throws EvidenceError `access-unknown`, and as `advise` does
+ * @example
+ * ```ts
+ * const tests = testsWhileOpen(pump, beliefOf(pump, { context: {}, observations: [] }), {}, 'lid-off');
+ * tests.map(({ advice, priceLater }) => [advice.test, advice.price.amount, priceLater.amount]); // [['vacuum', 15, 27], ['wheel-look', 34, 46]]
+ * ``` */
 export function testsWhileOpen(
   compiled: CompiledModel,
   belief: Belief,

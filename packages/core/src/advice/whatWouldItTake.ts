@@ -73,7 +73,14 @@ const BISECTIONS = 24;
 
 /** How probable the causes behind a costly step must be for it to be the best next one, how probable they are, and which tests could decide
  * it. Best means least expected cost one step ahead: each test followed by the best repair sequence, against each repair sequence.
- * @throws EvidenceError `access-unknown`, `repair-unknown`, and as `compileCaseProblem` does @throws OptionError */
+ * @throws EvidenceError `access-unknown`, `repair-unknown`, and as `compileCaseProblem` does @throws OptionError
+ * @example
+ * ```ts
+ * const intake = beliefOf(pump, { context: {}, observations: [] });
+ * const answer = whatWouldItTake(pump, intake, {}, { kind: 'repair', repair: 'change-hose' });
+ * answer.status; // 'reachable'
+ * [answer.probability, answer.threshold]; // [0.25, 0.8762]
+ * ``` */
 export function whatWouldItTake(
   compiled: CompiledModel,
   belief: Belief,
@@ -85,7 +92,13 @@ export function whatWouldItTake(
 }
 
 /** The same, giving way after every look at all tests, after every sequence and after every test of one that is judged.
- * @throws EvidenceError with the first turn @throws OptionError at once */
+ * @throws EvidenceError with the first turn @throws OptionError at once
+ * @example
+ * ```ts
+ * const intake = beliefOf(pump, { context: {}, observations: [] });
+ * const turns = whatWouldItTakeInTurns(pump, intake, {}, { kind: 'repair', repair: 'change-hose' });
+ * (await runInTurns(turns, { pause: () => Promise.resolve() })).status; // 'reachable'
+ * ``` */
 export function whatWouldItTakeInTurns(
   compiled: CompiledModel,
   belief: Belief,

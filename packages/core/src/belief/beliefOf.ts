@@ -13,7 +13,13 @@ const sweptOf = new WeakMap<Belief, { readonly compiled: CompiledModel; readonly
 
 /** Exact belief over causes given intake facts and observations, and what every test would show now; the order of observations does
  * not matter.
- * @throws EvidenceError unknown or inapplicable ids, malformed likelihoods, or evidence that no cause can produce. */
+ * @throws EvidenceError unknown or inapplicable ids, malformed likelihoods, or evidence that no cause can produce.
+ * @example
+ * ```ts
+ * const seen = beliefOf(pump, { context: {}, observations: [{ kind: 'result', id: 'one', test: 'fuse-look', outcome: 'blown' }] });
+ * seen.ranking[0]; // { cause: 'fuse-blown', probability: 0.9706, prior: 0.4 }
+ * seen.predictive.hum; // { hums: 0.1814, silent: 0.8186 }
+ * ``` */
 export function beliefOf(compiled: CompiledModel, facts: Facts): Belief {
   const swept = sweepFacts(compiled, facts);
   const belief: Belief = {

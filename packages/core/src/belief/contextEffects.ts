@@ -25,7 +25,13 @@ export interface ContextEffect {
 }
 
 /** What every intake answer did to priors, to what is possible, to which tests apply and to prices, in the order stated.
- * Unknown features and values are left out; `beliefOf` reports them. */
+ * Unknown features and values are left out; `beliefOf` reports them.
+ * @example
+ * ```ts
+ * const [hose, filter] = contextEffects(pump, { 'suction-hose': 'none', filter: 'fitted' });
+ * hose?.causesOut; // ['hose-leak']
+ * filter?.testsIn; // ['filter-look']
+ * ``` */
 export function contextEffects(compiled: CompiledModel, context: Context): readonly ContextEffect[] {
   const { model, causes } = compiled;
   const withAll = contextPrior(compiled, context);

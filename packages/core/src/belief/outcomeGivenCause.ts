@@ -6,7 +6,8 @@ import type { Belief } from './belief.ts';
 import { sweptFactsOf } from './beliefOf.ts';
 
 /** cause -> outcome -> P(outcome | cause, everything recorded so far), for one test; ruled-out causes are left out.
- * @throws EvidenceError `test-unknown`, `test-not-applicable` */
+ * @throws EvidenceError `test-unknown`, `test-not-applicable`
+ * @example outcomeGivenCause(pump, beliefOf(pump, { context: {}, observations: [] }), 'fuse-look')['fuse-blown'] // { whole: 0.01, blown: 0.99 } */
 export function outcomeGivenCause(
   compiled: CompiledModel,
   belief: Belief,

@@ -16,7 +16,12 @@ export interface IntakeQuestion {
 
 /** Intake questions not answered yet: first those that causes or tests wait for, then by how far an answer could move the ranking
  * (total variation distance of the posterior).
- * @throws EvidenceError as `rankCauses` does. */
+ * @throws EvidenceError as `rankCauses` does.
+ * @example
+ * ```ts
+ * const questions = questionsToAsk(pump, { context: {}, observations: [] });
+ * questions.map(({ feature, couldMove }) => [feature, couldMove]); // [['filter', 0.1251], ['suction-hose', 0.25]]
+ * ``` */
 export function questionsToAsk(compiled: CompiledModel, facts: Facts): readonly IntakeQuestion[] {
   const { model, causes } = compiled;
   const now = sweepFacts(compiled, facts, { posteriorOnly: true });

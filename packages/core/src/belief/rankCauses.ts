@@ -5,7 +5,8 @@ import { sweepFacts, type SweptFacts } from './sweepFacts.ts';
 
 /** Exact ranking of causes given intake facts and observations, whose order does not matter. Cheaper than `beliefOf`, which also
  * says what every test would show.
- * @throws EvidenceError unknown or inapplicable ids, malformed likelihoods, or evidence that no cause can produce. */
+ * @throws EvidenceError unknown or inapplicable ids, malformed likelihoods, or evidence that no cause can produce.
+ * @example rankCauses(pump, { context: {}, observations: [] }).ranking[0] // { cause: 'fuse-blown', probability: 0.4, prior: 0.4 } */
 export function rankCauses(compiled: CompiledModel, facts: Facts): CauseRanking {
   return rankingOf(compiled, sweepFacts(compiled, facts, { posteriorOnly: true }));
 }

@@ -24,7 +24,13 @@ import { startCase } from '../session/startCase.ts';
  * it is in `content.unplaced`, is saved again, and is reported in `notices`, as is a model that differs.
  * @throws CaseError with every problem found; nothing is half-loaded. Codes: `format-unknown`, `version-unknown`, `key-unsafe`,
  * `model-other`, those of the shape (`type-wrong`, `value-missing`, `key-unknown`, …) and those of events that contradict each other
- * (`id-taken`, `observation-unknown`, `engine-differs`, …), under `/events/<n>`. */
+ * (`id-taken`, `observation-unknown`, `engine-differs`, …), under `/events/<n>`.
+ * @example
+ * ```ts
+ * const events = [{ kind: 'result-recorded', id: 'one', test: 'hum', outcome: 'silent' }];
+ * const opened = loadCase(pump, { format: 'faultodds-case', version: 3, id: 'case-1', title: 'No water', events });
+ * caseState(opened).observations; // [{ kind: 'result', id: 'one', test: 'hum', outcome: 'silent' }]
+ * ``` */
 export function loadCase(compiled: CompiledModel, input: unknown): Session {
   const refused = findVersionProblems(input);
   if (atLeastOne(refused)) throw new CaseError(refused);

@@ -7,7 +7,14 @@ import type { Session } from '../session/session.ts';
 import type { UnplacedEvent } from '../session/unplacedEvent.ts';
 
 /** The case as versioned plain data, ready for JSON. Undone steps are not saved; retracted observations are, with their retraction, and so
- * is what the model does not know. @param compiled the model the case was recorded with; its identity is written into the case. */
+ * is what the model does not know. @param compiled the model the case was recorded with; its identity is written into the case.
+ * @example
+ * ```ts
+ * const noted = recordEvent(pump, startCase({ id: 'case-1', title: 'No water' }), { kind: 'note-added', text: 'It hums.' });
+ * const { format, version, events } = saveCase(pump, noted);
+ * [format, version]; // ['faultodds-case', 3]
+ * events; // [{ kind: 'note-added', text: 'It hums.' }]
+ * ``` */
 export function saveCase({ model }: CompiledModel, session: Session): CaseDocument {
   const { start, demo, content } = session;
   const { events, unplaced } = content;

@@ -6,7 +6,8 @@ const argumentsSchema = z.strictObject({ covers: z.enum(['last-cycle', 'average'
 
 /** Misfires per cylinder out of decoded monitors, as a `counts` reading takes them: cylinder -> misfires.
  * @param covers which of the two counts. Default: the last or current driving cycle.
- * @throws OptionError */
+ * @throws OptionError
+ * @example countsOfMonitors(decodeMonitorResponse('46 A2 0C 24 00 05 00 00 FF FF').counts) // { 1: 5 } */
 export function countsOfMonitors(
   monitors: readonly MonitorCount[],
   covers: MonitorCount['covers'] = 'last-cycle',

@@ -34,7 +34,10 @@ const RECORD = 9; // monitor, test, unit, value (2), lowest (2), highest (2)
  * that begin with a response address (7E8 to 7EF) are joined as ISO 15765-2 frames first.
  * Layout, monitor ids $A1-$AD, test ids $0B and $0C and unit id $24 after SAE J1979 / ISO 15031-5; ids checked against published monitor
  * lists, the layout from memory.
- * @example decodeMonitorResponse('46 A2 0C 24 00 05 00 00 FF FF').counts[0] // cylinder 1, 5 misfires in the last cycle */
+ * @example
+ * ```ts
+ * decodeMonitorResponse('46 A2 0C 24 00 05 00 00 FF FF').counts[0]; // { cylinder: 1, covers: 'last-cycle', misfires: 5, atLeast: 0, atMost: 65535 }
+ * ``` */
 export function decodeMonitorResponse(hex: string): MonitorResponse {
   const counts: MonitorCount[] = [];
   const problems: Problem[] = [];

@@ -50,7 +50,8 @@ const CIRCUMSTANCES = new Map<string, CodeCondition>([
 /** What a code means. Meanings of P0300-P0316, P0350-P0363, P0200-P0212, P0171 and P0016-P0019 were checked against published copies of
  * the list; P0261-P0296 for the first cylinders; the others (P0172, P0174, P0175, P0010-P0015, P0020-P0025, P0340-P0349, P0365-P0369,
  * P0390-P0394, P2300-P2335) and the classes are from memory of SAE J2012.
- * @param code upper case, as `parseTroubleCodes` gives it. */
+ * @param code upper case, as `parseTroubleCodes` gives it.
+ * @example describeTroubleCode('P0303') // { kind: 'misfire', cylinder: 3 } */
 export function describeTroubleCode(code: string): CodeMeaning {
   const circumstance = CIRCUMSTANCES.get(code);
   if (circumstance !== undefined) return { kind: 'circumstance', circumstance };

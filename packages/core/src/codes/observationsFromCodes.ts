@@ -21,7 +21,14 @@ const circumstancesSchema = z.strictObject({
 
 /** Turns codes (`parseTroubleCodes`) into results of the tests that read codes (`isFilledByCodes`; those that the model has), for the
  * suspect cylinder. Pending, stored and permanent codes count alike; the status is in the note.
- * @throws OptionError options that no engine has */
+ * @throws OptionError options that no engine has
+ * @example
+ * ```ts
+ * const { codes } = parseTroubleCodes('P0303, P0316');
+ * const { observations, kept } = observationsFromCodes(compiled, codes, { suspectCylinder: 3, cylinders: 4 });
+ * observations.map(({ test, outcome }) => [test, outcome]); // [['read-misfire-codes', 'one-cylinder-only']]
+ * kept.map(({ code, reason }) => [code.code, reason]); // [['P0316', 'circumstance']]
+ * ``` */
 export function observationsFromCodes(
   compiled: CompiledModel,
   codes: readonly TroubleCode[],

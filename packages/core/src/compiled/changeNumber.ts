@@ -16,7 +16,12 @@ const argumentsSchema = z.strictObject({ path: z.string(), value: z.any() });
  * of its row with it in proportion, so that the row still sums to one.
  * @param path JSON Pointer of a `best` estimate or of a probability of a row, as `leaderSensitivity` reports them.
  * @throws ModelError `number-unknown` when nothing changeable stands there, `number-out-of-range` for a probability of a row outside
- * (0, 1), another probability outside [0, 1], or an estimate below 0 or beyond any @throws OptionError when the path is no text */
+ * (0, 1), another probability outside [0, 1], or an estimate below 0 or beyond any @throws OptionError when the path is no text
+ * @example
+ * ```ts
+ * const commoner = changeNumber(pump, '/causes/0/weight/best', 1000);
+ * rankCauses(commoner, { context: {}, observations: [] }).ranking[0]; // { cause: 'fuse-blown', probability: 0.625, prior: 0.625 }
+ * ``` */
 export function changeNumber(compiled: CompiledModel, path: string, value: number): CompiledModel {
   checkOptions(argumentsSchema, { path, value });
   const keys = keysOfPointer(path);

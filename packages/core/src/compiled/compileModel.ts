@@ -26,7 +26,8 @@ const optionsSchema = z.strictObject({ atMost: z.optional(z.literal([1, 2])) });
  *
  * With pairs: mechanisms combine by noisy-MAX over the model's order of states; a test row that names a cause applies to every pair with
  * it, except that a fault stays while either cause does (`persistsAs`).
- * @throws ModelError `two-cause-share-missing` when pairs are asked of a model that does not say how common they are @throws OptionError */
+ * @throws ModelError `two-cause-share-missing` when pairs are asked of a model that does not say how common they are @throws OptionError
+ * @example compileModel(pump.model).causes // ['fuse-blown', 'motor-worn', 'hose-leak', 'clogged', 'not-listed'] */
 export function compileModel(model: Model, options: CompileModelOptions = {}): CompiledModel {
   checkOptions(optionsSchema, options);
   const hypotheses = hypothesesOf(model, options.atMost ?? 1);

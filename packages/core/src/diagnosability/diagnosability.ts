@@ -54,7 +54,8 @@ const optionsSchema = z.strictObject({
 
 /** Which pairs of causes no affordable test separates, which tests another dominates, which numbers are bare judgement. Every cause is
  * taken as possible and the engine as closed. O(tests^2 x causes^2).
- * @throws OptionError */
+ * @throws OptionError
+ * @example diagnosability(pump).hardPairs // [{ a: 'hose-leak', b: 'not-listed', separation: 0.2925, bestTest: 'vacuum' }] */
 export function diagnosability(compiled: CompiledModel, options: DiagnosabilityOptions = {}): Diagnosability {
   checkOptions(optionsSchema, options);
   const { model, testList } = compiled;

@@ -14,6 +14,7 @@ const argumentsSchema = z.strictObject({ first: count, second: count });
 /** The exact conditional comparison of two event counts: the chance of at most this share of all events falling into the first exposure if
  * both rates were equal, P(X <= first) with X binomial. Small = the first rate is lower. 1 when nothing was counted at all.
  * @throws OptionError counts below 0, exposures that are not above 0
+ * @example conditionalRateTest({ events: 2, exposure: 1000 }, { events: 9, exposure: 1000 }) // 0.0327
  * Source: Przyborowski & Wilenski 1940, Biometrika 31:313-323. */
 export function conditionalRateTest(first: EventCount, second: EventCount): number {
   checkOptions(argumentsSchema, { first, second });

@@ -10,6 +10,7 @@ const seedSchema = z.strictObject({ seed: optionSchemas.seed });
 
 /** A generator that repeats itself for the same seed (any finite number): print the seed with what it made.
  * @throws OptionError when the seed is no finite number
+ * @example createRandom(7)() // 0.2388
  * Source: linear congruential generator of d3-random, after Press et al., Numerical Recipes. */
 export function createRandom(seed: number): Random {
   checkOptions(seedSchema, { seed });

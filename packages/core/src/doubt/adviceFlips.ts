@@ -50,7 +50,14 @@ const optionsSchema = z.strictObject({
 /** The few numbers that would flip the advice within their own 5-95 % range, and at what value: the most influential numbers of the
  * ranking, and the rows of the test that is advised. Each end of a range is one full update; a flip is then narrowed by halving.
  * Nearest first, as a share of the range.
- * @throws EvidenceError as `beliefOf` and `advise` do @throws OptionError */
+ * @throws EvidenceError as `beliefOf` and `advise` do @throws OptionError
+ * @example
+ * ```ts
+ * const [flip] = adviceFlips(pump, { context: {}, observations: [{ kind: 'result', id: 'one', test: 'fuse-look', outcome: 'blown' }] });
+ * flip?.path; // '/tests/2/rows/1/p/blown'
+ * [flip?.value, flip?.at]; // [0.02, 0.0464]
+ * flip?.best.kind; // 'test'
+ * ``` */
 export function adviceFlips(
   compiled: CompiledModel,
   facts: Facts,
@@ -60,7 +67,12 @@ export function adviceFlips(
   return runToEnd(adviceFlipsInTurns(compiled, facts, circumstances, options));
 }
 
-/** The same, giving way after every advice. @throws EvidenceError with the first turn @throws OptionError at once */
+/** The same, giving way after every advice. @throws EvidenceError with the first turn @throws OptionError at once
+ * @example
+ * ```ts
+ * const turns = adviceFlipsInTurns(pump, { context: {}, observations: [{ kind: 'result', id: 'one', test: 'fuse-look', outcome: 'blown' }] });
+ * (await runInTurns(turns, { pause: () => Promise.resolve() })).length; // 1
+ * ``` */
 export function adviceFlipsInTurns(
   compiled: CompiledModel,
   facts: Facts,

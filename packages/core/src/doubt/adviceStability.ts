@@ -27,7 +27,13 @@ export interface AdviceStability {
 
 /** The share of plausible models that give the same advice. Every draw prices every test: about a hundred times dearer per draw than
  * `credibleRanking`. Default 200 draws.
- * @throws EvidenceError as `beliefOf` and `advise` do @throws OptionError */
+ * @throws EvidenceError as `beliefOf` and `advise` do @throws OptionError
+ * @example
+ * ```ts
+ * const { best, share } = adviceStability(pump, { context: {}, observations: [] }, {}, { draws: 8 });
+ * best.kind; // 'test'
+ * share; // 0.75
+ * ``` */
 export function adviceStability(
   compiled: CompiledModel,
   facts: Facts,
@@ -38,7 +44,12 @@ export function adviceStability(
 }
 
 /** The same, giving way after every draw: aborted then, it answers from the draws it has.
- * @throws EvidenceError with the first turn @throws OptionError at once */
+ * @throws EvidenceError with the first turn @throws OptionError at once
+ * @example
+ * ```ts
+ * const turns = adviceStabilityInTurns(pump, { context: {}, observations: [] }, {}, { draws: 4 });
+ * (await runInTurns(turns, { pause: () => Promise.resolve() })).draws; // 4
+ * ``` */
 export function adviceStabilityInTurns(
   compiled: CompiledModel,
   facts: Facts,

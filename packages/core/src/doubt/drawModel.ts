@@ -28,7 +28,12 @@ const argumentsSchema = z.strictObject({
  * sample size, chances of success, activity and repeatability from Betas, weights and multipliers from the log-normal of their range, and
  * so the two judgements behind every repair: that a fault goes without a cure, and the least time. Prices of single steps stay, which a
  * shop knows, and so do the distributions of readings and of misfire rates. Everything is drawn independently.
- * @throws OptionError */
+ * @throws OptionError
+ * @example
+ * ```ts
+ * const drawn = drawModel(pump.model, createRandom(1));
+ * [pump.model, drawn].map((one) => numberAt(one, '/causes/0/weight/best')); // [400, 886.49]
+ * ``` */
 export function drawModel(model: Model, random: Random, options: DrawOptions = {}): Model {
   checkOptions(argumentsSchema, { random, ...options });
   const row = <T extends Row>(given: T): T => ({ ...given, p: drawDirichlet(given.p, given.ess, random) });

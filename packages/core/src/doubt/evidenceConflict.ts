@@ -21,6 +21,18 @@ const PAIR_BITS = 1;
 /** Conflict among the results of a case: in total, per result, per pair, and whose removal helps most. Conflict may mean a mistaken
  * result, a rare but consistent fault, or a cause that is not listed. O(n^2) posterior sweeps.
  * @throws EvidenceError as `rankCauses` does.
+ * @example
+ * ```ts
+ * const conflict = evidenceConflict(pump, {
+ *   context: {},
+ *   observations: [
+ *     { kind: 'result', id: 'one', test: 'fuse-look', outcome: 'blown' },
+ *     { kind: 'result', id: 'two', test: 'hum', outcome: 'hums' },
+ *   ],
+ * });
+ * conflict.totalBits; // 1.4604
+ * conflict.pairs.map(({ a, b }) => [a.id, b.id]); // [['one', 'two']]
+ * ```
  * Source: Jensen, Chamberlain, Nordahl & Jensen 1990 (UAI 6); Jensen & Nielsen 2007, Bayesian Networks and Decision Graphs. */
 export function evidenceConflict(compiled: CompiledModel, facts: Facts): EvidenceConflict {
   // looks at the facts first

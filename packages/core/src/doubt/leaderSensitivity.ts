@@ -33,6 +33,13 @@ export interface LeaderSensitivity {
  * repair on record and one for the mechanisms, not from repeated inference. Left out is what is not linear: rows of tests that were run
  * more than once, chances of a repair tried twice, and the fault that goes without a cure after several repairs.
  * @throws EvidenceError as `rankCauses` does.
+ * @example
+ * ```ts
+ * const { leading, functions } = leaderSensitivity(pump, { context: {}, observations: [] });
+ * leading; // 'fuse-blown'
+ * functions[0]?.path; // '/causes/0/weight/best'
+ * functions[0]?.flip; // { at: 250, cause: 'hose-leak', withinRange: true }
+ * ```
  * Source: Laskey 1995; Castillo, Gutierrez & Hadi 1997; Coupe & van der Gaag 2002 (form); Kjaerulff & van der Gaag 2000 (computation). */
 export function leaderSensitivity(compiled: CompiledModel, facts: Facts): LeaderSensitivity {
   // looks at the facts first

@@ -21,7 +21,13 @@ export interface ModelNumber {
   readonly isProbability: boolean;
 }
 
-/** Every number that bears on the ranking, on what cures or on every repair; minutes and prices of single steps are left out. */
+/** Every number that bears on the ranking, on what cures or on every repair; minutes and prices of single steps are left out.
+ * @example
+ * ```ts
+ * const [weight] = modelNumbers(pump.model);
+ * weight?.path; // '/causes/0/weight/best'
+ * [weight?.low, weight?.value, weight?.high]; // [200, 400, 800]
+ * ``` */
 export function modelNumbers(model: Model): readonly ModelNumber[] {
   const { causes, mechanisms, tests, context, repairs, goneWithoutCure, leastRepairMinutes } = model;
   return [

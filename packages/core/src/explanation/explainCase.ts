@@ -14,7 +14,13 @@ import { weightOfEvidence } from './weightOfEvidence.ts';
 /** What every observation of a case did to the ranking, in order, and what the ranking would be without it. At most three exact sweeps
  * per observation: as recorded, alone, and left out; observations that say the same share the last two. Where only the way of the
  * ranking is wanted, `rankAfterEach` and `explainMove` cost a third, and one sweep for one more observation.
- * @throws EvidenceError as `rankCauses` does. */
+ * @throws EvidenceError as `rankCauses` does.
+ * @example
+ * ```ts
+ * const { observations } = explainCase(pump, { context: {}, observations: [{ kind: 'result', id: 'one', test: 'fuse-look', outcome: 'blown' }] });
+ * observations[0]?.of1000.after; // { 'fuse-blown': 971, 'hose-leak': 12, clogged: 9, 'motor-worn': 7, 'not-listed': 1 }
+ * observations[0]?.weightIfLastDecibans['fuse-blown']; // 16.9461
+ * ``` */
 export function explainCase(compiled: CompiledModel, facts: Facts): Explanation {
   const { context, observations } = facts;
   const beliefs = rankAfterEach(compiled, facts);

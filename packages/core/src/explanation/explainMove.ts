@@ -8,7 +8,17 @@ import { weightOfEvidence } from './weightOfEvidence.ts';
 /** As much of a ranking as a move is worked out from. */
 export type MomentRanking = Pick<CauseRanking, 'posterior' | 'ranking' | 'logProbabilityOfEvidence'>;
 
-/** How an observation moved the ranking, from the rankings just before and just after it: arithmetic only, nothing is swept. O(causes). */
+/** How an observation moved the ranking, from the rankings just before and just after it: arithmetic only, nothing is swept. O(causes).
+ * @example
+ * ```ts
+ * const [before, after = before] = rankAfterEach(pump, {
+ *   context: {},
+ *   observations: [{ kind: 'result', id: 'one', test: 'fuse-look', outcome: 'blown' }],
+ * });
+ * const move = explainMove({ kind: 'result', id: 'one', test: 'fuse-look', outcome: 'blown' }, before, after);
+ * move.weightDecibans['fuse-blown']; // 16.9461
+ * move.likelihoodByCause['fuse-blown']; // 0.99
+ * ``` */
 export function explainMove(observation: Observation, earlier: MomentRanking, later: MomentRanking): ObservationMove {
   const [before, after] = [possibleOf(earlier), possibleOf(later)];
   const weightDecibans = weightOfEvidence(before, after);

@@ -12,6 +12,7 @@ const argumentsSchema = z.strictObject({
  * nothing is off by a whole case and pictures can be counted.
  * @param probabilities id -> probability, sums to 1. @param of number of cases, a whole number. Default 1000.
  * @throws OptionError
+ * @example naturalFrequencies({ coil: 2 / 3, plug: 1 / 3 }) // { coil: 667, plug: 333 }
  * Source: Gigerenzer & Hoffrage 1995 (why whole cases are understood); largest remainders after Hamilton. */
 export function naturalFrequencies(
   probabilities: Readonly<Record<string, number>>,

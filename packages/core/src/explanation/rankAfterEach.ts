@@ -18,7 +18,12 @@ export interface RankAfterEachOptions {
 /** The ranking at every moment of a case: after the intake facts, then after each observation, in the order they were made. One sweep per
  * moment; what is observed next is multiplied onto what was derived before it.
  * @returns moments `from` to the number of observations, both included: at least one.
- * @throws EvidenceError as `rankCauses` does, of the whole case. */
+ * @throws EvidenceError as `rankCauses` does, of the whole case.
+ * @example
+ * ```ts
+ * const moments = rankAfterEach(pump, { context: {}, observations: [{ kind: 'result', id: 'one', test: 'fuse-look', outcome: 'blown' }] });
+ * moments.map(({ posterior }) => posterior['fuse-blown']); // [0.4, 0.9706]
+ * ``` */
 export function rankAfterEach(
   compiled: CompiledModel,
   facts: Facts,

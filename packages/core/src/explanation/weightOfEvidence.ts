@@ -11,6 +11,7 @@ const argumentsSchema = z.strictObject({ before: byCause, after: byCause });
  * 0 when a cause was certain before (nothing is left to compare with), -Infinity when the evidence excludes it, Infinity when it
  * excludes all others. O(causes).
  * @throws OptionError numbers that are no probabilities
+ * @example weightOfEvidence({ coil: 0.5, plug: 0.5 }, { coil: 0.9, plug: 0.1 }) // { coil: 9.5424, plug: -9.5424 }
  * Source: Good, Michie & Timms 1945, General Report on Tunny, section 21; Good 1950, Probability and the Weighing of Evidence. */
 export function weightOfEvidence(before: NumberByCause, after: NumberByCause): NumberByCause {
   checkOptions(argumentsSchema, { before, after });

@@ -6,7 +6,13 @@ import type { PartName } from './renaming.ts';
  * it is gone. Whether the model has such a part is another question. */
 export type NamesToday = (name: PartName) => readonly PartName[];
 
-/** Follows the renamings of a model to their end. Each name is followed once. */
+/** Follows the renamings of a model to their end. Each name is followed once.
+ * @example
+ * ```ts
+ * const namesToday = makeNamesToday({ renamed: [{ was: { cause: 'coil-bad' }, is: { cause: 'coil-weak' } }] });
+ * namesToday({ cause: 'coil-bad' }); // [{ cause: 'coil-weak' }]
+ * namesToday({ cause: 'coil-weak' }); // [{ cause: 'coil-weak' }]
+ * ``` */
 export function makeNamesToday({ renamed = [] }: Pick<Model, 'renamed'>): NamesToday {
   const next = makeNextNames(renamed);
   const followed = new Map<string, readonly PartName[]>();

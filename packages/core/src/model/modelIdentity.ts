@@ -13,7 +13,13 @@ export interface ModelIdentity {
 
 const known = new WeakMap<Model, ModelIdentity>();
 
-/** Which model this is. The hash (FNV-1a of the canonical JSON, keys in any order) is computed when first asked and remembered. */
+/** Which model this is. The hash (FNV-1a of the canonical JSON, keys in any order) is computed when first asked and remembered.
+ * @example
+ * ```ts
+ * const { id, version, hash } = modelIdentity(pump.model);
+ * [id, version]; // ['pump', 1]
+ * hash.length; // 16
+ * ``` */
 export function modelIdentity(model: Model): ModelIdentity {
   const already = known.get(model);
   if (already !== undefined) return already;

@@ -6,7 +6,8 @@ import type { Model } from './model.ts';
 import { modelSchema } from './modelSchema.ts';
 
 /** Checks untrusted data to be a model: shape, rows, references, sources, cycles, causes that nothing finds or cures.
- * @throws ModelError with every problem found, each with its JSON Pointer, code and hint. */
+ * @throws ModelError with every problem found, each with its JSON Pointer, code and hint.
+ * @example parseModel(JSON.parse(JSON.stringify(pump.model))).id // 'pump' */
 export function parseModel(input: unknown): Model {
   const checked = modelSchema.safeParse(input);
   if (!checked.success) {

@@ -34,7 +34,13 @@ export interface CompileNetworkOptions {
 }
 
 /** Makes a network ready for questions. Costs once, so that questions are cheap.
- * @throws InferenceOptionError; TreeWidthError before any table is allocated, when tables would not fit `memoryLimitBytes`. */
+ * @throws InferenceOptionError; TreeWidthError before any table is allocated, when tables would not fit `memoryLimitBytes`.
+ * @example
+ * ```ts
+ * const ready = compileNetwork(network);
+ * posterior(ready, { wet: 'yes' }).marginals.rain; // { yes: 0.6923, no: 0.3077 }
+ * posterior(ready, { wet: 'no' }).marginals.rain; // { yes: 0.027, no: 0.973 }
+ * ``` */
 export function compileNetwork(network: Network, options: CompileNetworkOptions = {}): CompiledNetwork {
   return compileTree(network, options, -1);
 }

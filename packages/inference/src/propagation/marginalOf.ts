@@ -7,9 +7,10 @@ import type { Propagation } from './propagation.ts';
  * @example
  * ```ts
  * const workspace = createPropagation(compileNetwork(network));
- * setFinding(workspace, 1, 0); // wet
+ * const [rain, wet, yes] = [0, 1, 0];
+ * setFinding(workspace, wet, yes);
  * propagate(workspace); // true
- * [...marginalOf(workspace, 0)] // [0.6923, 0.3077]
+ * [...marginalOf(workspace, rain)] // [0.6923, 0.3077]
  * ``` */
 export function marginalOf(propagation: Propagation, variable: number, into?: Float64Array): Float64Array {
   const { compiled, marginals } = propagation;

@@ -86,7 +86,8 @@ export interface Propagation {
   };
 }
 
-/** Makes a workspace. Costs memory for all tables twice, touched only as far as evidence needs it. */
+/** Makes a workspace. Costs memory for all tables twice, touched only as far as evidence needs it.
+ * @example [...createPropagation(compileNetwork(network)).states] // [-1, -1], no finding yet */
 export function createPropagation(compiled: CalibratedTree): Propagation {
   const { tree, loops, prior, separatorAt, summaryAt, marginAt, cardinalities } = compiled;
   const n = cardinalities.length;

@@ -3,7 +3,16 @@ import { checkPosition } from './checkPosition.ts';
 import type { Propagation } from './propagation.ts';
 
 /** Sets, changes or (state -1) retracts the hard finding on a variable, by position. Only notes it: the next propagation takes it up.
- * Allocates nothing. @throws InferenceOptionError for a variable or state there is not */
+ * Allocates nothing. @throws InferenceOptionError for a variable or state there is not
+ * @example
+ * ```ts
+ * const workspace = createPropagation(compileNetwork(network));
+ * const [wet, yes] = [1, 0];
+ * setFinding(workspace, wet, yes);
+ * [...workspace.states]; // [-1, 0]
+ * setFinding(workspace, wet, -1);
+ * [...workspace.states]; // [-1, -1]
+ * ``` */
 export function setFinding({ compiled, states, soft }: Propagation, variable: number, state: number): void {
   // in range and whole, as a typed array has it: the numbers are named only where that fails
   const count = compiled.cardinalities[variable];
@@ -16,7 +25,15 @@ export function setFinding({ compiled, states, soft }: Propagation, variable: nu
 }
 
 /** Sets the likelihood finding on a variable: numbers divided by their largest, whose logarithm is `logScale`.
- * @throws InferenceOptionError for a variable there is not, weights that are not one number from 0 to 1 per state, a `logScale` that is no number */
+ * @throws InferenceOptionError for a variable there is not, weights that are not one number from 0 to 1 per state, a `logScale` that is no number
+ * @example
+ * ```ts
+ * const workspace = createPropagation(compileNetwork(network));
+ * const wet = 1;
+ * setLikelihood(workspace, wet, Float64Array.of(1, 0.5), 0);
+ * propagate(workspace); // true
+ * [...marginalOf(workspace, 0)]; // [0.3016, 0.6984]
+ * ``` */
 export function setLikelihood(
   propagation: Propagation,
   variable: number,

@@ -18,6 +18,11 @@ export interface Derivatives {
 /** Derivatives of P(evidence) by all parameters from one pass to the root and one back; no division, so numbers that are zero have
  * theirs too.
  * @throws EvidenceInputError, ImpossibleEvidenceError
+ * @example
+ * ```ts
+ * const { relative } = derivatives(compileNetwork(network), { wet: 'yes' });
+ * Object.values(relative).map((table) => [...table]); // [[3.4615, 0.3846], [0.7692, 0, 3.0769, 0]]
+ * ```
  * Source: Darwiche 2003, Journal of the ACM 50:280-305; Park & Darwiche 2004, Artificial Intelligence 156:197-216. */
 export function derivatives(compiled: CompiledNetwork, evidence: Evidence): Derivatives {
   const { network, tree, families, cardinalities } = compiled;

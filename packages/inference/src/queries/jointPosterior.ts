@@ -17,7 +17,8 @@ export interface JointPosterior {
 }
 
 /** Joint posterior of any set of variables; of no variable, just P(evidence). Works on the part of the network that matters for them.
- * @throws QueryError, EvidenceInputError, ImpossibleEvidenceError. */
+ * @throws QueryError, EvidenceInputError, ImpossibleEvidenceError.
+ * @example [...jointPosterior(compileNetwork(network), {}, ['rain', 'wet']).probabilities] // [0.18, 0.02, 0.08, 0.72] */
 export function jointPosterior(
   compiled: CompiledNetwork,
   evidence: Evidence,

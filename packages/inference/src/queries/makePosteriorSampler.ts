@@ -11,6 +11,11 @@ import { setEvidence } from '../propagation/setEvidence.ts';
  * one walk down the tree.
  * @returns a function that draws one state for every variable; it takes one number from `random` per clique.
  * @throws EvidenceInputError, ImpossibleEvidenceError
+ * @example
+ * ```ts
+ * const draw = makePosteriorSampler(compileNetwork(network), { rain: 'no', wet: 'yes' });
+ * draw(createRandom(1)); // { rain: 'no', wet: 'yes' }
+ * ```
  * Source: Dawid 1992, Statistics and Computing 2:25-36. */
 export function makePosteriorSampler(
   compiled: CompiledNetwork,

@@ -14,7 +14,8 @@ export interface MostProbableExplanation {
 
 /** The most probable explanation: the states of all variables together that are likeliest given the evidence (not the likeliest state
  * of each). Ties go to the states listed first.
- * @throws EvidenceInputError, ImpossibleEvidenceError */
+ * @throws EvidenceInputError, ImpossibleEvidenceError
+ * @example mostProbableExplanation(compileNetwork(network), { wet: 'yes' }).states // { rain: 'yes', wet: 'yes' } */
 export function mostProbableExplanation(compiled: CompiledNetwork, evidence: Evidence): MostProbableExplanation {
   return mostProbableExplanations(compiled, evidence, 1)[0]!;
 }
@@ -22,6 +23,7 @@ export function mostProbableExplanation(compiled: CompiledNetwork, evidence: Evi
 /** The `count` most probable explanations, likeliest first; fewer when fewer are possible.
  * One pass to the root serves them all: each further one differs from one already found in a single clique and is completed greedily.
  * @throws EvidenceInputError, ImpossibleEvidenceError, InferenceOptionError
+ * @example mostProbableExplanations(compileNetwork(network), { wet: 'yes' }, 2).map(({ states }) => states.rain) // ['yes', 'no']
  * Source: Nilsson 1998, Statistics and Computing 8:159-173. */
 export function mostProbableExplanations(
   compiled: CompiledNetwork,

@@ -34,7 +34,13 @@ export interface PosteriorGivenEach {
 
 /** Makes a network ready for answers given each state of one variable, which joins every clique: one propagation then serves all its
  * states. @param name the variable, with or without parents.
- * @throws QueryError `query-variable-unknown`; TreeWidthError */
+ * @throws QueryError `query-variable-unknown`; TreeWidthError
+ * @example
+ * ```ts
+ * const givenRain = compileEach(network, 'rain');
+ * Object.values(posteriorGivenEach(givenRain, {}).marginals).map((table) => [...table]); // [[1, 0, 0, 1], [0.9, 0.1, 0.1, 0.9]]
+ * [...posteriorGivenEach(givenRain, { wet: 'yes' }).logEvidence].map(Math.exp); // [0.9, 0.1]
+ * ``` */
 export function compileEach(network: Network, name: string, options: CompileNetworkOptions = {}): CompiledEach {
   const inner = compileTree(network, options, variablePositions(network, [name])[0]!);
   const { cardinalities, each } = inner;

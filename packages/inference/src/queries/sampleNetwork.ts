@@ -1,7 +1,8 @@
 import type { Network } from '../network/network.ts';
 import type { Random } from '../random/random.ts';
 
-/** Draws one state for every variable from the network, parents first. @param random one number per variable is taken. */
+/** Draws one state for every variable from the network, parents first. @param random one number per variable is taken.
+ * @example sampleNetwork(network, () => 0.5) // { rain: 'no', wet: 'no' } */
 export function sampleNetwork(network: Network, random: Random): Record<string, string> {
   const states = new Int32Array(network.variables.length);
   for (const position of network.topologicalOrder) {

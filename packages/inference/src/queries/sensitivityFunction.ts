@@ -32,6 +32,13 @@ export interface SensitivityFunction {
 /** P(query | evidence) as a function of one number of the network.
  * @param query variable and state asked.
  * @throws QueryError `query-variable-unknown`, `query-state-unknown`; EvidenceInputError, ImpossibleEvidenceError
+ * @example
+ * ```ts
+ * const rain = { variable: 'rain', state: 'yes' };
+ * const answer = sensitivityFunction(compileNetwork(network), { wet: 'yes' }, rain, rain);
+ * answer.at; // 0.2
+ * answer.valueForPosterior(0.5); // 0.1
+ * ```
  * Source: Laskey 1995, IEEE Trans. SMC 25:901-909; Kjaerulff & van der Gaag 2000, UAI 16. */
 export function sensitivityFunction(
   compiled: CompiledNetwork,

@@ -4,7 +4,8 @@ import { checkNumbers } from '../errors/checkNumbers.ts';
 export type Random = () => number;
 
 /** A seeded source of chance (mulberry32: a 32-bit counter, mixed; period 2^32). The same seed gives the same numbers everywhere.
- * @throws InferenceOptionError when the seed is no finite number */
+ * @throws InferenceOptionError when the seed is no finite number
+ * @example createRandom(1)() // 0.6271 */
 export function createRandom(seed: number): Random {
   checkNumbers(['/seed', seed ?? NaN, -Number.MAX_VALUE, Number.MAX_VALUE]);
   let state = seed >>> 0;

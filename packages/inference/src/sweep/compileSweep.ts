@@ -16,7 +16,12 @@ export interface CompileSweepOptions {
 
 /** Makes a network ready for sweeps: every answer for all states of one root at once.
  * What is derived is kept, so that asking again with one likelihood more costs only what it touches.
- * @throws QueryError `query-variable-unknown`, `root-has-parents`; InferenceOptionError */
+ * @throws QueryError `query-variable-unknown`, `root-has-parents`; InferenceOptionError
+ * @example
+ * ```ts
+ * const sweep = compileSweep(network, { root: 'rain' });
+ * sweepRoot(sweep, { likelihoods: [], targets: [], posteriorsOf: ['wet'] }).posteriors.get('wet')?.at(0); // 0.9
+ * ``` */
 export function compileSweep(network: Network, options: CompileSweepOptions): CompiledSweep {
   checkNumbers(['/memoryLimitBytes', options.memoryLimitBytes, 0, Infinity]);
   const root = variablePositions(network, [options.root], '/root')[0]!;

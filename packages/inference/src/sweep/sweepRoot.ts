@@ -11,7 +11,15 @@ import { variablePositions } from '../network/variablePositions.ts';
 /** Everything asked, given each state of the root, in one go.
  * Factors and targets are known by identity: keep the objects and pass them again, earlier likelihoods in the same order, and only
  * what the new ones touch is computed.
- * @throws QueryError when a factor, target or name does not fit the network. Impossible roots are an answer, not an error. */
+ * @throws QueryError when a factor, target or name does not fit the network. Impossible roots are an answer, not an error.
+ * @example
+ * ```ts
+ * const isWet = { variables: ['wet'], values: Float64Array.of(1, 0) };
+ * const umbrella = { id: 'umbrella', parents: ['wet'], states: 2, table: Float64Array.of(0.8, 0.2, 0.1, 0.9) };
+ * const answer = sweepRoot(compileSweep(network, { root: 'rain' }), { likelihoods: [isWet], targets: [umbrella] });
+ * [...answer.logEvidenceGivenRoot].map(Math.exp); // [0.9, 0.1]
+ * [...(answer.targets.get('umbrella') ?? [])]; // [0.8, 0.2, 0.8, 0.2]
+ * ``` */
 export function sweepRoot(sweep: CompiledSweep, question: SweepQuestion): SweepResult {
   if (sweep.cache.entries > sweep.cache.limit) {
     sweep.cache.entries = 0;
