@@ -36,7 +36,7 @@ export const rooms: Readonly<Record<string, Rooms>> = {
     verification: ['model', 'compiled', 'evidence', 'cost', 'steps'],
     problem: ['errors', 'validation', 'model', 'compiled', 'evidence', 'belief', 'cost', 'repairs', 'steps'],
     codes: ['errors', 'validation', 'compiled', 'reading', 'evidence'],
-    explanation: ['validation', 'compiled', 'evidence', 'belief'],
+    explanation: ['errors', 'validation', 'compiled', 'evidence', 'belief'],
     diagnosability: ['errors', 'validation', 'model', 'compiled', 'cost'],
     'words/languages/en/formats': ['cost'],
     'words/languages/en': ['words', 'codes'],

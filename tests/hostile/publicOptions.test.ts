@@ -100,7 +100,7 @@ const rows: readonly Row[] = [
     (exposure) => readings.conditionalRateTest({ events: 1, exposure: 1 }, { events: 1, exposure }),
   ],
   ['naturalFrequencies of', [0, ...whole], (of) => explanation.naturalFrequencies({ a: 1 }, of)],
-  ['naturalFrequencies probabilities', [...finite, 1.1], (a) => explanation.naturalFrequencies({ a })],
+  ['naturalFrequencies probabilities', [...finite, 1.1, 0.5], (a) => explanation.naturalFrequencies({ a })],
   ['weightOfEvidence before', [...finite, 1.1], (a) => explanation.weightOfEvidence({ a, b: 0.5 }, { a: 0.5, b: 0.5 })],
   ['weightOfEvidence after', [...finite, 1.1], (a) => explanation.weightOfEvidence({ a: 0.5, b: 0.5 }, { a, b: 0.5 })],
   [

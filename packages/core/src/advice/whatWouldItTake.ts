@@ -39,7 +39,8 @@ export interface WhatItTakes {
   readonly probability: number;
   /** Their probability at which the step becomes (or became) best, the proportions among them and among the others unchanged. */
   readonly threshold: number | undefined;
-  /** The cheapest tests likely to bring them there; `undefined` where there is nothing to reach or no tests are left. */
+  /** The cheapest tests likely to bring them there; `undefined` where there is nothing to reach, or where no sequence
+   * that was looked at brings them there. */
   readonly tests: DecidingTests | undefined;
   /** How many sequences of tests were looked at for `tests`, and how many were not because the budget or the signal ended the search; both 0
    * where there is nothing to search. */

@@ -15,14 +15,14 @@ import { withModelErrors } from './sweepModel.ts';
 
 /** How many causes may be behind the fault together. */
 export interface CompileModelOptions {
-  /** Default 1. With 2, every pair of causes is a further hypothesis: the work grows about with the square. */
+  /** Default 1. With 2, every pair of listed causes is a further hypothesis: the work grows about with the square. */
   readonly atMost?: 1 | 2;
 }
 
 const optionsSchema = z.strictObject({ atMost: z.optional(z.literal([1, 2])) });
 
 /** Makes a model ready for questions: a Bayesian network whose root is the cause, a table per test, look-ups for prices. Costs
- * milliseconds, once; share the result.
+ * milliseconds, with pairs about a second, once; share the result.
  *
  * With pairs: mechanisms combine by noisy-MAX over the model's order of states; a test row that names a cause applies to every pair with
  * it, except that a fault stays while either cause does (`persistsAs`).

@@ -1,6 +1,6 @@
 import { findUnknownId } from '../validation/findUnknownId.ts';
 import { problemFor } from '../validation/problemFor.ts';
-import { nearestOf } from '../validation/nearestId.ts';
+import { nearestId } from '../validation/nearestId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model } from './model.ts';
 
@@ -48,5 +48,5 @@ function unknownName({ tests, context }: Model, name: string, path: string): Pro
   if (value !== undefined && feature !== undefined) return findUnknownId('value', value, feature.values, path, id);
   if (value === undefined && (feature !== undefined || tests.some((test) => test.id === id))) return [];
   const known = [...tests, ...context].map((one) => one.id);
-  return [problemFor('pair-part-unknown', path, { name, nearest: nearestOf(id, known) })];
+  return [problemFor('pair-part-unknown', path, { name, nearest: nearestId(id, known) })];
 }

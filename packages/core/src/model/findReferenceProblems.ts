@@ -1,6 +1,6 @@
 import { unknownId } from '../validation/findUnknownId.ts';
 import { problemFor } from '../validation/problemFor.ts';
-import { nearestOf } from '../validation/nearestId.ts';
+import { nearestId } from '../validation/nearestId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model, Requirement } from './model.ts';
 import type { ConditionalRow } from './row.ts';
@@ -48,7 +48,7 @@ export function findReferenceProblems(model: Model): Problem[] {
     const of = values.get(feature);
     if (of === undefined) need('feature', feature, path);
     else if (!of.has(value))
-      found.push(problemFor('value-unknown/of-feature', path, { feature, value, nearest: nearestOf(value, of) }));
+      found.push(problemFor('value-unknown/of-feature', path, { feature, value, nearest: nearestId(value, of) }));
   };
   const needRequirement = (requirement: Requirement, path: string): void => {
     for (const [feature, value] of Object.entries(requirement)) needValue(feature, value, `${path}/${feature}`);
@@ -59,7 +59,7 @@ export function findReferenceProblems(model: Model): Problem[] {
         const here = `${path}/${at}/when/${parent}`;
         const of = states.get(parent);
         if (of === undefined || (allowed !== undefined && !allowed.includes(parent))) {
-          const nearest = nearestOf(parent, allowed ?? states.keys());
+          const nearest = nearestId(parent, allowed ?? states.keys());
           found.push(problemFor('mechanism-unknown/here', here, { id: parent, nearest }));
           continue;
         }
@@ -69,7 +69,7 @@ export function findReferenceProblems(model: Model): Problem[] {
               problemFor('state-unknown/of-mechanism', `${here}/${s}`, {
                 mechanism: parent,
                 state,
-                nearest: nearestOf(state, of),
+                nearest: nearestId(state, of),
               }),
             );
         });

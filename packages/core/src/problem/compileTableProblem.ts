@@ -5,8 +5,8 @@ import { makeEvidenceAdder, noEvidence } from './evidenceAfter.ts';
 import type { ProblemTables } from './problemTables.ts';
 import { startState } from './startState.ts';
 
-/** A small decision problem from explicit tables; minutes cost nothing, money is the only cost. Tables name neither access nor cautions, so
- * the facts of its steps are a price alone.
+/** A small decision problem from explicit tables; minutes cost nothing, money is the only cost. Accesses of tables have
+ * no name: they are in the price of a step, and its lists of what it opens and closes stay empty, as do its cautions.
  * @throws ModelError numbers that are no probabilities or costs, rows that do not sum to one, lists of another length
  * @example
  * ```ts

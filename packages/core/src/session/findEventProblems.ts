@@ -3,7 +3,7 @@ import type { Context } from '../evidence/facts.ts';
 import { findResultProblems } from '../evidence/findResultProblems.ts';
 import { findUnknownId } from '../validation/findUnknownId.ts';
 import { problemFor } from '../validation/problemFor.ts';
-import { nearestOf } from '../validation/nearestId.ts';
+import { nearestId } from '../validation/nearestId.ts';
 import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model } from '../model/model.ts';
 import type { Engine } from '../reading/engine.ts';
@@ -73,7 +73,7 @@ function findNothingToRetract({ events, unplaced, state }: SessionContent, id: s
   const kept = unplaced.flatMap(({ event }) => observationIdOf(event) ?? []);
   const ids = [...state.observations.map((one) => one.id), ...kept.filter((one) => !retracted.has(one))];
   if (ids.includes(id)) return [];
-  return [problemFor('observation-unknown/to-retract', '/id', { id, nearest: nearestOf(id, ids) })];
+  return [problemFor('observation-unknown/to-retract', '/id', { id, nearest: nearestId(id, ids) })];
 }
 
 function onThisEngine(engine: Engine | undefined, reading: Reading | undefined): Problem[] {

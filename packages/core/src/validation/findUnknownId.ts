@@ -1,6 +1,6 @@
 import type { Problem } from '../errors/faultoddsError.ts';
 import { problemFor } from './problemFor.ts';
-import { nearestOf } from './nearestId.ts';
+import { nearestId } from './nearestId.ts';
 
 /** The problem that a list does not hold an id, with the nearest one it holds as a hint; nothing when it does.
  * @param kind the noun, and the first part of the code `<kind>-unknown`. @param of what the list belongs to, where that is not plain. */
@@ -26,6 +26,6 @@ export function findUnknownId(
 
 /** The problem that an id is none of those known. */
 export function unknownId(kind: string, id: string, known: Iterable<string>, path: string, of?: string): Problem {
-  const parts = { kind, id, nearest: nearestOf(id, known), ...(of === undefined ? {} : { of }) };
+  const parts = { kind, id, nearest: nearestId(id, known), ...(of === undefined ? {} : { of }) };
   return problemFor('unknown', path, parts, `${kind}-unknown`);
 }

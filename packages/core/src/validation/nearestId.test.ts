@@ -20,17 +20,17 @@ describe('edit distance', () => {
 describe('nearest id', () => {
   const ids = ['coil-swap', 'plug-swap', 'leak-down'];
   test('a slip of the pen is guessed', () => {
-    expect(nearestId('coil-swop', ids)).toBe(`did you mean 'coil-swap'?`);
-    expect(nearestId('leakdown', ids)).toBe(`did you mean 'leak-down'?`);
+    expect(nearestId('coil-swop', ids)).toBe('coil-swap');
+    expect(nearestId('leakdown', ids)).toBe('leak-down');
   });
 
   test('something else is not', () => {
-    expect(nearestId('tea', ids)).toBe('add it, or correct the reference');
-    expect(nearestId('', [])).toBe('add it, or correct the reference');
+    expect(nearestId('tea', ids)).toBeUndefined();
+    expect(nearestId('', [])).toBeUndefined();
   });
 
   test('a word as long as a book is answered at once', () => {
-    expect(nearestId('x'.repeat(1_000_000), ids)).toBe('add it, or correct the reference');
+    expect(nearestId('x'.repeat(1_000_000), ids)).toBeUndefined();
   });
 });
 

@@ -4,7 +4,7 @@ import type { ConditionalRow } from '../../model/row.ts';
 import type { Language } from '../languages/language.ts';
 import { nameOf } from './nameOf.ts';
 
-/** What a number of the model is, as a phrase. @param path its JSON Pointer, see `modelNumbers`; the path itself where it is none of them.
+/** What a number of the model is, as a phrase. @param path its JSON Pointer, see `modelNumbers`; the path itself where it leads to none.
  * @example describeNumber(model, '/goneWithoutCure/best', english) // 'How often the fault goes though the repair did not cure it' */
 export function describeNumber(model: Model, path: string, language: Language): string {
   const { numberWords: words } = language;
