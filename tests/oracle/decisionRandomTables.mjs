@@ -27,6 +27,7 @@ export function randomTables(random) {
         cost: 1 + 15 * random(),
         ...somewhere(),
         ...(at > 0 && random() < 0.15 ? { answers: [at - 1] } : {}),
+        ...(at > 0 && random() < 0.25 ? { follows: [{ test: at - 1, outcome: 0 }] } : {}),
         outcomeGivenCause: Array.from({ length: causes }, () => row(outcomes, 6)),
       };
     }),

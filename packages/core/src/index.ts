@@ -65,7 +65,7 @@ export { drivingAdvice, type DrivingAdvice } from './steps/drivingAdvice.ts';
 export type { Money } from './cost/money.ts';
 export type { Circumstances, Prices } from './cost/circumstances.ts';
 export type { Price } from './cost/price.ts';
-export type { Advice, OutcomeForecast, RepairPlan, RepairStep, TestAdvice } from './advice/advice.ts';
+export type { Advice, FollowUp, OutcomeForecast, RepairPlan, RepairStep, TestAdvice } from './advice/advice.ts';
 export type { TestNotNow } from './steps/testNotNow.ts';
 export { defaultPrices } from './cost/defaultPrices.ts';
 export { proofOfRepair, type ProofOfRepair } from './verification/proofOfRepair.ts';

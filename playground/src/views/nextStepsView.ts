@@ -1,4 +1,5 @@
 import type { Advice, RepairStep, TestAdvice } from '@faultodds/core';
+import { sentenceForFollowUp } from '@faultodds/core/words';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
@@ -37,6 +38,8 @@ export interface TestView extends StepView {
   readonly equipment: readonly { readonly id: string; readonly label: string }[];
   /** What knowing the result saves after its price, or that it would not change what to do. */
   readonly value: string;
+  /** What its results may call for, with the price. */
+  readonly followUps: readonly string[];
   readonly faultMustBeActive: boolean;
   readonly outcomes: readonly OutcomeView[];
 }
@@ -58,9 +61,10 @@ export function testView(knowledge: Knowledge, advice: TestAdvice): TestView {
     price: coreLanguage.formatMoney(advice.price),
     minutes: coreLanguage.formatMinutes(advice.minutes),
     opens: advice.accessToOpen.map(knowledge.accessLabel),
-    cautions: advice.cautions.map(knowledge.cautionText),
+    cautions: [...new Set([advice, ...advice.followUps].flatMap((one) => one.cautions))].map(knowledge.cautionText),
     equipment: (test?.equipment ?? []).map((id) => ({ id, label: knowledge.equipmentLabel(id) })),
     value: valueInWords(advice),
+    followUps: advice.followUps.map((one) => sentenceForFollowUp(knowledge.model, one, coreLanguage)),
     faultMustBeActive: test?.faultMustBeActive ?? false,
     outcomes: advice.outcomes.map((outcome) => ({
       id: outcome.outcome,

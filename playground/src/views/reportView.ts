@@ -178,12 +178,15 @@ function stepsOf(knowledge: Knowledge, { state }: CaseOnPage, history: RankingHi
   });
 }
 
+/** Nobody left these undone: they are done, or there was nothing to follow up. */
+const UNSAID: ReadonlySet<string> = new Set(['already-done', 'nothing-to-follow']);
+
 /** What can hurt in the tests that `leftUndone` names, beyond the advised step. */
 function cautionsLeft({ best, tests, notNow }: Advice): readonly string[] {
   const named = [true, false].flatMap((pays) =>
     tests.filter(({ netValue }) => netValue.amount > 0 === pays).slice(0, NAMED),
   );
-  const all = [...named, ...notNow.filter(({ reason }) => reason !== 'already-done')];
+  const all = [...named, ...notNow.filter(({ reason }) => !UNSAID.has(reason))];
   return [...new Set(all.flatMap(({ cautions }) => cautions))].filter((id) => !best.cautions.includes(id));
 }
 
@@ -197,7 +200,7 @@ function leftUndone(knowledge: Knowledge, { tests, notNow }: Advice): readonly s
       .join('; ');
   const [pays, costs] = [named(true), named(false)];
   const reasons = notNow
-    .filter(({ reason }) => reason !== 'already-done')
+    .filter(({ reason }) => !UNSAID.has(reason))
     .map((one) => sentenceForNotNow(knowledge.model, one, coreLanguage));
   const left = [pays && t.report.leftPays(pays), costs && t.report.leftCosts(costs), ...reasons].filter(
     (sentence) => sentence !== '',

@@ -1,5 +1,5 @@
 import type { Advice, Model } from '@faultodds/core';
-import { sentenceForAdvice, sentenceForStopping, sentenceForTest } from '@faultodds/core/words';
+import { sentenceForAdvice, sentenceForStopping, sentenceForFollowUp, sentenceForTest } from '@faultodds/core/words';
 import {
   english,
   formatMinutes,
@@ -36,8 +36,9 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
   tests.forEach((test, at) => {
     paragraph(`${at + 1}. ${labelOf(model.tests, test.test)}`);
     paragraph(sentenceForTest(test, english), '     ');
+    for (const one of test.followUps) paragraph(sentenceForFollowUp(model, one, english), '     ');
     opens(test.accessToOpen);
-    cautions(test.cautions);
+    cautions([...new Set([test, ...test.followUps].flatMap((one) => one.cautions))]);
   });
 
   const { steps: repairs, expectedCost } = advice.repairNow;

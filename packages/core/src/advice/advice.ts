@@ -17,11 +17,19 @@ export interface OutcomeForecast {
   readonly ranking: readonly { readonly cause: string; readonly probability: number }[];
 }
 
+/** A closer look that a test's result would call for. */
+export interface FollowUp extends ProposedTest {
+  /** Chance that it is called for, seen from before the test. */
+  readonly chance: number;
+}
+
 /** A test as a next step. */
 export interface TestAdvice extends ProposedTest {
   /** What its price is made of. */
   readonly breakdown: Price;
-  /** Expected cost saved by knowing the result, before its price; never negative. */
+  /** What its results would call for, where that is worth its price: counted in what it saves, not in its own price. */
+  readonly followUps: readonly FollowUp[];
+  /** Expected cost saved by knowing the result, and by following it up where that pays, before its price; never negative. */
   readonly grossValue: Money;
   /** `grossValue` less the price. */
   readonly netValue: Money;

@@ -23,6 +23,8 @@ import {
 import { proofOfRepair } from '../verification/proofOfRepair.ts';
 import { repairFactsOf, repairsFailed } from '../repairs/repairFactsOf.ts';
 import { makeTariff, moneyOf, priceOf, type Tariff } from '../cost/tariff.ts';
+import { makeFollowUps } from './makeFollowUps.ts';
+import { costAfterLook, type FollowUpFacts } from '../repairs/costAfterLook.ts';
 
 const CAUSES_SHOWN = 5;
 
@@ -30,7 +32,8 @@ const CAUSES_SHOWN = 5;
  * sequence of repairs without any test. Access that is open already costs nothing more.
  *
  * Value of a test: expected cost of repair without it, less with it, where after each result either the best repair sequence for the
- * new belief or the old one is followed: so knowing more is never worth less than nothing.
+ * new belief or the old one is followed: so knowing more is never worth less than nothing. A result that calls for a follow-up is worth what
+ * is best after it, the follow-up first or none.
  *
  * Once a repair is recorded as having cured, the best step is to prove it; what would be done if the fault came back stays beside it.
  * @throws EvidenceError circumstances or a belief that are none of this model, prices that are no prices
@@ -58,9 +61,11 @@ export function advise(compiled: CompiledModel, belief: Belief, circumstances: C
     ...factsOf({ kind: 'test', test: one.test }, open),
   }));
   const hidden = new Set(notNow.map(({ test }) => test));
+  const waiting = new Set(notNow.flatMap(({ test, reason }) => (reason === 'nothing-to-follow' ? [test] : [])));
+  const followUpsOf = makeFollowUps(compiled, belief.facts, tariff, open, waiting);
   const tests = swept.tests
     .filter(({ test }) => !hidden.has(test.id))
-    .map((test) => adviseTest({ compiled, tariff, factsOf, work, swept, open, failed, now }, test))
+    .map((test) => adviseTest({ compiled, tariff, factsOf, work, swept, open, failed, now, followUpsOf }, test))
     .sort((a, b) => b.netValue.amount - a.netValue.amount || gainPerMoney(b) - gainPerMoney(a));
 
   const [bestTest] = tests;
@@ -100,10 +105,12 @@ interface Situation {
   readonly open: number;
   readonly failed: readonly number[];
   readonly now: RepairSequence;
+  /** The tests that a result would call for, by index of its test and outcome. */
+  readonly followUpsOf: (test: number, outcome: number) => readonly FollowUpFacts[];
 }
 
 function adviseTest(
-  { compiled, tariff, factsOf, work, swept, open, failed, now }: Situation,
+  { compiled, tariff, factsOf, work, swept, open, failed, now, followUpsOf }: Situation,
   { test, index, outcomes }: CompiledTest,
 ): TestAdvice {
   const { posterior } = swept;
@@ -116,13 +123,14 @@ function adviseTest(
   const openAfter = open | tariff.testAccess[index]!;
   const cost = tariff.test(index, open);
   let after = 0;
+  const called = new Map<number, number>();
   const forecasts = outcomes.map((outcome, o): OutcomeForecast => {
     const probability = predictive[o]!;
     const then = posteriorAfter(posterior, table, count, o, probability);
-    const expectedCost = Math.min(
-      planRepairs(work, then, openAfter, failed).expectedCost,
-      costOfSequence(work, then, open, now.repairs),
-    );
+    const { expectedCost: best, followUp } = costAfterLook(work, then, openAfter, failed, followUpsOf(index, o));
+    const asBefore = costOfSequence(work, then, open, now.repairs);
+    if (followUp >= 0 && best < asBefore) called.set(followUp, (called.get(followUp) ?? 0) + probability);
+    const expectedCost = Math.min(best, asBefore);
     after += probability * expectedCost;
     return { outcome, probability, expectedCost: moneyOf(tariff, expectedCost), ranking: topCauses(compiled, then) };
   });
@@ -132,6 +140,10 @@ function adviseTest(
     test: test.id,
     ...factsOf({ kind: 'test', test: test.id }, open),
     breakdown: priceOf(tariff, cost),
+    followUps: [...called].map(([at, chance]) => {
+      const { id } = compiled.model.tests[at]!;
+      return { test: id, ...factsOf({ kind: 'test', test: id }, openAfter), chance };
+    }),
     grossValue: moneyOf(tariff, gross),
     netValue: moneyOf(tariff, gross - cost.total),
     expectedCostWith: moneyOf(tariff, now.expectedCost - gross + cost.total),
@@ -165,7 +177,7 @@ function topCauses({ causes }: CompiledModel, posterior: Float64Array): { cause:
 }
 
 function describePlan(
-  { compiled, tariff, factsOf, swept, open, now }: Omit<Situation, 'work' | 'failed'>,
+  { compiled, tariff, factsOf, swept, open, now }: Omit<Situation, 'work' | 'failed' | 'followUpsOf'>,
   referralFee: number,
 ): RepairPlan {
   const { repairs, expectedCost } = now;

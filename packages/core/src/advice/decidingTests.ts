@@ -74,6 +74,8 @@ export function* decidingTestsInTurns(question: DecidingQuestion): Turns<Decidin
   const outside = problem.tests
     .map((_, test) => test)
     .filter((test) => start.closedTests[test] === 0 && !belongs('test', test))
+    // what follows another is done for its result, not for its own
+    .filter((test) => problem.tests[test]!.follows.length === 0)
     .map((test) => ({ test, perMoney: separation(problem, test, group) }))
     .sort((a, b) => b.perMoney - a.perMoney)
     .map(({ test }) => test);

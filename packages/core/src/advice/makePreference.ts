@@ -1,4 +1,5 @@
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
+import { costAfterLook, type FollowUpFacts } from '../repairs/costAfterLook.ts';
 import { costOfSequence, planRepairs, compileRepairs } from '../repairs/planRepairs.ts';
 
 /** Makes the margin between the best way to go on without a step and the best way that begins with it, one step ahead, for any belief:
@@ -11,7 +12,16 @@ export function makePreference(
   const { tests, repairs, start } = problem;
   const { open, tried, evidence } = start;
   const work = compileRepairs(problem.repairFacts);
-  const possible = tests.map((_, test) => test).filter((test) => start.closedTests[test] === 0);
+  const possible = tests
+    .map((_, test) => test)
+    .filter((test) => start.closedTests[test] === 0 && tests[test]!.follows.length === 0);
+  const followUpsOf = (test: number, outcome: number, opened: number): FollowUpFacts[] =>
+    tests.flatMap(({ follows, outcomes }, index) => {
+      if (!follows.some((look) => look.test === test && look.outcome === outcome)) return [];
+      const { money: cost } = problem.testCost(index, opened);
+      const table = problem.outcomeTable(problem.evidenceAfter(evidence, test, outcome), index);
+      return [{ index, cost, open: opened | problem.testAccess[index]!, outcomes: outcomes.length, table }];
+    });
   return (posterior) => {
     let within = Infinity;
     let without = posterior.reduce((sum, p, c) => sum + p * problem.repairFacts.referralCost[c]!, 0);
@@ -33,15 +43,9 @@ export function makePreference(
       for (let o = 0; o < outcomes; o += 1) {
         const joint = posterior.map((p, c) => p * table[c * outcomes + o]!);
         const chance = joint.reduce((a, b) => a + b, 0);
-        if (chance > 0)
-          cost +=
-            chance *
-            planRepairs(
-              work,
-              joint.map((p) => p / chance),
-              openAfter,
-              tried,
-            ).expectedCost;
+        if (!(chance > 0)) continue;
+        const then = joint.map((p) => p / chance);
+        cost += chance * costAfterLook(work, then, openAfter, tried, followUpsOf(test, o, openAfter)).expectedCost;
       }
       count(belongs('test', test), cost);
     }

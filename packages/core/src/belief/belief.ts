@@ -22,7 +22,9 @@ export type BeliefWarning =
   /** A test was entered more than once: a repeat counts only for what the first run did not tell. */
   | { readonly kind: 'repeated'; readonly test: string; readonly items: readonly string[] }
   /** A test that needs the fault was run while it was not present: its result says nothing. */
-  | { readonly kind: 'asleep'; readonly test: string; readonly items: readonly string[] };
+  | { readonly kind: 'asleep'; readonly test: string; readonly items: readonly string[] }
+  /** A follow-up is on record, and nothing that it could look closer at: its numbers take that for granted. */
+  | { readonly kind: 'look-missing'; readonly test: string; readonly items: readonly string[] };
 
 /** The ranking of causes, given the facts. Probabilities are keyed by id and sum to 1. */
 export interface CauseRanking {

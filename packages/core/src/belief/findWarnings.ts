@@ -1,13 +1,14 @@
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { BeliefWarning } from './belief.ts';
 import type { Facts } from '../evidence/facts.ts';
+import { isCalledFor, outcomesSeen } from '../evidence/outcomesSeen.ts';
 import { testAsked } from '../evidence/testAsked.ts';
 import type { Model } from '../model/model.ts';
 
 type PairWarning = Extract<BeliefWarning, { readonly a: string }>;
 
 /** What a reader should know about the evidence itself: what hangs together and counts twice, tests repeated, tests run while the fault
- * slept. */
+ * slept, follow-ups without the look before them. */
 export function findWarnings(compiled: CompiledModel, facts: Facts): readonly BeliefWarning[] {
   const asked = facts.observations.map((observation) => ({ observation, test: testAsked(compiled, observation) }));
   const idsOf = (name: string): readonly string[] => {
@@ -30,7 +31,12 @@ export function findWarnings(compiled: CompiledModel, facts: Facts): readonly Be
       ? [{ kind: 'asleep', test, items: [observation.id] }]
       : [];
   });
-  return [...dependent, ...repeated, ...asleep];
+  const seen = outcomesSeen(compiled, facts);
+  const early = [...new Set(asked.map(({ test }) => test))].flatMap((test): BeliefWarning[] => {
+    const of = compiled.tests.get(test)?.test;
+    return of === undefined || isCalledFor(of, seen) ? [] : [{ kind: 'look-missing', test, items: idsOf(test) }];
+  });
+  return [...dependent, ...repeated, ...asleep, ...early];
 }
 
 /** Pairs that belief takes for independent though they are not, each once. */

@@ -25,6 +25,8 @@ export interface MeasuredRun {
   /** Natural logs; length = number of distributions. */
   readonly logSupport: Float64Array;
   readonly faultActive: FaultActive;
+  /** Outcomes the number can be called. */
+  readonly named: readonly string[];
   /** What was noted beside the number and the number leaves open: which of the outcomes it can be called. */
   readonly noted?: { readonly outcome: Run; readonly band: Run };
 }
@@ -60,10 +62,11 @@ export function runOfReading(
         model,
         logSupport: logSupportOfReading(model, value),
         faultActive,
+        named: bandOf(model, value),
       };
       return outcome === undefined
         ? measured
-        : { ...measured, noted: { outcome: only([outcome]), band: only(bandOf(model, value)) } };
+        : { ...measured, noted: { outcome: only([outcome]), band: only(measured.named) } };
     }
   }
 }

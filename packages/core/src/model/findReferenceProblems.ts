@@ -105,6 +105,15 @@ export function findReferenceProblems(model: Model): Problem[] {
     if (test.persistsAs !== undefined && !outcomes.has(test.persistsAs)) {
       found.push(unknownId('outcome', test.persistsAs, outcomes, `${path}/persistsAs`));
     }
+    test.follows?.forEach((look, l) => {
+      const of = model.tests.find(({ id }) => id === look.test);
+      if (of === undefined) need('test', look.test, `${path}/follows/${l}/test`);
+      const seen = new Set(of?.outcomes.map((outcome) => outcome.id));
+      look.outcomes.forEach((outcome, o) => {
+        if (of !== undefined && !seen.has(outcome))
+          found.push(unknownId('outcome', outcome, seen, `${path}/follows/${l}/outcomes/${o}`));
+      });
+    });
     for (const cause of Object.keys(test.mayCause ?? {})) need('cause', cause, `${path}/mayCause/${cause}`);
     need('category', test.category, `${path}/category`);
     need('access', test.access, `${path}/access`);

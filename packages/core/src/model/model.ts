@@ -116,6 +116,8 @@ export interface Test {
   readonly mayCause?: Readonly<Record<string, Quantity>>;
   /** The outcome that says "the fault is still there". With two causes at once it is still there while either is. */
   readonly persistsAs?: string;
+  /** A follow-up: it looks closer at what one of these results pointed at, and is not proposed before one of them is on record. */
+  readonly follows?: readonly { readonly test: string; readonly outcomes: readonly string[] }[];
   /** Share of its error that would repeat if the same test were run again. */
   readonly repeatability: Quantity;
 }

@@ -113,6 +113,9 @@ const test = z.strictObject({
   faultMustBeActive: z.boolean(),
   mayCause: z.optional(idMap(quantity)),
   persistsAs: z.optional(id),
+  follows: z.optional(
+    z.array(z.strictObject({ test: id, outcomes: listOf(id).check(z.minLength(1)) })).check(z.minLength(1)),
+  ),
   repeatability: probability,
 });
 

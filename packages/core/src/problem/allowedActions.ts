@@ -1,7 +1,7 @@
 import { REFER, type Action } from './action.ts';
-import type { DecisionProblem, DecisionState, StepCost } from './decisionProblem.ts';
+import type { DecisionProblem, DecisionState, EvidenceSet, StepCost } from './decisionProblem.ts';
 
-/** What can be done in a state: tests that are neither done nor answered, repairs that are not tried and can cure something, both within
+/** What can be done in a state: tests that are neither done nor answered and whose look has shown something, repairs that are not tried and can cure something, both within
  * the limits; and always the referral, last.
  * @example allowedActions(problem, problem.start).map(({ kind }) => kind) // ['test', 'repair', 'repair', 'refer'] */
 export function allowedActions(problem: DecisionProblem, state: DecisionState): readonly Action[] {
@@ -12,7 +12,7 @@ export function allowedActions(problem: DecisionProblem, state: DecisionState): 
   const isLimited = money < Infinity || minutes < Infinity;
   const actions: Action[] = [];
   for (let test = 0; test < tests.length; test += 1) {
-    if (state.closedTests[test] === 1) continue;
+    if (state.closedTests[test] === 1 || !isOpenTo(problem, state.evidence, test)) continue;
     if (!isLimited || isAffordable(problem.testCost(test, state.open))) actions.push({ kind: 'test', test });
   }
   for (let repair = 0; repair < repairs.length; repair += 1) {
@@ -21,6 +21,15 @@ export function allowedActions(problem: DecisionProblem, state: DecisionState): 
   }
   actions.push(REFER);
   return actions;
+}
+
+/** Whether a test can be done after these results: it follows none, or one of them. */
+export function isOpenTo({ tests }: DecisionProblem, { results }: EvidenceSet, test: number): boolean {
+  const { follows } = tests[test]!;
+  return (
+    follows.length === 0 ||
+    results.some((result) => follows.some((look) => look.test === result.test && look.outcome === result.outcome))
+  );
 }
 
 /** Probability that a repair cures the fault. */

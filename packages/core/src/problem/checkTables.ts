@@ -32,6 +32,11 @@ function schemaOf(tables: ProblemTables): z.ZodMiniType {
   const byCause = <T extends z.ZodMiniType>(item: T): z.ZodMiniType => z.array(item).check(z.length(causes));
   const access = z.optional(optionSchemas.whole(0, accesses - 1));
   const answers = z.optional(z.array(optionSchemas.whole(0, tests - 1)));
+  const follows = z.optional(
+    z.array(
+      z.strictObject({ test: optionSchemas.whole(0, tests - 1), outcome: optionSchemas.whole(0, MOST_OUTCOMES - 1) }),
+    ),
+  );
   return z.strictObject({
     prior: z.array(share).check(z.minLength(1)),
     access: z.optional(
@@ -46,6 +51,7 @@ function schemaOf(tables: ProblemTables): z.ZodMiniType {
         access,
         outcomeGivenCause: byCause(z.array(share).check(z.minLength(1), z.maxLength(MOST_OUTCOMES))),
         answers,
+        follows,
       }),
     ),
     repairs: z.array(z.strictObject({ id, cost, access, cures: byCause(share), answers })),

@@ -5,13 +5,14 @@ import { evidenceOf } from '../evidence/evidenceOf.ts';
 import { likelihoodOfRuns } from '../evidence/likelihoodOfRuns.ts';
 import { sweptFactsOf } from '../belief/beliefOf.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
+import type { Test } from '../model/model.ts';
 import { modelIdentity } from '../model/modelIdentity.ts';
 import { accessBits } from '../cost/accessBits.ts';
 import { checkCircumstances } from '../cost/checkCircumstances.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import { checkOptions } from '../validation/checkOptions.ts';
 import { compileConfigurations } from './compileConfigurations.ts';
-import type { DecisionProblem, EvidenceSet, Limits } from './decisionProblem.ts';
+import type { DecisionProblem, EvidenceSet, Limits, TestAction } from './decisionProblem.ts';
 import { defaultPrices } from '../cost/defaultPrices.ts';
 import { limitsSchema } from './limitsSchema.ts';
 import { makeEvidenceAdder, noEvidence } from './evidenceAfter.ts';
@@ -25,6 +26,7 @@ import { makeStepFacts } from '../steps/makeStepFacts.ts';
  * so far (mechanisms make tests depend on each other); all repairs that have not failed; the referral.
  *
  * - A repair followed by a check either cures or not; its chance given the cause is the model's, whatever was seen before.
+ * - A follow-up can be done once one of the results it follows is known.
  * - The fault is taken to be present whenever a test needs it.
  * @throws EvidenceError circumstances or a belief that are none of this model @throws OptionError limits that are no limits
  * @example compileCaseProblem(compiled, belief).tests.some(({ id }) => id === 'coil-swap') // false, it is on record */
@@ -40,9 +42,23 @@ export function compileCaseProblem(
   const swept = sweptFactsOf(compiled, belief);
   const prices = circumstances.prices ?? defaultPrices(model);
   const tariff = makeTariff(compiled, prices, belief.facts.context);
-  const hidden = new Set(findTestsNotNow(compiled, belief, circumstances).map(({ test }) => test));
-  const tests = swept.tests.filter(({ test }) => !hidden.has(test.id));
+  const notNow = findTestsNotNow(compiled, belief, circumstances);
+  const hidden = new Set(notNow.filter(({ reason }) => reason !== 'nothing-to-follow').map(({ test }) => test));
+  const waiting = new Set(notNow.filter(({ reason }) => reason === 'nothing-to-follow').map(({ test }) => test));
+  // a follow-up whose looks cannot be done any more is none
+  const tests = swept.tests.filter(
+    ({ test }) =>
+      !hidden.has(test.id) && (!waiting.has(test.id) || test.follows!.some((look) => !hidden.has(look.test))),
+  );
   const testAt = new Map(tests.map(({ test }, at) => [test.id, at]));
+  const looksOf = ({ id, follows = [] }: Test): TestAction['follows'] =>
+    waiting.has(id)
+      ? follows.flatMap((look) => {
+          const at = testAt.get(look.test);
+          if (at === undefined) return [];
+          return look.outcomes.map((outcome) => ({ test: at, outcome: tests[at]!.outcomes.indexOf(outcome) }));
+        })
+      : [];
   const sameQuestion = (id: string): readonly number[] =>
     model.dependentPairs
       .filter(({ a, b, kind }) => kind === 'same-question' && (a === id || b === id))
@@ -79,7 +95,12 @@ export function compileCaseProblem(
     model: () => modelIdentity(model),
     currency: prices.currency,
     causes: compiled.causes,
-    tests: tests.map(({ test, outcomes }) => ({ id: test.id, outcomes, answers: sameQuestion(test.id) })),
+    tests: tests.map(({ test, outcomes }) => ({
+      id: test.id,
+      outcomes,
+      answers: sameQuestion(test.id),
+      follows: looksOf(test),
+    })),
     repairs: candidates.map((index) => {
       const { id, sameAs } = model.repairs[index]!;
       const asked =

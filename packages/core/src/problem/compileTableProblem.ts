@@ -47,10 +47,11 @@ export function compileTableProblem(tables: ProblemTables): DecisionProblem {
   return {
     currency,
     causes: prior.map((_, at) => `cause-${at + 1}`),
-    tests: tests.map(({ id, outcomeGivenCause, answers = [] }) => ({
+    tests: tests.map(({ id, outcomeGivenCause, answers = [], follows = [] }) => ({
       id,
       outcomes: (outcomeGivenCause[0] ?? []).map((_, o) => `outcome-${o + 1}`),
       answers,
+      follows,
     })),
     repairs: repairs.map(({ id, answers = [] }) => ({ id, answers })),
     referral: { id: 'refer', fee },

@@ -9,6 +9,8 @@ export interface TestAction {
   readonly outcomes: readonly string[];
   /** Tests, by index, whose question this one answers too: not proposed after it. */
   readonly answers: readonly number[];
+  /** Results, by index, of which one has to be known before it can be done; none: it can be done from the start. */
+  readonly follows: readonly { readonly test: number; readonly outcome: number }[];
 }
 
 /** A repair, followed by a check, as an action of a decision problem. */

@@ -13,6 +13,8 @@ export interface ProblemTables {
     /** P(outcome | cause) at [cause][outcome]; tests are independent given the cause. */
     readonly outcomeGivenCause: readonly (readonly number[])[];
     readonly answers?: readonly number[];
+    /** A follow-up: results, by test and outcome, of which one has to be known before. */
+    readonly follows?: readonly { readonly test: number; readonly outcome: number }[];
   }[];
   /** `cost` with its check, without access; `cures` is P(cured | cause) by cause. */
   readonly repairs: readonly {

@@ -3,9 +3,9 @@ import { optionSchemas } from '../validation/optionSchemas.ts';
 import { runToEnd } from '../turns/runToEnd.ts';
 import type { Turns } from '../turns/turns.ts';
 import { checkOptions } from '../validation/checkOptions.ts';
-import { allowedActions, chanceOfCure } from '../problem/allowedActions.ts';
+import { allowedActions, chanceOfCure, isOpenTo } from '../problem/allowedActions.ts';
 import type { Action } from '../problem/action.ts';
-import type { DecisionState } from '../problem/decisionProblem.ts';
+import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 import { makeFeasiblePlan, firstOf } from '../bounds/makeFeasiblePlan.ts';
 import { costOfKnowing, makePerfectInformation } from '../bounds/makePerfectInformation.ts';
 import { takeAction, type Transition } from '../problem/takeAction.ts';
@@ -43,6 +43,7 @@ export function makeExpectimax(look: ExpectimaxOptions): Solver {
   return makeSolver(id, function* (problem, { steps = Infinity, signal, onImprove }) {
     const plan = makeFeasiblePlan(problem);
     const known = new Map<string, Found>();
+    const followUps = problem.tests.flatMap(({ follows }, test) => (follows.length > 0 ? [test] : []));
     let walked = 0;
 
     const repairsOnly = (state: DecisionState): Found => {
@@ -50,8 +51,8 @@ export function makeExpectimax(look: ExpectimaxOptions): Solver {
       return { cost: sequence.expectedCost, action: firstOf(sequence) };
     };
     const look = function* (state: DecisionState, deep: number): Turns<Found> {
+      if (deep === 0) return restOf(state);
       let best = repairsOnly(state);
-      if (deep === 0) return best;
       const key = `${deep}:${state.key}`;
       const already = known.get(key);
       if (already !== undefined) return already;
@@ -67,10 +68,25 @@ export function makeExpectimax(look: ExpectimaxOptions): Solver {
       known.set(key, best);
       return best;
     };
+    // a result that calls for a follow-up is worth what the follow-up makes of it
+    const restOf = (state: DecisionState): Found => {
+      let best = repairsOnly(state);
+      for (const test of followUps) {
+        if (state.closedTests[test] === 1 || !isOpenTo(problem, state.evidence, test)) continue;
+        const cost = foldRepairs(takeAction(problem, state, { kind: 'test', test }));
+        if (cost < best.cost) best = { cost, action: { kind: 'test', test } };
+      }
+      return best;
+    };
+    const foldRepairs = ({ cost, branches }: Transition): number =>
+      branches.reduce(
+        (sum, { probability, state }) => (state === undefined ? sum : sum + probability * repairsOnly(state).cost),
+        cost.money,
+      );
     const foldNow = ({ cost, branches }: Transition): number => {
       let total = cost.money;
       for (const { probability, state } of branches) {
-        if (state !== undefined) total += probability * repairsOnly(state).cost;
+        if (state !== undefined) total += probability * restOf(state).cost;
       }
       return total;
     };
@@ -98,7 +114,7 @@ export function makeExpectimax(look: ExpectimaxOptions): Solver {
 }
 
 /** Every test, and every repair with more than a hair of a chance. */
-function chosen(problem: Parameters<typeof takeAction>[0], state: DecisionState): Transition[] {
+function chosen(problem: DecisionProblem, state: DecisionState): Transition[] {
   return allowedActions(problem, state)
     .filter(
       (action) =>

@@ -1,4 +1,5 @@
 import type { Belief } from '../belief/belief.ts';
+import { isCalledFor, outcomesSeen } from '../evidence/outcomesSeen.ts';
 import { testAsked } from '../evidence/testAsked.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { TestNotNow } from './testNotNow.ts';
@@ -6,15 +7,18 @@ import type { Circumstances } from '../cost/circumstances.ts';
 
 type Reason = Pick<TestNotNow, 'test' | 'reason' | 'missing'>;
 
-/** Tests that are not proposed, each with its reason: not on this car, on record, its question answered otherwise, equipment missing. */
+/** Tests that are not proposed, each with its reason: not on this car, on record, its question answered otherwise, equipment missing,
+ * nothing on record that it could look closer at. */
 export function findTestsNotNow(
   compiled: CompiledModel,
   { facts, predictive }: Belief,
   { equipment }: Circumstances,
 ): readonly Reason[] {
   const { model, testList } = compiled;
+  const seen = outcomesSeen(compiled, facts);
   const done = new Set(facts.observations.map((observation) => testAsked(compiled, observation)));
-  return testList.flatMap(({ test: { id, appliesWhen, equipment: needed } }): Reason[] => {
+  return testList.flatMap(({ test }): Reason[] => {
+    const { id, appliesWhen, equipment: needed } = test;
     if (!Object.hasOwn(predictive, id)) {
       const facts = (appliesWhen ?? []).flatMap((r) =>
         Object.entries(r).map(([feature, value]) => `${feature}:${value}`),
@@ -27,6 +31,9 @@ export function findTestsNotNow(
       .flatMap(({ a, b }) => (a === id && done.has(b) ? [b] : b === id && done.has(a) ? [a] : []));
     if (answered.length > 0) return [{ test: id, reason: 'same-question', missing: answered }];
     const missing = equipment === undefined ? [] : needed.filter((tool) => !equipment.includes(tool));
-    return missing.length > 0 ? [{ test: id, reason: 'equipment', missing }] : [];
+    if (missing.length > 0) return [{ test: id, reason: 'equipment', missing }];
+    return isCalledFor(test, seen)
+      ? []
+      : [{ test: id, reason: 'nothing-to-follow', missing: (test.follows ?? []).map((look) => look.test) }];
   });
 }

@@ -2,8 +2,9 @@ import type { ProposedTest } from './proposedTest.ts';
 
 /** A test that is not proposed now, and why. */
 export interface TestNotNow extends ProposedTest {
-  /** `same-question`: another test on record answered it, e.g. the part was replaced instead of swapped. */
-  readonly reason: 'equipment' | 'not-applicable' | 'already-done' | 'same-question';
-  /** Missing equipment, the intake facts it would need (`feature:value`), or the test that answered it. */
+  /** `same-question`: another test on record answered it, e.g. the part was replaced instead of swapped; `nothing-to-follow`: it looks closer at
+   * what another test has to show first. */
+  readonly reason: 'equipment' | 'not-applicable' | 'already-done' | 'same-question' | 'nothing-to-follow';
+  /** Missing equipment, the intake facts it would need (`feature:value`), the test that answered it, or the tests it follows. */
   readonly missing: readonly string[];
 }

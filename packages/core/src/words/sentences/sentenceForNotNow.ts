@@ -27,6 +27,11 @@ export function sentenceForNotNow(
         test,
         missing: missing.map((fact) => describeFact(model, fact, language)).join(', '),
       });
+    case 'nothing-to-follow':
+      return messages.nothingToFollow({
+        test,
+        looks: messages.or([...new Set(missing)].map((one) => messages.quoted(nameOf(model.tests, one, language)))),
+      });
     case 'already-done':
       return messages.alreadyDone({ test });
     case 'same-question':

@@ -22,6 +22,13 @@ export function sentenceForWarning(model: Model, facts: Facts, warning: BeliefWa
       return messages.pairSharedError(partsOfPair(model, facts, warning, language));
     case 'repeated':
       return messages.repeated({ test: nameOf(model.tests, warning.test, language), times: warning.items.length });
+    case 'look-missing': {
+      const looks = model.tests.find(({ id }) => id === warning.test)?.follows ?? [];
+      return messages.lookMissing({
+        test: nameOf(model.tests, warning.test, language),
+        looks: messages.or(looks.map(({ test }) => messages.quoted(nameOf(model.tests, test, language)))),
+      });
+    }
     case 'asleep':
       return messages.asleep({ test: nameOf(model.tests, warning.test, language) });
   }

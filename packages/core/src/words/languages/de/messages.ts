@@ -64,10 +64,12 @@ export const messages: Language['messages'] = {
   nothingToTest: () => 'Nicht weiter prüfen: Es ist keine Prüfung übrig, die hier in Frage kommt.',
 
   testSaves: (p) => `${p.price}, ${p.minutes}; spart ${p.saving} mehr, als es kostet`,
+  thenPerhaps: (p) => `und ${p.price} mehr, falls sich etwas zeigt (${p.chance}): ${p.test}`,
   testCosts: (p) => `${p.price}, ${p.minutes}; kostet ${p.loss} mehr, als es spart`,
 
   needsEquipment: (p) => `„${p.test}“ braucht, was nicht zur Hand ist: ${p.missing}.`,
   notApplicable: (p) => `„${p.test}“ kommt nur in Frage, wenn dies so beantwortet ist: ${p.missing}.`,
+  nothingToFollow: (p) => `„${p.test}“ sieht genauer hin, wo ${p.looks} etwas zeigte: Zuerst muss sich etwas zeigen.`,
   alreadyDone: (p) => `„${p.test}“ ist erledigt.`,
   sameQuestion: (p) => `„${p.test}“ fragt, was ${p.by} schon beantwortet hat.`,
 
@@ -80,6 +82,8 @@ export const messages: Language['messages'] = {
   repeated: (p) =>
     `„${p.test}“ wurde ${p.times}-mal gemacht: Eine Wiederholung zählt nur für das, was der erste Durchgang nicht sagte.`,
   asleep: (p) => `„${p.test}“ wurde gemacht, während der Fehler nicht da war: Es sagt nichts.`,
+  lookMissing: (p) =>
+    `„${p.test}“ ist eingetragen, aber nicht, was es genauer ansieht: Zuerst eintragen, was zu sehen war (${p.looks}).`,
 
   madeWithOtherVersion: (p) =>
     `Dieser Fall entstand mit ${p.made}; hier ist ${p.here}. Was damals wahrscheinlich war, muss es heute nicht mehr sein.`,
@@ -94,6 +98,7 @@ export const messages: Language['messages'] = {
   count: (engines) => (engines < 1 ? 'weniger als 1' : engines > 999 ? 'mehr als 999' : String(engines)),
   quoted: (label) => `„${label}“`,
   inTurn: (parts) => parts.join(', dann '),
+  or: (parts) => (parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} oder ${parts.at(-1)}`),
   and: (parts) => (parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} und ${parts.at(-1)}`),
 };
 

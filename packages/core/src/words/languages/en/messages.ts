@@ -123,6 +123,9 @@ export const messages = {
   /** One test in a list. */
   testSaves: (p: { price: string; minutes: string; saving: string }): string =>
     `${p.price}, ${p.minutes}; saves ${p.saving} more than it costs`,
+  /** Beside the price of a look: what its result may call for. */
+  thenPerhaps: (p: { price: string; chance: string; test: string }): string =>
+    `and ${p.price} more if something is seen (${p.chance}): ${p.test}`,
   testCosts: (p: { price: string; minutes: string; loss: string }): string =>
     `${p.price}, ${p.minutes}; costs ${p.loss} more than it saves`,
 
@@ -131,6 +134,8 @@ export const messages = {
     `“${p.test}” needs equipment that is not at hand: ${p.missing}.`,
   notApplicable: (p: { test: string; missing: string }): string =>
     `“${p.test}” applies only with this answer: ${p.missing}.`,
+  nothingToFollow: (p: { test: string; looks: string }): string =>
+    `“${p.test}” looks closer at something found by ${p.looks}: first something has to be found.`,
   alreadyDone: (p: { test: string }): string => `“${p.test}” has been done.`,
   sameQuestion: (p: { test: string; by: string }): string =>
     `“${p.test}” asks the same as ${p.by}, which has been answered.`,
@@ -147,6 +152,8 @@ export const messages = {
   repeated: (p: { test: string; times: number }): string =>
     `“${p.test}” was done ${p.times} times: a repeat counts only for what it adds to the first run.`,
   asleep: (p: { test: string }): string => `“${p.test}” was done while the fault was not present: it has no effect.`,
+  lookMissing: (p: { test: string; looks: string }): string =>
+    `“${p.test}” is on record without what it looks closer at: enter what was seen first (${p.looks}).`,
 
   /** The case was made with another version of the model, or with the model under another name. */
   madeWithOtherVersion: (p: { made: string; here: string }): string =>
@@ -171,6 +178,8 @@ export const messages = {
   sharesTogether: (shares: readonly string[]): string => shares.join(' to '),
   /** What is opened one after the other. */
   inTurn: (parts: readonly string[]): string => parts.join(', then '),
+  or: (parts: readonly string[]): string =>
+    parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} or ${parts.at(-1)}`,
   and: (parts: readonly string[]): string =>
     parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`,
 } as const;
