@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 import { launchOptions } from './.tools/browser.mjs';
 
 /** What is not there yet on a busy machine comes; only a test that hangs ends here. */
-const PATIENCE = { testTimeout: 300_000, hookTimeout: 120_000, expect: { poll: { timeout: 120_000 } } };
+const PATIENCE = { testTimeout: 900_000, hookTimeout: 120_000, expect: { poll: { timeout: 120_000 } } };
 const sourceConditions = { resolve: { conditions: ['source', 'node', 'import', 'default'] } };
 
 export default defineConfig({

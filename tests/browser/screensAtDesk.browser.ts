@@ -8,7 +8,13 @@ beforeAll(async () => {
 });
 afterAll(() => playground?.close());
 
-test('every screen at a desk: nothing for axe, nothing over the edge, too small or too fine', async () => {
-  // the colours are those of the phone, where both themes are looked at
-  expect(await walkScreens(playground, DESK, false)).toEqual([]);
-});
+test.each([
+  ['with what is worked out beside the page', true],
+  ['without', false],
+])(
+  'every screen at a desk, %s: nothing for axe, nothing over the edge, too small or too fine',
+  async (_, worksBeside) => {
+    // the colours are those of the phone, where both themes are looked at
+    expect(await walkScreens(playground, DESK, false, worksBeside)).toEqual([]);
+  },
+);

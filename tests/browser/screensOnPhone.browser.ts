@@ -8,6 +8,12 @@ beforeAll(async () => {
 });
 afterAll(() => playground?.close());
 
-test('every screen at 360 px: nothing for axe in light and dark, nothing over the edge, too small or too fine', async () => {
-  expect(await walkScreens(playground, PHONE, true)).toEqual([]);
-});
+test.each([
+  ['with what is worked out beside the page', true],
+  ['without', false],
+])(
+  'every screen at 360 px, %s: nothing for axe in light and dark, nothing over the edge, too small or too fine',
+  async (_, worksBeside) => {
+    expect(await walkScreens(playground, PHONE, true, worksBeside)).toEqual([]);
+  },
+);

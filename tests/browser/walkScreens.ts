@@ -169,35 +169,38 @@ function misfits(page: Page, part: string): Promise<string[]> {
   }, part);
 }
 
-/** Goes from screen to screen of an invented case after eight results: what axe finds, in the dark theme too where that is asked for, what hangs
+/** Goes from screen to screen of an invented case after eight results, those that show what is worked out beside the page or those that do not: what axe finds, in the dark theme too where that is asked for, what hangs
  * over the edge, is too small or too fine, what is called certain, and what the page complains of. Empty when all is well. */
-export async function walkScreens(playground: Playground, viewport: ViewportSize, dark: boolean): Promise<string[]> {
+export async function walkScreens(
+  playground: Playground,
+  viewport: ViewportSize,
+  dark: boolean,
+  worksBeside: boolean,
+): Promise<string[]> {
   const found: string[] = [];
-  for (const worksBeside of [true, false]) {
-    const { page, complaints } = await playground.open({ worksBeside, viewport, colorScheme: 'light' });
-    await replay(page, 7, 8);
-    for (const { name, reach, part, leave } of screens.filter((one) => (one.worksBeside ?? false) === worksBeside)) {
-      await reach(page);
-      await page.locator(part).waitFor();
-      const here = [...(await misfits(page, part))];
-      // nothing is certain: probabilities near the ends are written as what they are
-      here.push(...((await page.locator(part).innerText()).match(/(?<![\d.])(0|100)\s?%/g) ?? []));
-      here.push(...(await violations(page, part)));
-      if (dark) {
-        await page.emulateMedia({ colorScheme: 'dark' });
-        here.push(...(await violations(page, part, RULES_OF_COLOUR)).map((one) => `dark: ${one}`));
-        await page.emulateMedia({ colorScheme: 'light' });
-      }
-      found.push(...here.map((one) => `${name}: ${one}`));
-      if (leave === 'Escape') {
-        await page.keyboard.press('Escape');
-      } else {
-        await page.reload();
-        await page.getByRole('heading', { name: 'Most likely now' }).waitFor();
-        await opened(page);
-      }
+  const { page, complaints } = await playground.open({ worksBeside, viewport, colorScheme: 'light' });
+  await replay(page, 7, 8);
+  for (const { name, reach, part, leave } of screens.filter((one) => (one.worksBeside ?? false) === worksBeside)) {
+    await reach(page);
+    await page.locator(part).waitFor();
+    const here = [...(await misfits(page, part))];
+    // nothing is certain: probabilities near the ends are written as what they are
+    here.push(...((await page.locator(part).innerText()).match(/(?<![\d.])(0|100)\s?%/g) ?? []));
+    here.push(...(await violations(page, part)));
+    if (dark) {
+      await page.emulateMedia({ colorScheme: 'dark' });
+      here.push(...(await violations(page, part, RULES_OF_COLOUR)).map((one) => `dark: ${one}`));
+      await page.emulateMedia({ colorScheme: 'light' });
     }
-    found.push(...complaints);
+    found.push(...here.map((one) => `${name}: ${one}`));
+    if (leave === 'Escape') {
+      await page.keyboard.press('Escape');
+    } else {
+      await page.reload();
+      await page.getByRole('heading', { name: 'Most likely now' }).waitFor();
+      await opened(page);
+    }
   }
+  found.push(...complaints);
   return found;
 }

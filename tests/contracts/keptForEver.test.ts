@@ -94,7 +94,7 @@ test.each(plans)('%s names steps that are known today', (path) => {
 describe('names', () => {
   const ever = JSON.parse(text(`${folder}/namesEver.json`)) as PartName[];
 
-  test('every name of today is on record (else: npm run schema)', () => {
+  test('every name of today is on record (else: npm run names)', () => {
     const known = new Set(ever.map((name) => JSON.stringify(name)));
     expect(partNames(model).filter((name) => !known.has(JSON.stringify(name)))).toEqual([]);
   });

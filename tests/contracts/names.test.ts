@@ -1,7 +1,10 @@
 // One concept, one name: a name that is exported in two files of the packages or the page means the same in both, and nothing that is
 // exported has two names. Source: the rules of DEVELOPERS.md.
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import ts from 'typescript';
 import { describe, expect, test } from 'vitest';
+import { root } from '../fixtures/filesUnder.ts';
 import { sourceFiles, type SourceFile } from './sourceFiles.ts';
 
 /** Names that two files define on purpose, and why they mean the same in both. */
@@ -21,7 +24,9 @@ interface Definition {
 }
 
 /** A language defines the names that English defines: the file stands at the same place of another language's folder. */
-const withoutLanguage = (path: string): string => path.replace(/\/(en|de)(?=[/.])/, '/<language>');
+const codes = readdirSync(join(root, 'packages/core/src/words/languages')).filter((name) => !name.includes('.'));
+const inLanguage = new RegExp(`/(${codes.join('|')})(?=[/.])`);
+const withoutLanguage = (path: string): string => path.replace(inLanguage, '/<language>');
 
 function scriptOf({ path, text }: SourceFile): string {
   if (!path.endsWith('.svelte')) return text;

@@ -8,7 +8,6 @@ import {
   type Repair,
   type Source,
   type Test,
-  type LanguageCode,
   type TestResult,
   textIn,
   beliefOf,
@@ -50,11 +49,6 @@ export interface Knowledge {
   sourceText(id: string): string;
   /** What was seen or done, as two short phrases. */
   observed(observation: Observation): { readonly what: string; readonly outcome: string };
-}
-
-/** Of the page, as a language of the model's texts. */
-function language(): LanguageCode {
-  return t.code === 'de' ? 'de' : 'en';
 }
 
 /** Compiles the model the page is built with. The build has checked it; checking it again would cost a third of the start. */
@@ -100,8 +94,8 @@ export function loadKnowledge(misfire: unknown, demoCases: readonly unknown[]): 
     accessLabel: (id) => access.get(id)?.label ?? id,
     equipmentLabel: (id) => equipment.get(id)?.label ?? id,
     groupLabel: (id) => groups.get(id)?.label ?? id,
-    cautionText: (id) => textIn(cautions.get(id)?.text ?? id, language()),
-    drivenOn: (cause) => textIn(causes.get(cause)?.ifDrivenOn ?? '', language()),
+    cautionText: (id) => textIn(cautions.get(id)?.text ?? id, coreLanguage.code),
+    drivenOn: (cause) => textIn(causes.get(cause)?.ifDrivenOn ?? '', coreLanguage.code),
     sourceKind: (id) => sources.get(id)?.kind ?? 'judgement',
     sourceText: (id) => sources.get(id)?.text ?? id,
     observed(observation) {

@@ -1,6 +1,7 @@
 import type { LanguageCode } from '@faultodds/core';
+import type { Language } from '@faultodds/core/words';
 import { coreLanguage, setCoreLanguage } from '../words/coreLanguage.ts';
-import { setLabels, t } from '../words/t.ts';
+import { setLabels, t, type Labels } from '../words/t.ts';
 import { within } from '../device/within.ts';
 
 /** The languages of the page, each named in itself. */
@@ -14,7 +15,16 @@ export interface LanguageChoice {
 
 const key = 'faultodds-language';
 /** As both doors stand when the page opens. */
-const english = { t, coreLanguage };
+const english = { labels: t, core: coreLanguage };
+
+/** The words of each language. English is at hand from the start; another is loaded when it is wanted. */
+const wordsIn: Readonly<Record<LanguageCode, () => Promise<{ readonly labels: Labels; readonly core: Language }>>> = {
+  en: () => Promise.resolve(english),
+  de: async () => {
+    const [page, core] = await Promise.all([import('../words/de.ts'), import('@faultodds/core/words/de')]);
+    return { labels: page.germanLabels, core: core.german };
+  },
+};
 
 /** The page does not wait longer than this for the words of a language. Milliseconds. */
 const PATIENCE = 4_000;
@@ -48,16 +58,10 @@ export async function createLanguage(preferred: readonly string[], onchange: () 
   };
 }
 
-/** English is at hand from the start; another language is loaded when it is wanted. */
 async function takeUp(code: LanguageCode): Promise<void> {
-  if (code === 'en') {
-    setLabels(english.t);
-    setCoreLanguage(english.coreLanguage);
-  } else {
-    const [labels, core] = await Promise.all([import('../words/de.ts'), import('@faultodds/core/words/de')]);
-    setLabels(labels.germanLabels);
-    setCoreLanguage(core.german);
-  }
+  const { labels, core } = await wordsIn[code]();
+  setLabels(labels);
+  setCoreLanguage(core);
   document.documentElement.lang = code;
 }
 

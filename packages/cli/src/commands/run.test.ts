@@ -1,4 +1,4 @@
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
@@ -302,4 +302,13 @@ test('without a command, and with --help, what there is; --version', async () =>
     for (const command of ['replay', 'ask', 'check', 'list']) expect(out).toContain(command);
   }
   expect(await said('--version')).toMatchObject({ code: 0, out: '0.1.0\n' });
+});
+
+test('the README has a row for every command that --help lists, and for no other', async () => {
+  const [, commands = ''] = (await said('--help')).out.split(/^(?:Commands|Begin with):/m);
+  const listed = [...commands.matchAll(/^ {2}([a-z]+)/gm)].map(([, name]) => name).filter((name) => name !== 'help');
+  const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
+  const rows = [...readme.matchAll(/^\| `faultodds ([a-z]+)/gm)].map(([, name]) => name);
+  expect(listed).toContain('replay');
+  expect(rows.sort()).toEqual(listed.sort());
 });

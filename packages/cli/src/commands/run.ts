@@ -9,6 +9,7 @@ import { list, listed, type ListOptions } from './list.ts';
 import type { AskOptions } from './ask.ts';
 import { plan, type PlanOptions } from './plan.ts';
 import type { Prompter } from '../terminal/prompter.ts';
+import { languageCodes } from '../print/wordsOf.ts';
 import { replay, type ReplayOptions } from './replay.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
@@ -16,19 +17,8 @@ import type { Terminal } from '../terminal/terminal.ts';
  * @returns exit code: 0 done, 1 what was checked is not valid, 2 what was given is unknown or cannot be read */
 export async function run(argv: readonly string[], terminal: Terminal, prompter?: Prompter): Promise<number> {
   let exitCode = 0;
-  const program = describeProgram(terminal, {
-    replay: (name, options) => replay(terminal, name, options),
-    check: async (path, options) => {
-      exitCode = await check(terminal, path, options);
-    },
-    list: (what, options) => list(terminal, what, options),
-    plan: (name, options) => plan(terminal, name, options),
-    codes: (pieces, options) => codes(terminal, pieces, options),
-    ask: async (name, options) => {
-      // loaded late: the other commands start without the prompts
-      const { ask } = await import('./ask.ts');
-      await ask(terminal, prompter, name, options);
-    },
+  const program = describeProgram(terminal, prompter, (code) => {
+    exitCode = code;
   });
   try {
     if (argv.length === 0) program.outputHelp();
@@ -56,16 +46,8 @@ function oneLine(text: string): string {
   return text.trim().replaceAll(/\s*\n\s*/g, ' ');
 }
 
-interface Actions {
-  readonly replay: (name: string, options: ReplayOptions) => Promise<void>;
-  readonly ask: (name: string | undefined, options: AskOptions) => Promise<void>;
-  readonly check: (path: string, options: CheckOptions) => Promise<void>;
-  readonly list: (what: string, options: ListOptions) => Promise<void>;
-  readonly plan: (name: string, options: PlanOptions) => Promise<void>;
-  readonly codes: (pieces: readonly string[], options: CodesOptions) => Promise<void>;
-}
-
-function describeProgram(terminal: Terminal, actions: Actions): Command {
+/** Every command, with its options and what it does. @param exit takes the exit code of a command that has one of its own. */
+function describeProgram(terminal: Terminal, prompter: Prompter | undefined, exit: (code: number) => void): Command {
   const program = new Command('faultodds')
     .description('Most likely causes of a persistent misfire, what to do next, and what it costs.')
     .version(version(), '-V, --version', 'print the version')
@@ -98,7 +80,7 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
     .addOption(wholeNumber('--doubt [draws]', 'how sure this is: over so many plausible models, default 200', 10_000))
     .option('--two', 'consider two causes at once as well')
     .option('--json', 'print data instead of text')
-    .action(actions.replay);
+    .action((name: string, options: ReplayOptions) => replay(terminal, name, options));
   shared(
     program
       .command('ask [case]')
@@ -108,7 +90,11 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
       '--keep <file>',
       'a new file in which every answer is saved at once; a case from a file is saved there anyway',
     )
-    .action(actions.ask);
+    .action(async (name: string | undefined, options: AskOptions) => {
+      // loaded late: the other commands start without the prompts
+      const { ask } = await import('./ask.ts');
+      await ask(terminal, prompter, name, options);
+    });
   priced(
     program
       .command('plan <case>')
@@ -127,7 +113,7 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
     .addOption(new Option('--mermaid', 'print the plan as a Mermaid flowchart').conflicts('json'))
     .option('--svg <file>', 'draw the plan to a file')
     .option('--json', 'print data instead of text')
-    .action(actions.plan);
+    .action((name: string, options: PlanOptions) => plan(terminal, name, options));
   program
     .command('check <path>')
     .description('list every problem of a model (a file, or a folder of parts) or of a saved case')
@@ -137,14 +123,14 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
       'also which causes the model can tell apart at a reasonable price, and what its numbers are based on',
     )
     .addOption(inLanguage('of the problems'))
-    .action(actions.check);
+    .action(async (path: string, options: CheckOptions) => exit(await check(terminal, path, options)));
   program
     .command('list')
     .description('print names to write cases with')
     .argument('<what>', listed.join(', '))
     .option('--json', 'print data instead of text')
     .option('--model <path>', 'a model of your own: a file, or a folder of parts')
-    .action(actions.list);
+    .action((what: string, options: ListOptions) => list(terminal, what, options));
   program
     .command('codes')
     .description('what a list of trouble codes says about one cylinder')
@@ -155,7 +141,7 @@ function describeProgram(terminal: Terminal, actions: Actions): Command {
     .option('--complete', 'the list is complete, so that missing codes count as well')
     .option('--json', 'print data instead of text')
     .option('--model <path>', 'a model of your own: a file, or a folder of parts')
-    .action(actions.codes);
+    .action((pieces: readonly string[], options: CodesOptions) => codes(terminal, pieces, options));
   return program.addHelpText('after', examples);
 }
 
@@ -185,7 +171,7 @@ function currency(flags: string, description: string): Option {
 }
 
 function inLanguage(of: string): Option {
-  return new Option('--language <code>', `language ${of}, default en`).choices(['en', 'de']);
+  return new Option('--language <code>', `language ${of}, default en`).choices(languageCodes);
 }
 
 function amount(flags: string, description: string): Option {

@@ -1,12 +1,14 @@
 import * as z from 'zod/mini';
 import { idSchema as id } from './idSchema.ts';
 import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
+import type { LanguageCode } from './localText.ts';
 import { dependences, drivings, hazards } from './model.ts';
 import { readingModelSchema } from './readingModelSchema.ts';
 import { renamingSchema } from './renamingSchema.ts';
 
 const text = z.string().check(z.minLength(1));
-const localText = z.union([text, z.strictObject({ en: text, de: z.optional(text) })]);
+const textByLanguage = { en: text, de: z.optional(text) } satisfies Record<LanguageCode, z.ZodMiniType>;
+const localText = z.union([text, z.strictObject(textByLanguage)]);
 const nonNegative = z.number().check(z.nonnegative(), z.maximum(LARGEST_NUMBER));
 const share = z.number().check(z.nonnegative(), z.maximum(1));
 const ess = nonNegative;
