@@ -63,6 +63,11 @@ function findCycleProblems(model: Model): Problem[] {
     const path = `/access/${model.access.findIndex((a) => a.id === accessCycle[0])}/requires`;
     found.push(problemFor('access-cycle', path, { circle: accessCycle }));
   }
+  const followCycle = findCycle(new Map(model.tests.map((t) => [t.id, (t.follows ?? []).map((look) => look.test)])));
+  if (followCycle !== undefined) {
+    const path = `/tests/${model.tests.findIndex((t) => t.id === followCycle[0])}/follows`;
+    found.push(problemFor('follows-cycle', path, { circle: followCycle }));
+  }
   const mechanismCycle = findCycle(new Map(model.mechanisms.map((m) => [m.id, m.parents ?? []])));
   if (mechanismCycle !== undefined) {
     const path = `/mechanisms/${model.mechanisms.findIndex((m) => m.id === mechanismCycle[0])}/parents`;

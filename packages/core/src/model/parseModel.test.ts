@@ -144,6 +144,27 @@ describe('one mistake, one problem, in its place', () => {
       'multiplier-zero',
       '/context/0/values/1/multipliers/hose-leak/best',
     ],
+    [
+      'a follow-up of a test nobody knows',
+      (m) => (m.tests[0]!.follows = [{ test: 'wheel-lok', outcomes: ['turns'] }]),
+      'test-unknown',
+      '/tests/0/follows/0/test',
+    ],
+    [
+      'a follow-up of an outcome nobody knows',
+      (m) => (m.tests[0]!.follows = [{ test: m.tests[1]!.id, outcomes: ['turnz'] }]),
+      'outcome-unknown',
+      '/tests/0/follows/0/outcomes/0',
+    ],
+    [
+      'follow-ups that wait for each other',
+      (m) => {
+        m.tests[0]!.follows = [{ test: m.tests[1]!.id, outcomes: [m.tests[1]!.outcomes[0]!.id] }];
+        m.tests[1]!.follows = [{ test: m.tests[0]!.id, outcomes: [m.tests[0]!.outcomes[0]!.id] }];
+      },
+      'follows-cycle',
+      '/tests/0/follows',
+    ],
     ['access in a circle', (m) => (m.access[1]!.requires = ['wheel-out']), 'access-cycle', '/access/1/requires'],
     ['two referrals', (m) => (m.repairs[0]!.referral = true), 'referral-missing', '/repairs'],
     ['a cause no repair cures', (m) => m.repairs.splice(2, 1), 'cause-not-cured', '/causes/2'],

@@ -84,6 +84,10 @@ export const modelProblems: typeof english = {
     `ein Zugang setzt sich selbst voraus: ${p.circle.join(' -> ')}`,
     'eine dieser Voraussetzungen entfernen',
   ],
+  'follows-cycle': (p) => [
+    `eine Prüfung wartet auf sich selbst: ${p.circle.join(' -> ')}`,
+    'den ersten Blick nennen, der auf nichts wartet',
+  ],
   'renamed-circle': (p) => [
     `Umbenennungen führen im Kreis: ${p.circle.join(' -> ')}`,
     'die letzte nennt den heutigen Namen: die entfernen, die zurückführt',

@@ -58,6 +58,7 @@ const samples: { readonly [Key in ProblemKey]: ProblemParts<Key> } = {
   'pair-twice': { a: '<a>', b: '<b>' },
   'pair-no-test': { name: '<name>' },
   'mechanism-cycle': { circle: ['<one>', '<two>', '<one>'] },
+  'follows-cycle': { circle: ['<one>', '<two>', '<one>'] },
   'access-cycle': { circle: ['<one>', '<two>', '<one>'] },
   'renamed-circle': { circle: ['<one>', '<two>', '<one>'] },
   'renamed-twice': { name: '<name>' },

@@ -98,6 +98,10 @@ export const modelProblems = {
     `access needs itself: ${p.circle.join(' -> ')}`,
     'remove one of these prerequisites',
   ],
+  'follows-cycle': (p: { circle: readonly string[] }): Worded => [
+    `test waits for itself: ${p.circle.join(' -> ')}`,
+    'let the first look follow nothing',
+  ],
   'renamed-circle': (p: { circle: readonly string[] }): Worded => [
     `renamings lead in a circle: ${p.circle.join(' -> ')}`,
     'the last of them must be a name of today: remove the one that leads back',
