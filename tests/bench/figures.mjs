@@ -73,9 +73,44 @@ function times(file) {
   );
 }
 
+function bounds() {
+  /** @type {{ search: { results: number, lowerBound: number, plan: number }[] }} */
+  const { search } = stored('decision');
+  const share = (/** @type {number} */ results) => {
+    const shares = search
+      .filter((row) => row.results === results)
+      .map(({ lowerBound, plan }) => lowerBound / plan)
+      .sort((a, b) => a - b);
+    const [low, mid, high] = [0, shares.length >> 1, shares.length - 1].map((at) => (shares[at] ?? NaN).toFixed(2));
+    return `${mid} (${low} to ${high})`;
+  };
+  return [`the bound is ${share(0)} of the plan at intake and ${share(3)} after three results`];
+}
+
+function page() {
+  /** @typedef {{ longest: number, slowest: number }} Seen */
+  /** @type {{ sizes: Record<string, { usable: number[], recording: Seen, moving: Seen }> }} */
+  const { sizes } = stored('playground');
+  const [phone, desk] = [sizes['phone'], sizes['desk']];
+  if (phone === undefined || desk === undefined) throw new TypeError('the page was not measured at both sizes');
+  const usable = (/** @type {number[]} */ times) => ((times[times.length >> 1] ?? NaN) / 1000).toFixed(2);
+  const most = (/** @type {'recording' | 'moving'} */ doing) => {
+    const longest = Math.max(phone[doing].longest, desk[doing].longest);
+    const slowest = Math.max(phone[doing].slowest, desk[doing].slowest);
+    return `longest task ${longest === 0 ? 'below 50' : longest.toFixed(0)} ms, slowest answer ${slowest.toFixed(0)} ms`;
+  };
+  return [
+    `a ranking with a control that works after ${usable(phone.usable)} s on a phone's screen and ${usable(desk.usable)} s at a desk`,
+    `Recording results: ${most('recording')}`,
+    `Typing, dragging and scrolling: ${most('moving')}`,
+  ];
+}
+
 /** What documents have to say of what was measured, by document: made from the stored results of the benches, word for word. */
 export const figures = {
   'README.md': simulation(),
   'CHANGELOG.md': search(),
+  'packages/core/decisions/0001-bounds-of-the-search.md': bounds(),
+  'playground/README.md': page(),
   'packages/inference/decisions/0002-measured.md': [...kernel(), ...times('oneStep'), ...times('explanation')],
 };

@@ -1,6 +1,7 @@
 // How soon the built page can be used, and whether it keeps up with fingers: node tests/bench/playground.bench.mjs, after `npm run build`.
-// Each run starts a browser of its own with an empty profile. Prints figures; asserts nothing about the clock.
-import { loadavg } from 'node:os';
+// Each run starts a browser of its own with an empty profile. Prints figures and stores them; asserts nothing about the clock.
+import { writeFileSync } from 'node:fs';
+import { cpus, loadavg } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 import { preview } from 'vite';
@@ -35,7 +36,7 @@ const seenIn = (page) => page.evaluate(() => ({ ...Reflect.get(globalThis, 'seen
 /** @param {import('playwright-core').Page} page */
 const forget = (page) =>
   page.evaluate(() => void Object.assign(Reflect.get(globalThis, 'seen'), { longest: 0, slowest: 0 }));
-/** @param {import('playwright-core').Page} page @param {string} doing */
+/** @param {import('playwright-core').Page} page @param {string} doing @returns {Promise<{ longest: number, slowest: number }>} */
 async function told(page, doing) {
   await page.waitForTimeout(300);
   const { longest, slowest } = await seenIn(page);
@@ -44,6 +45,7 @@ async function told(page, doing) {
     `  ${doing}: ${task}, slowest answer to a key or finger ${slowest === 0 ? 'below 16' : slowest.toFixed(0)} ms`,
   );
   await forget(page);
+  return { longest, slowest };
 }
 
 /** @param {{ width: number, height: number }} viewport */
@@ -56,6 +58,9 @@ async function fresh(viewport) {
   return { browser, page };
 }
 
+/** @typedef {{ longest: number, slowest: number }} Seen */
+/** @type {Record<string, { usable: number[], recording: Seen, moving: Seen }>} */
+const sizes = {};
 try {
   console.log(`load of the machine before: ${loadavg()[0]?.toFixed(1)}`);
   for (const [size, viewport] of Object.entries(SIZES)) {
@@ -77,12 +82,12 @@ try {
     await list.getByRole('listitem').nth(6).getByRole('button').click();
     await forget(page);
     for (let step = 0; step < 6; step += 1) await page.getByRole('button', { name: 'Next result' }).click();
-    await told(page, 'six results recorded');
+    const recording = await told(page, 'six results recorded');
     await page
       .getByLabel('Name of this case')
       .pressSequentially(' typed while the page works out how sure it is', { delay: 30 });
     await page.keyboard.press('Tab');
-    await told(page, 'typing, a worker busy');
+    const moving = [await told(page, 'typing, a worker busy')];
     await page.getByRole('button', { name: 'Check the numbers' }).click();
     const slider = page.getByRole('dialog').getByRole('slider').first();
     await slider.waitFor();
@@ -94,7 +99,7 @@ try {
     await page.mouse.down();
     for (let at = 0; at <= 60; at += 1) await page.mouse.move(box.x + 12 + ((box.width - 24) * at) / 60, y);
     await page.mouse.up();
-    await told(page, 'dragging a slider');
+    moving.push(await told(page, 'dragging a slider'));
     await page.keyboard.press('Escape');
     await page.getByRole('button', { name: 'Look further ahead' }).click();
     await page.getByRole('button', { name: 'Compute the whole plan' }).click();
@@ -103,10 +108,23 @@ try {
       await page.mouse.wheel(0, 200);
       await page.waitForTimeout(100);
     }
-    await told(page, 'scrolling while a plan is looked for');
+    moving.push(await told(page, 'scrolling while a plan is looked for'));
+    sizes[size] = {
+      usable: times,
+      recording,
+      moving: {
+        longest: Math.max(...moving.map(({ longest }) => longest)),
+        slowest: Math.max(...moving.map(({ slowest }) => slowest)),
+      },
+    };
     await browser.close();
   }
   console.log(`load of the machine after: ${loadavg()[0]?.toFixed(1)}`);
+  const machine = { cpu: cpus()[0]?.model, cores: cpus().length, node: process.version };
+  writeFileSync(
+    new URL('results/playground.json', import.meta.url),
+    `${JSON.stringify({ machine, sizes }, undefined, 2)}\n`,
+  );
 } finally {
   await server.close();
 }

@@ -62,7 +62,7 @@ export function advise(compiled: CompiledModel, belief: Belief, circumstances: C
   }));
   const hidden = new Set(notNow.map(({ test }) => test));
   const waiting = new Set(notNow.flatMap(({ test, reason }) => (reason === 'nothing-to-follow' ? [test] : [])));
-  const followUpsOf = makeFollowUps(compiled, belief.facts, tariff, open, waiting);
+  const followUpsOf = makeFollowUps(compiled, swept, tariff, open, waiting);
   const tests = swept.tests
     .filter(({ test }) => !hidden.has(test.id))
     .map((test) => adviseTest({ compiled, tariff, factsOf, work, swept, open, failed, now, followUpsOf }, test))

@@ -2,7 +2,7 @@ import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { sweepModel } from '../compiled/sweepModel.ts';
 import type { Tariff } from '../cost/tariff.ts';
 import { evidenceOf } from '../evidence/evidenceOf.ts';
-import type { Facts } from '../evidence/facts.ts';
+import type { SweptFacts } from '../belief/sweepFacts.ts';
 import { likelihoodOfRuns } from '../evidence/likelihoodOfRuns.ts';
 import type { FollowUpFacts } from '../repairs/costAfterLook.ts';
 
@@ -10,7 +10,7 @@ import type { FollowUpFacts } from '../repairs/costAfterLook.ts';
  * @param waiting follow-ups that would be proposed, were something there to follow */
 export function makeFollowUps(
   compiled: CompiledModel,
-  facts: Facts,
+  { facts, outcomeGivenCause }: SweptFacts,
   tariff: Tariff,
   open: number,
   waiting: ReadonlySet<string>,
@@ -25,19 +25,22 @@ export function makeFollowUps(
       test.follows!.some(({ test: id, outcomes }) => id === look.test.id && outcomes.includes(look.outcomes[o]!)),
     );
     if (called.length === 0) return [];
-    const support = Float64Array.from(look.outcomes, (_, k) => Number(k === o));
-    const result = likelihoodOfRuns(compiled, look, [{ support, faultActive: 'yes' }]);
-    const { targets } = sweepModel(compiled, {
-      likelihoods: result === undefined ? onRecord : [...onRecord, result],
-      targets: called.map(({ table }) => table),
-    });
+    let swept: ReadonlyMap<string, Float64Array> | undefined;
+    const tables = (): ReadonlyMap<string, Float64Array> => {
+      const support = Float64Array.from(look.outcomes, (_, k) => Number(k === o));
+      const result = likelihoodOfRuns(compiled, look, [{ support, faultActive: 'yes' }]);
+      const likelihoods = result === undefined ? onRecord : [...onRecord, result];
+      return sweepModel(compiled, { likelihoods, targets: called.map(({ table }) => table) }).targets;
+    };
     const openAfter = open | tariff.testAccess[at]!;
-    return called.map(({ test, index, outcomes }) => ({
+    return called.map(({ test, index, outcomes, matches }) => ({
       index,
       cost: tariff.test(index, openAfter).total,
       open: openAfter | tariff.testAccess[index]!,
       outcomes: outcomes.length,
-      table: targets.get(test.id)!,
+      // what depends on the cause alone is the same whatever else was seen
+      table: () =>
+        (matches.parents.every((one) => one === 'cause') ? outcomeGivenCause : (swept ??= tables())).get(test.id)!,
     }));
   };
 }

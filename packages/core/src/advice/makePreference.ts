@@ -19,8 +19,15 @@ export function makePreference(
     tests.flatMap(({ follows, outcomes }, index) => {
       if (!follows.some((look) => look.test === test && look.outcome === outcome)) return [];
       const { money: cost } = problem.testCost(index, opened);
-      const table = problem.outcomeTable(problem.evidenceAfter(evidence, test, outcome), index);
-      return [{ index, cost, open: opened | problem.testAccess[index]!, outcomes: outcomes.length, table }];
+      return [
+        {
+          index,
+          cost,
+          open: opened | problem.testAccess[index]!,
+          outcomes: outcomes.length,
+          table: () => problem.outcomeTable(problem.evidenceAfter(evidence, test, outcome), index),
+        },
+      ];
     });
   return (posterior) => {
     let within = Infinity;

@@ -1,4 +1,4 @@
-import { planRepairs, type RepairWork } from './planRepairs.ts';
+import { costIfKnown, planRepairs, type RepairWork } from './planRepairs.ts';
 
 /** A test that a result calls for, ready to be valued. */
 export interface FollowUpFacts {
@@ -8,8 +8,8 @@ export interface FollowUpFacts {
   /** Access open after it, as bits. */
   readonly open: number;
   readonly outcomes: number;
-  /** P(outcome | cause, everything known with the result) at [cause * outcomes + outcome]. */
-  readonly table: Float64Array;
+  /** P(outcome | cause, everything known with the result) at [cause * outcomes + outcome]; asked for only where the follow-up can pay. */
+  readonly table: () => Float64Array;
 }
 
 /** Expected cost to a confirmed repair after the result of a look: by repairs alone, or, where that is cheaper, with one of the follow-ups
@@ -22,7 +22,9 @@ export function costAfterLook(
   followUps: readonly FollowUpFacts[],
 ): { readonly expectedCost: number; readonly followUp: number } {
   let best = { expectedCost: planRepairs(work, posterior, open, failed).expectedCost, followUp: -1 };
-  for (const { index, cost, open: openAfter, outcomes, table } of followUps) {
+  for (const { index, cost, open: openAfter, outcomes, table: makeTable } of followUps) {
+    if (cost + costIfKnown(work, posterior, openAfter) >= best.expectedCost) continue;
+    const table = makeTable();
     let expectedCost = cost;
     for (let o = 0; o < outcomes; o += 1) {
       const then = posterior.map((p, c) => p * table[c * outcomes + o]!);
