@@ -8,7 +8,7 @@ import { nameOf } from './nameOf.ts';
  * ```ts
  * const price = { amount: 30, currency: 'EUR' };
  * const said = sentenceForFollowUp(model, { test: 'lift-remeasured', price, chance: 0.12 }, english);
- * said // 'and €30 more if something is seen (12%): Cover off: lift measured anew, against both neighbours'
+ * said // 'If something is seen (12%): €30 more, for “Cover off: lift measured anew, against both neighbours”'
  * ``` */
 export function sentenceForFollowUp(
   model: Model,

@@ -64,7 +64,7 @@ export const messages: Language['messages'] = {
   nothingToTest: () => 'Nicht weiter prüfen: Es ist keine Prüfung übrig, die hier in Frage kommt.',
 
   testSaves: (p) => `${p.price}, ${p.minutes}; spart ${p.saving} mehr, als es kostet`,
-  thenPerhaps: (p) => `und ${p.price} mehr, falls sich etwas zeigt (${p.chance}): ${p.test}`,
+  thenPerhaps: (p) => `Falls sich etwas zeigt (${p.chance}): ${p.price} mehr für „${p.test}“`,
   testCosts: (p) => `${p.price}, ${p.minutes}; kostet ${p.loss} mehr, als es spart`,
 
   needsEquipment: (p) => `„${p.test}“ braucht, was nicht zur Hand ist: ${p.missing}.`,

@@ -125,7 +125,7 @@ export const messages = {
     `${p.price}, ${p.minutes}; saves ${p.saving} more than it costs`,
   /** Beside the price of a look: what its result may call for. */
   thenPerhaps: (p: { price: string; chance: string; test: string }): string =>
-    `and ${p.price} more if something is seen (${p.chance}): ${p.test}`,
+    `If something is seen (${p.chance}): ${p.price} more, for “${p.test}”`,
   testCosts: (p: { price: string; minutes: string; loss: string }): string =>
     `${p.price}, ${p.minutes}; costs ${p.loss} more than it saves`,
 
