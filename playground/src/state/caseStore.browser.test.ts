@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { createCaseStore } from './caseStore.svelte.ts';
 import { loadKnowledge } from '../knowledge/knowledge.ts';
 
-test('one more result asks the kernel once on the page itself, after two results and after two hundred', () => {
+test('one more result asks the kernel no more on the page itself after two hundred results than after two', () => {
   const shipped = loadKnowledge(misfire, []);
   const { sweep } = shipped.compiled as unknown as { readonly sweep: object };
   let sweeps = 0;
@@ -32,5 +32,8 @@ test('one more result asks the kernel once on the page itself, after two results
     expect(store.now.history?.moments).toHaveLength(results + 2);
     return sweeps;
   };
-  expect([asked(2), asked(200)]).toEqual([1, 1]);
+  // the belief once; the advice once for a result that would call for a follow-up, at most: after two hundred results none waits
+  const looks = shipped.model.tests.flatMap(({ follows = [] }) => follows.flatMap(({ outcomes }) => outcomes));
+  expect(asked(2)).toBeLessThanOrEqual(1 + looks.length);
+  expect(asked(200)).toBe(1);
 });
