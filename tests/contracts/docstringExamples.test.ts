@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { exampleWorld } from '../fixtures/exampleWorld.ts';
 import { root } from '../fixtures/filesUnder.ts';
 import { publicEntries, sourcesOfEntries } from './publicEntries.ts';
+import { checker, exportsOf } from './publicProgram.ts';
 import { sourceFiles } from './sourceFiles.ts';
 
 // An example is one line, `@example call // result`, or a fenced block of statements in which lines end with `// result`. What stands
@@ -59,20 +60,9 @@ describe('examples in docstrings', async () => {
 });
 
 test('every public function has an example', () => {
-  const program = ts.createProgram(sourcesOfEntries, {
-    target: ts.ScriptTarget.ES2022,
-    module: ts.ModuleKind.ESNext,
-    moduleResolution: ts.ModuleResolutionKind.Bundler,
-    customConditions: ['source'],
-    allowImportingTsExtensions: true,
-    noEmit: true,
-    skipLibCheck: true,
-  });
-  const checker = program.getTypeChecker();
   const without = sourcesOfEntries.flatMap((entry) =>
-    checker
-      .getExportsOfModule(checker.getSymbolAtLocation(program.getSourceFile(entry)!)!)
-      .map((symbol) => ((symbol.flags & ts.SymbolFlags.Alias) === 0 ? symbol : checker.getAliasedSymbol(symbol)))
+    exportsOf(entry)
+      .map(({ target }) => target)
       .filter((symbol) => symbol.valueDeclaration !== undefined && (symbol.flags & ts.SymbolFlags.Class) === 0)
       .filter((symbol) => checker.getTypeOfSymbol(symbol).getCallSignatures().length > 0)
       .filter((symbol) => !symbol.getJsDocTags(checker).some(({ name }) => name === 'example'))

@@ -3,20 +3,7 @@
 import ts from 'typescript';
 import { expect, test } from 'vitest';
 import { sourcesOfEntries } from './publicEntries.ts';
-
-const entries = sourcesOfEntries.filter((path) => path.includes('packages/core'));
-const program = ts.createProgram(entries, {
-  target: ts.ScriptTarget.ES2022,
-  module: ts.ModuleKind.ESNext,
-  moduleResolution: ts.ModuleResolutionKind.Bundler,
-  customConditions: ['source'],
-  allowImportingTsExtensions: true,
-  strict: true,
-  exactOptionalPropertyTypes: true,
-  noEmit: true,
-  skipLibCheck: true,
-});
-const checker = program.getTypeChecker();
+import { checker, exportsOf } from './publicProgram.ts';
 
 const FACTS = ['price', 'minutes', 'accessToOpen', 'accessToClose', 'cautions'];
 const NAMES = ['test', 'repair', 'access', 'tests', 'repairs', 'bestTest', 'bestRepair'];
@@ -67,12 +54,7 @@ interface Walked {
   readonly excused: Readonly<Record<string, string>>;
 }
 
-const exported = entries
-  .flatMap((entry) => checker.getExportsOfModule(checker.getSymbolAtLocation(program.getSourceFile(entry)!)!))
-  .map((symbol) => ({
-    name: symbol.name,
-    target: (symbol.flags & ts.SymbolFlags.Alias) === 0 ? symbol : checker.getAliasedSymbol(symbol),
-  }));
+const exported = sourcesOfEntries.filter((path) => path.includes('packages/core')).flatMap(exportsOf);
 
 const isOurs = (type: ts.Type): boolean =>
   (type.aliasSymbol ?? type.symbol)?.declarations?.some((at) =>
