@@ -169,8 +169,9 @@ function misfits(page: Page, part: string): Promise<string[]> {
   }, part);
 }
 
-/** Goes from screen to screen of an invented case after eight results, those that show what is worked out beside the page or those that do not: what axe finds, in the dark theme too where that is asked for, what hangs
- * over the edge, is too small or too fine, what is called certain, and what the page complains of. Empty when all is well. */
+/** Goes from screen to screen of an invented case after eight results: what axe finds, in the dark theme too where that is asked for, what hangs
+ * over the edge, is too small or too fine, what is called certain, and what the page complains of. Empty when all is well.
+ * @param worksBeside the screens that show what is worked out beside the page, or those that do not */
 export async function walkScreens(
   playground: Playground,
   viewport: ViewportSize,

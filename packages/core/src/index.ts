@@ -70,6 +70,7 @@ export type { TestNotNow } from './steps/testNotNow.ts';
 export { defaultPrices } from './cost/defaultPrices.ts';
 export { proofOfRepair, type ProofOfRepair } from './verification/proofOfRepair.ts';
 export { advise } from './advice/advise.ts';
+export { cautionsOfTest } from './advice/cautionsOfTest.ts';
 
 // long computations in turns
 export type { Cancel } from './turns/cancel.ts';

@@ -1,4 +1,4 @@
-import type { Advice, RepairStep, TestAdvice } from '@faultodds/core';
+import { cautionsOfTest, type Advice, type RepairStep, type TestAdvice } from '@faultodds/core';
 import { sentenceForFollowUp } from '@faultodds/core/words';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import { shortChance } from '../words/shortChance.ts';
@@ -61,7 +61,7 @@ export function testView(knowledge: Knowledge, advice: TestAdvice): TestView {
     price: coreLanguage.formatMoney(advice.price),
     minutes: coreLanguage.formatMinutes(advice.minutes),
     opens: advice.accessToOpen.map(knowledge.accessLabel),
-    cautions: [...new Set([advice, ...advice.followUps].flatMap((one) => one.cautions))].map(knowledge.cautionText),
+    cautions: cautionsOfTest(advice).map(knowledge.cautionText),
     equipment: (test?.equipment ?? []).map((id) => ({ id, label: knowledge.equipmentLabel(id) })),
     value: valueInWords(advice),
     followUps: advice.followUps.map((one) => sentenceForFollowUp(knowledge.model, one, coreLanguage)),

@@ -1,4 +1,4 @@
-import type { Advice, Model } from '@faultodds/core';
+import { cautionsOfTest, type Advice, type Model } from '@faultodds/core';
 import { sentenceForAdvice, sentenceForStopping, sentenceForFollowUp, sentenceForTest } from '@faultodds/core/words';
 import {
   english,
@@ -38,7 +38,7 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
     paragraph(sentenceForTest(test, english), '     ');
     for (const one of test.followUps) paragraph(sentenceForFollowUp(model, one, english), '     ');
     opens(test.accessToOpen);
-    cautions([...new Set([test, ...test.followUps].flatMap((one) => one.cautions))]);
+    cautions(cautionsOfTest(test));
   });
 
   const { steps: repairs, expectedCost } = advice.repairNow;

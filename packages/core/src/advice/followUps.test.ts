@@ -4,7 +4,9 @@ import { smallModel } from '../../../../tests/fixtures/smallModel.ts';
 import { beliefOf } from '../belief/beliefOf.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import { allowedActions } from '../problem/allowedActions.ts';
+import type { ModelError } from '../errors/modelError.ts';
 import { compileCaseProblem } from '../problem/compileCaseProblem.ts';
+import { compileTableProblem } from '../problem/compileTableProblem.ts';
 import { takeAction } from '../problem/takeAction.ts';
 import { boundedSearch } from '../solvers/boundedSearch.ts';
 import { exactDynamicProgramming } from '../solvers/exactDynamicProgramming.ts';
@@ -99,6 +101,55 @@ describe('a follow-up', () => {
   test('of a look that found nothing is no action of the problem any more', () => {
     expect(compileCaseProblem(compiled, beliefAfter('look nothing')).tests).toEqual([]);
   });
+});
+
+test('a follow-up of a follow-up ends with it: it does not become free', () => {
+  const p = { first: { yes: 0.8, no: 0.2 }, second: { yes: 0.4, no: 0.6 } };
+  const chain = compileModel(
+    smallModel({
+      causes: { first: 0.5, second: 0.5 },
+      tests: {
+        look: { p },
+        closer: { p, follows: [{ test: 'look', outcomes: ['yes'] }] },
+        closest: { p, follows: [{ test: 'closer', outcomes: ['yes'] }] },
+      },
+    }),
+  );
+  const testsAfter = (outcome: string) =>
+    compileCaseProblem(chain, beliefOf(chain, { context: {}, observations: results(['look', outcome]) })).tests.map(
+      ({ id, follows }) => [id, follows.length],
+    );
+  expect(testsAfter('yes')).toEqual([
+    ['closer', 0],
+    ['closest', 1],
+  ]);
+  expect(testsAfter('no')).toEqual([]);
+});
+
+test('tables: what a test follows is an outcome there is, of a test that stands before it', () => {
+  const rows = [
+    [0.8, 0.2],
+    [0.4, 0.6],
+  ];
+  const problemsOf = (look: { test: number; outcome: number }) => {
+    try {
+      compileTableProblem({
+        prior: [0.5, 0.5],
+        tests: [
+          { id: 'look', cost: 2, outcomeGivenCause: rows },
+          { id: 'measure', cost: 10, outcomeGivenCause: rows, follows: [look] },
+        ],
+        repairs: [],
+        referralCost: [100, 100],
+      });
+      return [];
+    } catch (error) {
+      return (error as ModelError).problems.map(({ code, path }) => [code, path]);
+    }
+  };
+  expect(problemsOf({ test: 0, outcome: 1 })).toEqual([]);
+  expect(problemsOf({ test: 0, outcome: 2 })).toEqual([['too-big', '/tests/1/follows/0/outcome']]);
+  expect(problemsOf({ test: 1, outcome: 0 })).toEqual([['too-big', '/tests/1/follows/0/test']]);
 });
 
 test('behind an open access too a follow-up waits for its look', () => {

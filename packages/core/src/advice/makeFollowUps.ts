@@ -1,4 +1,4 @@
-import type { CompiledModel } from '../compiled/compiledModel.ts';
+import type { CompiledModel, CompiledTest } from '../compiled/compiledModel.ts';
 import { sweepModel } from '../compiled/sweepModel.ts';
 import type { Tariff } from '../cost/tariff.ts';
 import { evidenceOf } from '../evidence/evidenceOf.ts';
@@ -19,28 +19,28 @@ export function makeFollowUps(
   const { testList } = compiled;
   const onRecord = evidenceOf(compiled, facts);
   const followers = testList.filter(({ test }) => waiting.has(test.id));
+  const sweepAfter = (look: CompiledTest, outcome: number, asked: readonly CompiledTest[]) => {
+    const support = Float64Array.from(look.outcomes, (_, o) => Number(o === outcome));
+    const result = likelihoodOfRuns(compiled, look, [{ support, faultActive: 'yes' }]);
+    const likelihoods = result === undefined ? onRecord : [...onRecord, result];
+    return sweepModel(compiled, { likelihoods, targets: asked.map(({ table }) => table) }).targets;
+  };
   return (at, o) => {
     const look = testList[at]!;
     const called = followers.filter(({ test }) =>
       test.follows!.some(({ test: id, outcomes }) => id === look.test.id && outcomes.includes(look.outcomes[o]!)),
     );
     if (called.length === 0) return [];
-    let swept: ReadonlyMap<string, Float64Array> | undefined;
-    const tables = (): ReadonlyMap<string, Float64Array> => {
-      const support = Float64Array.from(look.outcomes, (_, k) => Number(k === o));
-      const result = likelihoodOfRuns(compiled, look, [{ support, faultActive: 'yes' }]);
-      const likelihoods = result === undefined ? onRecord : [...onRecord, result];
-      return sweepModel(compiled, { likelihoods, targets: called.map(({ table }) => table) }).targets;
-    };
+    // what depends on the cause alone is the same whatever else was seen
+    const tables = called.every(({ matches }) => matches.parents.every((one) => one === 'cause'))
+      ? outcomeGivenCause
+      : sweepAfter(look, o, called);
     const openAfter = open | tariff.testAccess[at]!;
-    return called.map(({ test, index, outcomes, matches }) => ({
+    return called.map(({ test, index }) => ({
       index,
       cost: tariff.test(index, openAfter).total,
       open: openAfter | tariff.testAccess[index]!,
-      outcomes: outcomes.length,
-      // what depends on the cause alone is the same whatever else was seen
-      table: () =>
-        (matches.parents.every((one) => one === 'cause') ? outcomeGivenCause : (swept ??= tables())).get(test.id)!,
+      table: tables.get(test.id)!,
     }));
   };
 }

@@ -1,5 +1,6 @@
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import { costAfterLook, type FollowUpFacts } from '../repairs/costAfterLook.ts';
+import { expectedOverOutcomes } from '../repairs/expectedOverOutcomes.ts';
 import { costOfSequence, planRepairs, compileRepairs } from '../repairs/planRepairs.ts';
 
 /** Makes the margin between the best way to go on without a step and the best way that begins with it, one step ahead, for any belief:
@@ -16,18 +17,11 @@ export function makePreference(
     .map((_, test) => test)
     .filter((test) => start.closedTests[test] === 0 && tests[test]!.follows.length === 0);
   const followUpsOf = (test: number, outcome: number, opened: number): FollowUpFacts[] =>
-    tests.flatMap(({ follows, outcomes }, index) => {
+    tests.flatMap(({ follows }, index) => {
       if (!follows.some((look) => look.test === test && look.outcome === outcome)) return [];
       const { money: cost } = problem.testCost(index, opened);
-      return [
-        {
-          index,
-          cost,
-          open: opened | problem.testAccess[index]!,
-          outcomes: outcomes.length,
-          table: () => problem.outcomeTable(problem.evidenceAfter(evidence, test, outcome), index),
-        },
-      ];
+      const table = problem.outcomeTable(problem.evidenceAfter(evidence, test, outcome), index);
+      return [{ index, cost, open: opened | problem.testAccess[index]!, table }];
     });
   return (posterior) => {
     let within = Infinity;
@@ -44,16 +38,10 @@ export function makePreference(
     });
     for (const test of possible) {
       const table = problem.outcomeTable(evidence, test);
-      const outcomes = tests[test]!.outcomes.length;
       const openAfter = open | problem.testAccess[test]!;
-      let cost = problem.testCost(test, open).money;
-      for (let o = 0; o < outcomes; o += 1) {
-        const joint = posterior.map((p, c) => p * table[c * outcomes + o]!);
-        const chance = joint.reduce((a, b) => a + b, 0);
-        if (!(chance > 0)) continue;
-        const then = joint.map((p) => p / chance);
-        cost += chance * costAfterLook(work, then, openAfter, tried, followUpsOf(test, o, openAfter)).expectedCost;
-      }
+      const after = (then: Float64Array, outcome: number): number =>
+        costAfterLook(work, then, openAfter, tried, followUpsOf(test, outcome, openAfter)).expectedCost;
+      const cost = problem.testCost(test, open).money + expectedOverOutcomes(posterior, table, after);
       count(belongs('test', test), cost);
     }
     return within - without;

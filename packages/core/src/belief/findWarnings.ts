@@ -1,7 +1,7 @@
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { BeliefWarning } from './belief.ts';
 import type { Facts } from '../evidence/facts.ts';
-import { isCalledFor, outcomesSeen } from '../evidence/outcomesSeen.ts';
+import { isCalledFor, outcomesSeen, type OutcomesSeen } from '../evidence/outcomesSeen.ts';
 import { testAsked } from '../evidence/testAsked.ts';
 import type { Model } from '../model/model.ts';
 
@@ -21,7 +21,8 @@ export function findWarnings(compiled: CompiledModel, facts: Facts): readonly Be
     const [first, second] = [idsOf(pair.a), idsOf(pair.b)];
     return first.length > 0 && second.length > 0 ? [{ ...pair, items: [...first, ...second] }] : [];
   });
-  const repeated = [...new Set(asked.map(({ test }) => test))].flatMap((test): BeliefWarning[] => {
+  const tests = [...new Set(asked.map(({ test }) => test))];
+  const repeated = tests.flatMap((test): BeliefWarning[] => {
     const items = idsOf(test);
     return test !== '' && items.length > 1 ? [{ kind: 'repeated', test, items }] : [];
   });
@@ -31,11 +32,13 @@ export function findWarnings(compiled: CompiledModel, facts: Facts): readonly Be
       ? [{ kind: 'asleep', test, items: [observation.id] }]
       : [];
   });
-  const seen = outcomesSeen(compiled, facts);
-  const early = [...new Set(asked.map(({ test }) => test))].flatMap((test): BeliefWarning[] => {
-    const of = compiled.tests.get(test)?.test;
-    return of === undefined || isCalledFor(of, seen) ? [] : [{ kind: 'look-missing', test, items: idsOf(test) }];
-  });
+  const followUps = tests
+    .flatMap((id) => compiled.tests.get(id)?.test ?? [])
+    .filter(({ follows }) => follows !== undefined);
+  const seen: OutcomesSeen = followUps.length > 0 ? outcomesSeen(compiled, facts) : new Map();
+  const early = followUps
+    .filter((test) => !isCalledFor(test, seen))
+    .map(({ id }): BeliefWarning => ({ kind: 'look-missing', test: id, items: idsOf(id) }));
   return [...dependent, ...repeated, ...asleep, ...early];
 }
 

@@ -1,8 +1,8 @@
 import { REFER, type Action } from './action.ts';
 import type { DecisionProblem, DecisionState, EvidenceSet, StepCost } from './decisionProblem.ts';
 
-/** What can be done in a state: tests that are neither done nor answered and whose look has shown something, repairs that are not tried and can cure something, both within
- * the limits; and always the referral, last.
+/** What can be done in a state: tests that are neither done nor answered and whose look has shown something, repairs that are not tried and
+ * can cure something, both within the limits; and always the referral, last.
  * @example allowedActions(problem, problem.start).map(({ kind }) => kind) // ['test', 'repair', 'repair', 'refer'] */
 export function allowedActions(problem: DecisionProblem, state: DecisionState): readonly Action[] {
   const { tests, repairs, limits } = problem;

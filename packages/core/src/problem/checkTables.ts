@@ -93,7 +93,21 @@ function findSumProblems({ prior, access = [], tests }: ProblemTables): Problem[
       return [problemFor('too-big', `/access/${at}/requires/${k}`, parts)];
     }),
   );
-  return [...rows, ...ragged, ...circles];
+  // as with access, what one follows stands before it
+  const follows = tests.flatMap((test, t) =>
+    (test.follows ?? []).flatMap((look, k): Problem[] => {
+      const limits = [
+        ['test', t - 1],
+        ['outcome', (tests[look.test]!.outcomeGivenCause[0] ?? []).length - 1],
+      ] as const;
+      return limits.flatMap(([what, most]): Problem[] => {
+        if (look[what] <= most) return [];
+        const parts = { found: { kind: 'plain', text: String(look[what]) } as const, most: String(most) };
+        return [problemFor('too-big', `/tests/${t}/follows/${k}/${what}`, parts)];
+      });
+    }),
+  );
+  return [...rows, ...ragged, ...circles, ...follows];
 }
 
 function lengthOf(list: unknown): number {

@@ -42,17 +42,15 @@ export function compileCaseProblem(
   const swept = sweptFactsOf(compiled, belief);
   const prices = circumstances.prices ?? defaultPrices(model);
   const tariff = makeTariff(compiled, prices, belief.facts.context);
-  const notNow = findTestsNotNow(compiled, belief, circumstances);
-  const hidden = new Set(notNow.filter(({ reason }) => reason !== 'nothing-to-follow').map(({ test }) => test));
-  const waiting = new Set(notNow.filter(({ reason }) => reason === 'nothing-to-follow').map(({ test }) => test));
+  const reasons = new Map(findTestsNotNow(compiled, belief, circumstances).map(({ test, reason }) => [test, reason]));
+  const isWaiting = (id: string): boolean => reasons.get(id) === 'nothing-to-follow';
   // a follow-up whose looks cannot be done any more is none
-  const tests = swept.tests.filter(
-    ({ test }) =>
-      !hidden.has(test.id) && (!waiting.has(test.id) || test.follows!.some((look) => !hidden.has(look.test))),
-  );
+  const canBeDone = ({ id, follows = [] }: Test): boolean =>
+    !reasons.has(id) || (isWaiting(id) && follows.some((look) => canBeDone(compiled.tests.get(look.test)!.test)));
+  const tests = swept.tests.filter(({ test }) => canBeDone(test));
   const testAt = new Map(tests.map(({ test }, at) => [test.id, at]));
   const looksOf = ({ id, follows = [] }: Test): TestAction['follows'] =>
-    waiting.has(id)
+    isWaiting(id)
       ? follows.flatMap((look) => {
           const at = testAt.get(look.test);
           if (at === undefined) return [];

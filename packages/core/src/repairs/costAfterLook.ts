@@ -1,4 +1,5 @@
-import { costIfKnown, planRepairs, type RepairWork } from './planRepairs.ts';
+import { expectedOverOutcomes } from './expectedOverOutcomes.ts';
+import { planRepairs, type RepairWork } from './planRepairs.ts';
 
 /** A test that a result calls for, ready to be valued. */
 export interface FollowUpFacts {
@@ -7,9 +8,8 @@ export interface FollowUpFacts {
   readonly cost: number;
   /** Access open after it, as bits. */
   readonly open: number;
-  readonly outcomes: number;
-  /** P(outcome | cause, everything known with the result) at [cause * outcomes + outcome]; asked for only where the follow-up can pay. */
-  readonly table: () => Float64Array;
+  /** P(outcome | cause, everything known with the result) at [cause * outcomes + outcome]. */
+  readonly table: Float64Array;
 }
 
 /** Expected cost to a confirmed repair after the result of a look: by repairs alone, or, where that is cheaper, with one of the follow-ups
@@ -22,22 +22,9 @@ export function costAfterLook(
   followUps: readonly FollowUpFacts[],
 ): { readonly expectedCost: number; readonly followUp: number } {
   let best = { expectedCost: planRepairs(work, posterior, open, failed).expectedCost, followUp: -1 };
-  for (const { index, cost, open: openAfter, outcomes, table: makeTable } of followUps) {
-    if (cost + costIfKnown(work, posterior, openAfter) >= best.expectedCost) continue;
-    const table = makeTable();
-    let expectedCost = cost;
-    for (let o = 0; o < outcomes; o += 1) {
-      const then = posterior.map((p, c) => p * table[c * outcomes + o]!);
-      const chance = then.reduce((sum, p) => sum + p, 0);
-      if (!(chance > 0)) continue;
-      const plan = planRepairs(
-        work,
-        then.map((p) => p / chance),
-        openAfter,
-        failed,
-      );
-      expectedCost += chance * plan.expectedCost;
-    }
+  for (const { index, cost, open: openAfter, table } of followUps) {
+    const after = (then: Float64Array): number => planRepairs(work, then, openAfter, failed).expectedCost;
+    const expectedCost = cost + expectedOverOutcomes(posterior, table, after);
     if (expectedCost < best.expectedCost) best = { expectedCost, followUp: index };
   }
   return best;

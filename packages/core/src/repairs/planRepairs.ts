@@ -25,8 +25,6 @@ export interface RepairWork {
   readonly closedCost: Float64Array;
   /** Cost of each repair as the first step, by what is open then (access bits). Filled as asked. */
   readonly firstCost: Map<number, Float64Array>;
-  /** What each cause costs at least were it known, by what is open then. Filled as asked. */
-  readonly knownCost: Map<number, Float64Array>;
   /** cause -> fee of the referral and then the right repair from a closed engine. */
   readonly referralCost: Float64Array;
   /** Scratch. Probability not yet cured, by cause. */
@@ -47,7 +45,6 @@ export function compileRepairs({ cures, candidates, costFrom, referralCost }: Re
     candidates: Int32Array.from(candidates),
     closedCost,
     firstCost: new Map([[0, closedCost]]),
-    knownCost: new Map(),
     referralCost,
     remaining: new Float64Array(referralCost.length),
     order: Int32Array.from(candidates),
@@ -83,21 +80,6 @@ export function planRepairs(
     if (tried.cost < least.cost) [least, repairs] = [tried, Array.from(sequence.subarray(0, tried.length))];
   }
   return { repairs, expectedCost: least.cost };
-}
-
-/** A cost that no way of going on falls below: were the cause told for nothing, its cheapest repair or the referral has to be paid. */
-export function costIfKnown(work: RepairWork, posterior: Float64Array, open: number): number {
-  let least = work.knownCost.get(open);
-  if (least === undefined) {
-    const first = firstCosts(work, open);
-    least = work.referralCost.slice();
-    for (const repair of work.candidates)
-      for (const { cause } of work.cures[repair]!) least[cause] = Math.min(least[cause]!, first[repair]!);
-    work.knownCost.set(open, least);
-  }
-  let cost = 0;
-  for (let c = 0; c < posterior.length; c += 1) cost += posterior[c]! * least[c]!;
-  return cost;
 }
 
 /** Expected cost of exactly this sequence, then referral, under any belief: linear in the posterior. */

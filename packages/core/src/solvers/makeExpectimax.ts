@@ -59,7 +59,7 @@ export function makeExpectimax(look: ExpectimaxOptions): Solver {
       if (walked >= steps || signal?.aborted === true) return best;
       walked += 1;
       yield;
-      const first = chosen(problem, state).map((transition) => ({ transition, cost: foldNow(transition) }));
+      const first = chosen(problem, state).map((transition) => ({ transition, cost: foldPlain(transition, restOf) }));
       first.sort((a, b) => a.cost - b.cost);
       for (const { transition, cost } of deep === 1 ? first.slice(0, 1) : first.slice(0, width)) {
         const total = deep === 1 ? cost : yield* fold(transition, deep - 1);
@@ -68,27 +68,21 @@ export function makeExpectimax(look: ExpectimaxOptions): Solver {
       known.set(key, best);
       return best;
     };
+    const foldPlain = ({ cost, branches }: Transition, rest: (state: DecisionState) => Found): number => {
+      let total = cost.money;
+      for (const { probability, state } of branches) if (state !== undefined) total += probability * rest(state).cost;
+      return total;
+    };
     // a result that calls for a follow-up is worth what the follow-up makes of it
     const restOf = (state: DecisionState): Found => {
       let best = repairsOnly(state);
       for (const test of followUps) {
         if (state.closedTests[test] === 1 || !isOpenTo(problem, state.evidence, test)) continue;
-        const cost = foldRepairs(takeAction(problem, state, { kind: 'test', test }));
-        if (cost < best.cost) best = { cost, action: { kind: 'test', test } };
+        const action = { kind: 'test', test } as const;
+        const cost = foldPlain(takeAction(problem, state, action), repairsOnly);
+        if (cost < best.cost) best = { cost, action };
       }
       return best;
-    };
-    const foldRepairs = ({ cost, branches }: Transition): number =>
-      branches.reduce(
-        (sum, { probability, state }) => (state === undefined ? sum : sum + probability * repairsOnly(state).cost),
-        cost.money,
-      );
-    const foldNow = ({ cost, branches }: Transition): number => {
-      let total = cost.money;
-      for (const { probability, state } of branches) {
-        if (state !== undefined) total += probability * restOf(state).cost;
-      }
-      return total;
     };
     const fold = function* ({ cost, branches }: Transition, deep: number): Turns<number> {
       let total = cost.money;
