@@ -105,14 +105,18 @@ test('open access never costs again, and never raises a price or an expected cos
     expect(open.repairNow.expectedCost.amount).toBeLessThanOrEqual(
       closed.repairNow.expectedCost.amount * (1 + withinRounding),
     );
-    expect(open.expectedCost.amount).toBeLessThanOrEqual(closed.expectedCost.amount * (1 + withinRounding));
+    // with the engine apart there are tests that have to wait
+    if (open.notNow.every(({ reason }) => reason !== 'engine-apart'))
+      expect(open.expectedCost.amount).toBeLessThanOrEqual(closed.expectedCost.amount * (1 + withinRounding));
     for (const one of open.tests) {
       const before = closed.tests.find(({ test: id }) => id === one.test)!;
       expect(one.price.amount).toBeLessThanOrEqual(before.price.amount + withinRounding);
       expect(one.minutes).toBeLessThanOrEqual(before.minutes);
       expect(one.accessToOpen).not.toContain(access);
       if (one.accessToOpen.length === 0) expect(one.breakdown.access.amount).toBe(0);
-      expect(one.cautions.every((caution) => before.cautions.includes(caution))).toBe(true);
+      // what stands open may have to be closed first, with the cautions of that
+      const closing = one.accessToClose.flatMap((id) => model.access.find((x) => x.id === id)!.cautionsClosing);
+      expect(one.cautions.every((id) => before.cautions.includes(id) || closing.includes(id))).toBe(true);
     }
   });
 });

@@ -8,6 +8,7 @@ export type {
   Dependence,
   DependentPair,
   Driving,
+  EngineState,
   Hazard,
   Mechanism,
   Model,

@@ -31,7 +31,7 @@ export interface TestAdvice extends ProposedTest {
   readonly followUps: readonly FollowUp[];
   /** Expected cost saved by knowing the result, and by following it up where that pays, before its price; never negative. */
   readonly grossValue: Money;
-  /** `grossValue` less the price. */
+  /** `grossValue` less the price, and less what has to be opened again for a repair because the test needs it closed. */
   readonly netValue: Money;
   /** Expected cost to a confirmed repair when this test is done next, its price included. */
   readonly expectedCostWith: Money;

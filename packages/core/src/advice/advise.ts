@@ -22,7 +22,7 @@ import {
 } from '../repairs/planRepairs.ts';
 import { proofOfRepair } from '../verification/proofOfRepair.ts';
 import { repairFactsOf, repairsFailed } from '../repairs/repairFactsOf.ts';
-import { makeTariff, moneyOf, priceOf, type Tariff } from '../cost/tariff.ts';
+import { makeTariff, moneyOf, openAfterTest, priceOf, type Tariff } from '../cost/tariff.ts';
 import { makeFollowUps } from './makeFollowUps.ts';
 import { costAfterLook, type FollowUpFacts } from '../repairs/costAfterLook.ts';
 
@@ -120,7 +120,11 @@ function adviseTest(
   for (let c = 0; c < posterior.length; c += 1) {
     for (let o = 0; o < count; o += 1) predictive[o]! += posterior[c]! * table[c * count + o]!;
   }
-  const openAfter = open | tariff.testAccess[index]!;
+  const openAfter = openAfterTest(tariff, index, open);
+  const { closes } = tariff.closedForTest[index]!;
+  const stillOpen = open & ~closes;
+  // what is closed for it and then needed again is paid again
+  const without = stillOpen === open ? now : planRepairs(work, posterior, stillOpen, failed);
   const cost = tariff.test(index, open);
   let after = 0;
   const called = new Map<number, number>();
@@ -128,14 +132,15 @@ function adviseTest(
     const probability = predictive[o]!;
     const then = posteriorAfter(posterior, table, count, o, probability);
     const { expectedCost: best, followUp } = costAfterLook(work, then, openAfter, failed, followUpsOf(index, o));
-    const asBefore = costOfSequence(work, then, open, now.repairs);
+    const asBefore = costOfSequence(work, then, stillOpen, without.repairs);
     if (followUp >= 0 && best < asBefore) called.set(followUp, (called.get(followUp) ?? 0) + probability);
     const expectedCost = Math.min(best, asBefore);
     after += probability * expectedCost;
     return { outcome, probability, expectedCost: moneyOf(tariff, expectedCost), ranking: topCauses(compiled, then) };
   });
   // equal in exact arithmetic when the result changes nothing; rounding must not make it a loss
-  const gross = Math.max(0, now.expectedCost - after);
+  const gross = Math.max(0, without.expectedCost - after);
+  const expectedCostWith = without.expectedCost - gross + cost.total;
   return {
     test: test.id,
     ...factsOf({ kind: 'test', test: test.id }, open),
@@ -145,8 +150,8 @@ function adviseTest(
       return { test: id, ...factsOf({ kind: 'test', test: id }, openAfter), chance };
     }),
     grossValue: moneyOf(tariff, gross),
-    netValue: moneyOf(tariff, gross - cost.total),
-    expectedCostWith: moneyOf(tariff, now.expectedCost - gross + cost.total),
+    netValue: moneyOf(tariff, now.expectedCost - expectedCostWith),
+    expectedCostWith: moneyOf(tariff, expectedCostWith),
     informationGainBits: informationGain(posterior, table, predictive),
     outcomes: forecasts,
   };

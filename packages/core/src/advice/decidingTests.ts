@@ -1,5 +1,6 @@
 import type { ProposedTest } from '../steps/proposedTest.ts';
 import type { Money } from '../cost/money.ts';
+import { openAfterTest } from '../cost/tariff.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import type { Cancel } from '../turns/cancel.ts';
 import { runToEnd } from '../turns/runToEnd.ts';
@@ -129,7 +130,7 @@ function priceOfSequence(problem: DecisionProblem, sequence: readonly number[]):
   let amount = 0;
   for (const test of sequence) {
     amount += problem.testCost(test, open).money;
-    open |= problem.testAccess[test]!;
+    open = openAfterTest(problem, test, open);
   }
   return amount;
 }
@@ -138,7 +139,7 @@ function proposed(problem: DecisionProblem, sequence: readonly number[]): readon
   let { open } = problem.start;
   return sequence.map((test) => {
     const facts = problem.stepFacts({ kind: 'test', test }, open);
-    open |= problem.testAccess[test]!;
+    open = openAfterTest(problem, test, open);
     return { test: problem.tests[test]!.id, ...facts };
   });
 }

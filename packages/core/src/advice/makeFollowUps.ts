@@ -1,6 +1,6 @@
 import type { CompiledModel, CompiledTest } from '../compiled/compiledModel.ts';
 import { sweepModel } from '../compiled/sweepModel.ts';
-import type { Tariff } from '../cost/tariff.ts';
+import { openAfterTest, type Tariff } from '../cost/tariff.ts';
 import { evidenceOf } from '../evidence/evidenceOf.ts';
 import type { SweptFacts } from '../belief/sweepFacts.ts';
 import { likelihoodOfRuns } from '../evidence/likelihoodOfRuns.ts';
@@ -35,11 +35,11 @@ export function makeFollowUps(
     const tables = called.every(({ matches }) => matches.parents.every((one) => one === 'cause'))
       ? outcomeGivenCause
       : sweepAfter(look, o, called);
-    const openAfter = open | tariff.testAccess[at]!;
+    const openAfter = openAfterTest(tariff, at, open);
     return called.map(({ test, index }) => ({
       index,
       cost: tariff.test(index, openAfter).total,
-      open: openAfter | tariff.testAccess[index]!,
+      open: openAfterTest(tariff, index, openAfter),
       table: tables.get(test.id)!,
     }));
   };

@@ -1,3 +1,4 @@
+import { isEngineApart, openAfterTest } from '../cost/tariff.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import { costAfterLook, type FollowUpFacts } from '../repairs/costAfterLook.ts';
 import { expectedOverOutcomes } from '../repairs/expectedOverOutcomes.ts';
@@ -15,13 +16,16 @@ export function makePreference(
   const work = compileRepairs(problem.repairFacts);
   const possible = tests
     .map((_, test) => test)
-    .filter((test) => start.closedTests[test] === 0 && tests[test]!.follows.length === 0);
+    .filter(
+      (test) =>
+        start.closedTests[test] === 0 && tests[test]!.follows.length === 0 && !isEngineApart(problem, test, open),
+    );
   const followUpsOf = (test: number, outcome: number, opened: number): FollowUpFacts[] =>
     tests.flatMap(({ follows }, index) => {
       if (!follows.some((look) => look.test === test && look.outcome === outcome)) return [];
       const { money: cost } = problem.testCost(index, opened);
       const table = problem.outcomeTable(problem.evidenceAfter(evidence, test, outcome), index);
-      return [{ index, cost, open: opened | problem.testAccess[index]!, table }];
+      return [{ index, cost, open: openAfterTest(problem, index, opened), table }];
     });
   return (posterior) => {
     let within = Infinity;
@@ -38,7 +42,7 @@ export function makePreference(
     });
     for (const test of possible) {
       const table = problem.outcomeTable(evidence, test);
-      const openAfter = open | problem.testAccess[test]!;
+      const openAfter = openAfterTest(problem, test, open);
       const after = (then: Float64Array, outcome: number): number =>
         costAfterLook(work, then, openAfter, tried, followUpsOf(test, outcome, openAfter)).expectedCost;
       const cost = problem.testCost(test, open).money + expectedOverOutcomes(posterior, table, after);

@@ -1,3 +1,4 @@
+import { openAfterTest } from '../cost/tariff.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import { makeCostOfKnownCause } from './makePerfectInformation.ts';
 import { profitsOf } from './shareAccess.ts';
@@ -71,11 +72,12 @@ function accessPrice(accessCost: Float64Array, bits: number): number {
 }
 
 /** Everything that can stand open: what is open now or nothing, and whatever tests add; `undefined` when that is too much to walk. */
-function reachableOpenings({ start, testAccess }: DecisionProblem): readonly number[] | undefined {
+function reachableOpenings(problem: DecisionProblem): readonly number[] | undefined {
+  const { start, testAccess } = problem;
   const found = new Set([start.open, 0]);
-  const needs = new Set(testAccess.filter((_, test) => start.closedTests[test] === 0));
+  const tests = testAccess.map((_, test) => test).filter((test) => start.closedTests[test] === 0);
   for (const open of found) {
-    for (const need of needs) found.add(open | need);
+    for (const test of tests) found.add(openAfterTest(problem, test, open));
     if (found.size > MOST_OPENINGS) return undefined;
   }
   return [...found];

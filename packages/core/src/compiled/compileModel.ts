@@ -9,6 +9,7 @@ import { fillTable, firstMatches, type FirstMatches, type Parents } from './firs
 import { hypothesesOf, type Hypothesis } from './hypotheses.ts';
 import type { Mechanism, Model, Test } from '../model/model.ts';
 import type { Row } from '../model/row.ts';
+import { closedForTest } from '../cost/closedForTest.ts';
 import { noisyMax } from './noisyMax.ts';
 import { persistingMatches } from './persistingMatches.ts';
 import { withModelErrors } from './sweepModel.ts';
@@ -59,6 +60,8 @@ export function compileModel(model: Model, options: CompileModelOptions = {}): C
     const access = model.access.find((a) => a.id === id);
     return (access?.requires ?? []).reduce((bits, required) => bits | closureOf(required), accessBit.get(id) ?? 0);
   };
+  const accessClosure = model.access.map((access) => closureOf(access.id));
+  const testAccess = model.tests.map(({ access }) => closureOf(access));
   return compileNumbers(model, {
     hypotheses,
     causes,
@@ -66,7 +69,9 @@ export function compileModel(model: Model, options: CompileModelOptions = {}): C
     mechanismMatches,
     testMatches,
     accessBit,
-    accessClosure: model.access.map((access) => closureOf(access.id)),
+    accessClosure,
+    testAccess,
+    closedForTest: model.tests.map((test, at) => closedForTest(model, accessClosure, test, testAccess[at]!)),
   });
 }
 

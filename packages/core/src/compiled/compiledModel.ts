@@ -1,4 +1,5 @@
 import type { CompiledSweep, LikelihoodFactor, TargetTable } from '@faultodds/inference/sweeps';
+import type { ClosedForTest } from '../cost/closedForTest.ts';
 import type { FirstMatches } from './firstMatches.ts';
 import type { Hypothesis } from './hypotheses.ts';
 import type { Model, Test } from '../model/model.ts';
@@ -51,5 +52,8 @@ export interface CompiledModel {
     readonly testMatches: readonly FirstMatches[];
     readonly accessBit: ReadonlyMap<string, number>;
     readonly accessClosure: readonly number[];
+    /** Access bits of each test, prerequisites included, and what has to be closed for it. */
+    readonly testAccess: readonly number[];
+    readonly closedForTest: readonly ClosedForTest[];
   };
 }

@@ -1,4 +1,5 @@
 import type { CompiledModel } from '../compiled/compiledModel.ts';
+import type { ClosedForTest } from './closedForTest.ts';
 import type { Context } from '../evidence/facts.ts';
 import { accessBits } from './accessBits.ts';
 import { checkFor } from './checkFor.ts';
@@ -31,6 +32,8 @@ export interface Tariff {
   readonly accessCost: Float64Array;
   /** Access a test or repair needs, prerequisites included. */
   readonly testAccess: readonly number[];
+  /** Access that has to be closed for a test, and with which it cannot be done. */
+  readonly closedForTest: readonly ClosedForTest[];
   readonly repairAccess: readonly number[];
 }
 
@@ -52,7 +55,7 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
   const sumOver = (bits: number, of: 'minutes' | 'openMinutes' | 'closeMinutes' | 'parts'): number =>
     opening.reduce((sum, access, index) => ((bits & (1 << index)) === 0 ? sum : sum + access[of]), 0);
 
-  const testAccess = model.tests.map((test) => accessBits(compiled, [test.access]));
+  const { testAccess, closedForTest } = compiled.structure;
   const repairAccess = model.repairs.map((repair) => accessBits(compiled, repair.access));
   const check = checkFor(model, context);
 
@@ -68,6 +71,7 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
     },
     accessCost: Float64Array.from(opening, ({ minutes, parts }) => cost(minutes, parts, 0).total),
     testAccess,
+    closedForTest,
     repairAccess,
     test: (index, open) => {
       const { id, minutes, consumables } = model.tests[index]!;
@@ -86,6 +90,18 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
     check: cost(check?.minutes.best ?? 0, 0, 0),
   };
 }
+
+/** Access that is open after a test: what has to be closed for it is closed, and what it opens stays open, unless it is driven with. */
+export function openAfterTest({ testAccess, closedForTest }: OpeningTests, index: number, open: number): number {
+  return (open | testAccess[index]!) & ~closedForTest[index]!.closes;
+}
+
+/** Whether a test cannot be done because something is open that leaves the engine apart. */
+export function isEngineApart({ closedForTest }: OpeningTests, index: number, open: number): boolean {
+  return (open & closedForTest[index]!.impossibleWith) !== 0;
+}
+
+type OpeningTests = Pick<Tariff, 'testAccess' | 'closedForTest'>;
 
 /** What the intake facts multiply minutes and parts of a test, repair or access by. */
 function costMultipliers({ model }: CompiledModel, context: Context): (id: string) => number {

@@ -25,7 +25,8 @@ export interface TestResult extends ResultEvidence {
   readonly faultActive?: FaultActive;
 }
 
-/** A repair that was carried out and checked. Changes no access: what was opened for it was paid and closed with it. */
+/** A repair that was carried out and checked. What was opened for it was paid and closed with it, and what
+ * cannot be driven with is closed. */
 export interface RepairTried {
   readonly kind: 'repair-tried';
   /** Unique within the case. */

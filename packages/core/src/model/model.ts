@@ -92,6 +92,13 @@ export interface Repair {
   readonly referral?: boolean;
 }
 
+/** How complete an engine is, from least to most: taken apart; it can be turned by hand; complete, so that it can be cranked; it can run;
+ * it can be driven. */
+export const engineStates = ['apart', 'turned', 'complete', 'running', 'driven'] as const;
+
+/** One of `engineStates`. */
+export type EngineState = (typeof engineStates)[number];
+
 /** A test or an observation: its outcomes, their likelihood rows and its price. */
 export interface Test {
   readonly id: string;
@@ -110,6 +117,9 @@ export interface Test {
   readonly consumables: Quantity;
   readonly equipment: readonly string[];
   readonly access: string;
+  /** How complete the engine has to be for it, its own access aside. Everything else that leaves less is closed before; for a drive its own
+   * access too. While something is open that leaves the engine `apart`, it cannot be done. Default `apart`: it can be done at any time. */
+  readonly engine?: EngineState;
   readonly cautions: readonly string[];
   readonly faultMustBeActive: boolean;
   /** Causes that doing it may bring about (a connector not latched, a seal pinched), as multipliers on their odds once it is on record. */
@@ -130,6 +140,8 @@ export interface Access {
   readonly openMinutes: Quantity;
   readonly closeMinutes: Quantity;
   readonly parts: Quantity;
+  /** How complete the engine is at most while it is open. Default `driven`. */
+  readonly engine?: EngineState;
   /** While it is opened; those that stay (see `Caution`) go with every step behind it. */
   readonly cautions: readonly string[];
   /** While it is closed again, and before the engine is started. */

@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import { idSchema as id } from './idSchema.ts';
 import { LARGEST_NUMBER } from '../validation/largestNumber.ts';
 import type { LanguageCode } from './localText.ts';
-import { dependences, drivings, hazards } from './model.ts';
+import { dependences, drivings, engineStates, hazards } from './model.ts';
 import { readingModelSchema } from './readingModelSchema.ts';
 import { renamingSchema } from './renamingSchema.ts';
 
@@ -111,6 +111,7 @@ const test = z.strictObject({
   consumables: quantity,
   equipment: listOf(id),
   access: id,
+  engine: z.optional(z.enum(engineStates)),
   cautions: listOf(id),
   faultMustBeActive: z.boolean(),
   mayCause: z.optional(idMap(quantity)),
@@ -128,6 +129,7 @@ const access = z.strictObject({
   openMinutes: quantity,
   closeMinutes: quantity,
   parts: quantity,
+  engine: z.optional(z.enum(engineStates)),
   cautions: listOf(id),
   cautionsClosing: listOf(id),
 });

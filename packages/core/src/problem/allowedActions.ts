@@ -1,7 +1,9 @@
 import { REFER, type Action } from './action.ts';
+import { isEngineApart } from '../cost/tariff.ts';
 import type { DecisionProblem, DecisionState, EvidenceSet, StepCost } from './decisionProblem.ts';
 
-/** What can be done in a state: tests that are neither done nor answered and whose look has shown something, repairs that are not tried and
+/** What can be done in a state: tests that are neither done nor answered, whose look has shown something and
+ * for which the engine is not too far apart, repairs that are not tried and
  * can cure something, both within the limits; and always the referral, last.
  * @example allowedActions(problem, problem.start).map(({ kind }) => kind) // ['test', 'repair', 'repair', 'refer'] */
 export function allowedActions(problem: DecisionProblem, state: DecisionState): readonly Action[] {
@@ -13,6 +15,7 @@ export function allowedActions(problem: DecisionProblem, state: DecisionState): 
   const actions: Action[] = [];
   for (let test = 0; test < tests.length; test += 1) {
     if (state.closedTests[test] === 1 || !isOpenTo(problem, state.evidence, test)) continue;
+    if (isEngineApart(problem, test, state.open)) continue;
     if (!isLimited || isAffordable(problem.testCost(test, state.open))) actions.push({ kind: 'test', test });
   }
   for (let repair = 0; repair < repairs.length; repair += 1) {

@@ -31,6 +31,7 @@ function schemaOf(tables: ProblemTables): z.ZodMiniType {
   const id = z.string().check(z.minLength(1));
   const byCause = <T extends z.ZodMiniType>(item: T): z.ZodMiniType => z.array(item).check(z.length(causes));
   const access = z.optional(optionSchemas.whole(0, accesses - 1));
+  const accessList = z.optional(z.array(optionSchemas.whole(0, accesses - 1)));
   const answers = z.optional(z.array(optionSchemas.whole(0, tests - 1)));
   const follows = z.optional(
     z.array(
@@ -39,16 +40,14 @@ function schemaOf(tables: ProblemTables): z.ZodMiniType {
   );
   return z.strictObject({
     prior: z.array(share).check(z.minLength(1)),
-    access: z.optional(
-      z
-        .array(z.strictObject({ cost, requires: z.optional(z.array(optionSchemas.whole(0, accesses - 1))) }))
-        .check(z.maxLength(MOST_ACCESS)),
-    ),
+    access: z.optional(z.array(z.strictObject({ cost, requires: accessList })).check(z.maxLength(MOST_ACCESS))),
     tests: z.array(
       z.strictObject({
         id,
         cost,
         access,
+        closes: accessList,
+        impossibleWith: accessList,
         outcomeGivenCause: byCause(z.array(share).check(z.minLength(1), z.maxLength(MOST_OUTCOMES))),
         answers,
         follows,
@@ -56,7 +55,7 @@ function schemaOf(tables: ProblemTables): z.ZodMiniType {
     ),
     repairs: z.array(z.strictObject({ id, cost, access, cures: byCause(share), answers })),
     referralCost: byCause(cost),
-    open: z.optional(z.array(optionSchemas.whole(0, accesses - 1))),
+    open: accessList,
     limits: z.optional(limitsSchema),
     currency: z.optional(z.string()),
   });

@@ -26,6 +26,7 @@ import { makeStepFacts } from '../steps/makeStepFacts.ts';
  * so far (mechanisms make tests depend on each other); all repairs that have not failed; the referral.
  *
  * - A repair followed by a check either cures or not; its chance given the cause is the model's, whatever was seen before.
+ * - What needs the engine back together can be done once it is closed.
  * - A follow-up can be done once one of the results it follows is known.
  * - The fault is taken to be present whenever a test needs it.
  * @throws EvidenceError circumstances or a belief that are none of this model @throws OptionError limits that are no limits
@@ -46,7 +47,9 @@ export function compileCaseProblem(
   const isWaiting = (id: string): boolean => reasons.get(id) === 'nothing-to-follow';
   // a follow-up whose looks cannot be done any more is none
   const canBeDone = ({ id, follows = [] }: Test): boolean =>
-    !reasons.has(id) || (isWaiting(id) && follows.some((look) => canBeDone(compiled.tests.get(look.test)!.test)));
+    !reasons.has(id) ||
+    reasons.get(id) === 'engine-apart' ||
+    (isWaiting(id) && follows.some((look) => canBeDone(compiled.tests.get(look.test)!.test)));
   const tests = swept.tests.filter(({ test }) => canBeDone(test));
   const testAt = new Map(tests.map(({ test }, at) => [test.id, at]));
   const looksOf = ({ id, follows = [] }: Test): TestAction['follows'] =>
@@ -129,6 +132,7 @@ export function compileCaseProblem(
     },
     accessCost: tariff.accessCost,
     testAccess: tests.map(({ index }) => tariff.testAccess[index]!),
+    closedForTest: tests.map(({ index }) => tariff.closedForTest[index]!),
     repairAccess: candidates.map((index) => tariff.repairAccess[index]!),
     evidenceAfter: makeEvidenceAdder(),
     outcomeTable,

@@ -30,6 +30,9 @@ export function compileTableProblem(tables: ProblemTables): DecisionProblem {
   const opening = (bits: number): number =>
     access.reduce((sum, { cost }, at) => ((bits & (1 << at)) === 0 ? sum : sum + cost), 0);
 
+  const standingOn = (bits: number): number =>
+    access.reduce((all, _, at) => ((closure(at) & bits) === 0 ? all : all | (1 << at)), 0);
+  const bitsAmong = (ids: readonly number[]): number => ids.reduce((bits, at) => bits | (1 << at), 0);
   const testAccess = tests.map((test) => bitsOf(test.access));
   const repairAccess = repairs.map((repair) => bitsOf(repair.access));
   const costFrom = (repair: number, open: number): number =>
@@ -72,6 +75,10 @@ export function compileTableProblem(tables: ProblemTables): DecisionProblem {
     }),
     accessCost: Float64Array.from(access, ({ cost }) => cost),
     testAccess,
+    closedForTest: tests.map(({ closes = [], impossibleWith = [] }, test) => ({
+      closes: standingOn(bitsAmong(closes)),
+      impossibleWith: bitsAmong(impossibleWith) & ~testAccess[test]!,
+    })),
     repairAccess,
     evidenceAfter: makeEvidenceAdder(),
     outcomeTable: (_, test) => outcomeTables[test]!,

@@ -1,5 +1,6 @@
 import type { ModelIdentity } from '../model/modelIdentity.ts';
 import type { StepFacts } from '../steps/stepFacts.ts';
+import type { ClosedForTest } from '../cost/closedForTest.ts';
 import type { RepairFacts } from '../repairs/planRepairs.ts';
 import type { Action } from './action.ts';
 
@@ -94,6 +95,8 @@ export interface DecisionProblem {
   readonly accessCost: Float64Array;
   /** Access bits a test needs, prerequisites included. */
   readonly testAccess: readonly number[];
+  /** Access that has to be closed for a test, and with which it cannot be done. */
+  readonly closedForTest: readonly ClosedForTest[];
   /** Access bits a repair needs, prerequisites included. */
   readonly repairAccess: readonly number[];
   /** The same set of results is the same object, whatever the order they came in. */

@@ -10,6 +10,9 @@ export interface ProblemTables {
     readonly id: string;
     readonly cost: number;
     readonly access?: number;
+    /** Access that is closed for it, with what stands on it (its own too, when it is named), and with which it cannot be done. */
+    readonly closes?: readonly number[];
+    readonly impossibleWith?: readonly number[];
     /** P(outcome | cause) at [cause][outcome]; tests are independent given the cause. */
     readonly outcomeGivenCause: readonly (readonly number[])[];
     readonly answers?: readonly number[];

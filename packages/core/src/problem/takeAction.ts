@@ -3,6 +3,7 @@ import { problemFor } from '../validation/problemFor.ts';
 import { OptionError } from '../errors/optionError.ts';
 import type { Action } from './action.ts';
 import { chanceOfCure } from './allowedActions.ts';
+import { openAfterTest } from '../cost/tariff.ts';
 import type { DecisionProblem, DecisionState, StepCost } from './decisionProblem.ts';
 import { stateKey } from './startState.ts';
 
@@ -69,7 +70,7 @@ function doTest(problem: DecisionProblem, state: DecisionState, action: Extract<
   const { posterior, evidence, tried } = state;
   const table = problem.outcomeTable(evidence, test);
   const cost = problem.testCost(test, state.open);
-  const open = state.open | problem.testAccess[test]!;
+  const open = openAfterTest(problem, test, state.open);
   const spent = add(state.spent, cost);
   const closedTests = close(state.closedTests, [test, ...answers]);
   const count = outcomes.length;

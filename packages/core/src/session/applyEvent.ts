@@ -2,14 +2,16 @@ import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { CaseEvent, ObservationRetracted } from './caseEvent.ts';
 import type { CaseState } from './caseState.ts';
 import { closeWithDependents } from './closeWithDependents.ts';
+import { openAfterDrive, openAfterResult } from './openAfter.ts';
 import { openWithPrerequisites } from './openWithPrerequisites.ts';
 
 /** The state after one more event. A retraction is no step forward: it needs the whole history, see `foldEvents`. */
 export function applyEvent(
-  { model }: CompiledModel,
+  compiled: CompiledModel,
   state: CaseState,
   event: Exclude<CaseEvent, ObservationRetracted>,
 ): CaseState {
+  const { model } = compiled;
   switch (event.kind) {
     case 'context-set':
       return { ...state, context: { ...state.context, [event.feature]: event.value } };
@@ -23,15 +25,18 @@ export function applyEvent(
     }
     case 'result-recorded': {
       const { kind: _kind, ...result } = event;
-      const access = model.tests.find((test) => test.id === event.test)?.access;
       return {
         ...state,
         observations: [...state.observations, { kind: 'result', ...result }],
-        openAccess: access === undefined ? state.openAccess : openWithPrerequisites(model, state.openAccess, access),
+        openAccess: openAfterResult(compiled, state.openAccess, event.test),
       };
     }
     case 'repair-tried':
-      return { ...state, observations: [...state.observations, event] };
+      return {
+        ...state,
+        observations: [...state.observations, event],
+        openAccess: openAfterDrive(compiled, state.openAccess),
+      };
     case 'access-opened':
       return { ...state, openAccess: openWithPrerequisites(model, state.openAccess, event.access) };
     case 'access-closed':

@@ -21,7 +21,7 @@ interface EngineSet extends Engine {
   readonly kind: 'engine-set';
 }
 
-/** A test was done. Opens the access of the test with all it requires. One of `outcome`, `likelihood` and `reading`; an outcome may stand
+/** A test was done. Opens the access of the test with all it requires, and closes what it cannot be done with. One of `outcome`, `likelihood` and `reading`; an outcome may stand
  * beside a reading that leaves it open. */
 export interface ResultRecorded extends ResultEvidence {
   readonly kind: 'result-recorded';

@@ -10,6 +10,7 @@ import type { StepFacts } from './stepFacts.ts';
  *
  * - Cautions are those of the step, those of the access it opens, those of open access it works behind that hold as long as it is open,
  *   and those of closing what it closes.
+ * - A test that needs the engine more complete than it is closes what is in its way first.
  * - A repair and a drive end with a closed engine, so they close everything that is open.
  * - Opening and closing share what an access costs: labour by the time of each, gaskets with the closing. */
 export function makeStepFacts(compiled: CompiledModel, tariff: Tariff): (step: Step, open: number) => StepFacts {
@@ -52,7 +53,8 @@ export function makeStepFacts(compiled: CompiledModel, tariff: Tariff): (step: S
       case 'test': {
         const { index, test } = compiled.tests.get(step.test)!;
         const needed = tariff.testAccess[index]!;
-        return facts(tariff.test(index, open), test.cautions, needed, needed & ~open, open);
+        const closed = tariff.closedForTest[index]!.closes & (open | needed);
+        return facts(tariff.test(index, open), test.cautions, needed, (needed & ~open) | closed, open);
       }
       case 'repair':
       case 'proved-repair': {

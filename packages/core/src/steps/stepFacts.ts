@@ -8,7 +8,8 @@ export interface StepFacts {
   readonly minutes: number;
   /** Access still to be opened, in order. */
   readonly accessToOpen: readonly string[];
-  /** Access that is closed again at the end, in order: what the step opens, and before an engine runs or is driven all that is open. */
+  /** Access that is closed again at the end, in order: what the step opens; before the engine is cranked, runs or is
+   * driven, what has to be closed for that. */
   readonly accessToClose: readonly string[];
   /** Ids of everything that can hurt: of the step, of what it opens, works behind and closes; gravest first. */
   readonly cautions: readonly string[];

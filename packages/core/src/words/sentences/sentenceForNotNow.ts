@@ -32,6 +32,11 @@ export function sentenceForNotNow(
         test,
         looks: messages.or([...new Set(missing)].map((one) => messages.quoted(nameOf(model.tests, one, language)))),
       });
+    case 'engine-apart':
+      return messages.engineApart({
+        test,
+        open: messages.and(missing.map((one) => messages.quoted(nameOf(model.access, one, language)))),
+      });
     case 'already-done':
       return messages.alreadyDone({ test });
     case 'same-question':

@@ -71,6 +71,7 @@ export const messages: Language['messages'] = {
   notApplicable: (p) => `„${p.test}“ kommt nur in Frage, wenn dies so beantwortet ist: ${p.missing}.`,
   nothingToFollow: (p) => `„${p.test}“ sieht genauer hin, wo ${p.looks} etwas zeigte: Zuerst muss sich etwas zeigen.`,
   alreadyDone: (p) => `„${p.test}“ ist erledigt.`,
+  engineApart: (p) => `„${p.test}“ geht erst wieder, wenn der Motor zusammengebaut ist; offen ist ${p.open}.`,
   sameQuestion: (p) => `„${p.test}“ fragt, was ${p.by} schon beantwortet hat.`,
 
   pairSameQuestion: (p) =>

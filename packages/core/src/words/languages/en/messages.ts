@@ -137,6 +137,8 @@ export const messages = {
   nothingToFollow: (p: { test: string; looks: string }): string =>
     `“${p.test}” looks closer at something found by ${p.looks}: first something has to be found.`,
   alreadyDone: (p: { test: string }): string => `“${p.test}” has been done.`,
+  engineApart: (p: { test: string; open: string }): string =>
+    `“${p.test}” has to wait until the engine is back together; open is ${p.open}.`,
   sameQuestion: (p: { test: string; by: string }): string =>
     `“${p.test}” asks the same as ${p.by}, which has been answered.`,
 
