@@ -53,8 +53,9 @@ function pricesOf(id: string): CasePrices {
     if (event.kind === 'result-recorded') {
       const state = caseState(session);
       const advice = advise(compiled, beliefOf(compiled, factsOf(state)), circumstancesOf(compiled, state));
-      const advised = advice.tests.find((one) => one.test === event.test);
-      expect(advised, `${event.test} is on offer`).toBeDefined();
+      // what is answered at intake (pattern and frozen data) is not proposed; it has its price all the same
+      const advised = [...advice.tests, ...advice.notNow].find((one) => one.test === event.test);
+      expect(advised, `${event.test} has a price`).toBeDefined();
       const needed = accessBits(compiled, [compiled.tests.get(event.test)!.test.access]);
       tests.push([event.test, advised!.price.amount, again(needed)]);
       everOpen |= needed;

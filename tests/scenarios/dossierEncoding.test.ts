@@ -332,17 +332,18 @@ describe.skipIf(found === undefined)('the data encodes the dossier', () => {
     expect(model.fillingLimit).toEqual({ ...rest, limit: limit.value, source: limit.source });
   });
 
-  test('demo cases: intake facts, results in order, lesson and bill', () => {
+  // what they cost is held against the dossier in demoCosts.test.ts: here what a drive closes is paid again
+  test('demo cases: intake facts, results in order and lesson', () => {
     const encoded = demoCases as readonly {
       id: string;
       title: string;
       demo: object;
       events: Record<string, string>[];
     }[];
-    for (const { id, title, context, steps, trueCause, lesson, testCost, repairCost, totalCost } of dossier.demoCases) {
+    for (const { id, title, context, steps, trueCause, lesson } of dossier.demoCases) {
       const found = byId(encoded, id);
       expect(found.title).toBe(title);
-      expect(found.demo).toEqual({ invented: true, trueCause, lesson, testCost, repairCost, totalCost });
+      expect(found.demo).toMatchObject({ invented: true, trueCause, lesson });
       // the dossier names no engine; the cases state one where their text does
       expect(found.events.filter(({ kind }) => kind !== 'engine-set')).toEqual([
         ...Object.entries(context).map(([feature, value]) => ({ kind: 'context-set', feature, value })),

@@ -47,6 +47,14 @@ function renamedModel(): unknown {
       ...row,
       p: Object.fromEntries(Object.entries(row.p).map(([id, p]) => [renameOutcome(one.id, id), p])),
     })),
+    ...(one.asleep === undefined
+      ? {}
+      : {
+          asleep: {
+            ...one.asleep,
+            p: Object.fromEntries(Object.entries(one.asleep.p).map(([id, p]) => [renameOutcome(one.id, id), p])),
+          },
+        }),
     ...(one.readings === undefined
       ? {}
       : {

@@ -99,31 +99,83 @@ function chanceOfEvidence(model: Model, world: World, facts: Facts): number {
       product *= observation.cured ? success : 1 - success;
     } else results.push({ test: asked.test, outcome: observation.cured ? asked.cured : asked.notCured });
   }
+  const spoke = new Map<Test, number>();
   for (const test of model.tests) {
     const runs = results.filter((one) => one.test === test.id);
-    product *= chanceOfRuns(test, world, cause.activeFraction.best, runs);
+    spoke.set(test, runs.filter((run) => !(test.faultMustBeActive && run.faultActive === 'no')).length);
     // what doing the test may have brought about, relative to the cause it favours most
     const odds = (id: string) => test.mayCause?.[id]?.best ?? 1;
     if (runs.length > 0) product *= odds(cause.id) / Math.max(...model.causes.map(({ id }) => odds(id)));
   }
+  for (const test of model.tests) {
+    const own = spoke.get(test)!;
+    if (own === 0) continue;
+    const chance = chanceOfRuns(
+      model,
+      test,
+      world,
+      results.filter((one) => one.test === test.id),
+    );
+    product *= chance ** (weightOfOne(model, facts, spoke, test) * (1 + (own - 1) * test.repeatability.best));
+  }
+  for (const feature of model.context) {
+    const value = feature.values.find(({ id }) => id === facts.context[feature.id]);
+    const asking = [...spoke].find(([test, count]) => count > 0 && questionOf(model, test.id).has(feature.id));
+    if (value === undefined || asking === undefined) continue;
+    // the prior counts the answer in full: what is too much is taken back, on the scale of the likeliest
+    const exponent = weightOfOne(model, facts, spoke, asking[0]) - 1;
+    const factor = (id: string) => ((value.multipliers[id]?.best ?? 1) || 1) ** exponent;
+    product *= factor(cause.id) / Math.max(...model.causes.map(({ id }) => factor(id)));
+  }
   return product;
 }
 
+/** Names that ask what this one asks, itself included. */
+function questionOf(model: Model, name: string): Set<string> {
+  const names = new Set([name]);
+  for (let size = 0; size < names.size;) {
+    size = names.size;
+    for (const { a, b, kind } of model.dependentPairs) {
+      if (kind === 'same-question' && (names.has(a) || names.has(b))) names.add(a).add(b);
+    }
+  }
+  return names;
+}
+
+/** What one run of a question counts: n of them, the intake answer among them, count n / (1 + (n - 1) r). */
+function weightOfOne(model: Model, facts: Facts, spoke: ReadonlyMap<Test, number>, test: Test): number {
+  const names = questionOf(model, test.id);
+  const told = model.context.filter(({ id }) => names.has(id) && facts.context[id] !== undefined).length;
+  const asked = [...spoke].filter(([{ id }, count]) => names.has(id) && count > 0);
+  const onRecord = model.tests.filter(({ id }) => names.has(id) && isOnRecord(model, facts, id));
+  const runs = asked.reduce((sum, [, count]) => sum + count, 0) + told;
+  const isAlone = onRecord.length === 1 && told === 0;
+  const r = isAlone ? test.repeatability.best : Math.max(...onRecord.map(({ repeatability }) => repeatability.best));
+  return 1 / (1 + (runs - 1) * r);
+}
+
+function isOnRecord(model: Model, { observations }: Facts, id: string): boolean {
+  return observations.some((one) =>
+    one.kind === 'result' ? one.test === id : model.repairs.find((r) => r.id === one.repair)?.sameAs?.test === id,
+  );
+}
+
 /** With probability `repeatability` all runs tell one draw, else each its own. A sleeping fault says nothing; one that perhaps slept shows
- * the default row in the share of visits in which it sleeps. */
+ * what is shown asleep, by default the last row. */
 function chanceOfRuns(
+  model: Model,
   test: Test,
   world: World,
-  activeFraction: number,
   all: readonly Pick<TestResult, 'outcome' | 'likelihood' | 'faultActive'>[],
 ): number {
   const runs = all.filter((run) => !(test.faultMustBeActive && run.faultActive === 'no'));
   if (runs.length === 0) return 1;
   const awake = rowFor(test.rows, world);
-  const asleep = test.rows.at(-1)!.p;
+  const asleep = (test.asleep ?? test.rows.at(-1)!).p;
+  const present = model.presentIfNotNoted.best;
   const maySleep = (run: (typeof runs)[number]) => test.faultMustBeActive && run.faultActive === 'unknown';
   const chance = (outcome: string, sleeps: boolean) =>
-    sleeps ? activeFraction * awake[outcome]! + (1 - activeFraction) * asleep[outcome]! : awake[outcome]!;
+    sleeps ? present * awake[outcome]! + (1 - present) * asleep[outcome]! : awake[outcome]!;
   const says = (run: (typeof runs)[number], outcome: string) =>
     run.likelihood === undefined
       ? Number(run.outcome === outcome)

@@ -61,6 +61,7 @@ export function randomModel(seed: number): Model {
       access: oneOf(random, ['none', 'a0', 'a1', 'a2']),
       cautions: [],
       faultMustBeActive: random() < 0.5,
+      ...(random() < 0.3 ? { asleep: row(random, outcomes) } : {}),
       ...(at > 0 && random() < 0.15 ? { mayCause: { [oneOf(random, causeIds)]: quantity(1 + random()) } } : {}),
       repeatability: quantity(random() < 0.3 ? 0 : random() * 0.95),
     };
@@ -124,8 +125,9 @@ export function randomModel(seed: number): Model {
     cautions: [],
     plausibleFrom: quantity(0.05),
     goneWithoutCure: quantity(0.01 + (seed % 20) / 100),
+    presentIfNotNoted: quantity(0.1 + (seed % 17) / 20),
     leastRepairMinutes: quantity(1 + (seed % 12)),
-    dependentPairs: [],
+    dependentPairs: sameQuestions(random, tests.length),
     verification: {
       cautions: [],
       order: [],
@@ -165,6 +167,16 @@ export function randomFacts(model: Model, seed: number, most = 6): Facts {
     return { kind: 'result', id: `r${at}`, test, faultActive, ...seen };
   });
   return { context, observations };
+}
+
+/** Some tests ask what another or the intake asks. */
+function sameQuestions(random: Random, tests: number): Model['dependentPairs'] {
+  const pair = (a: string, b: string) => ({ a, b, kind: 'same-question', shared: 'any', note: 'any' }) as const;
+  return [
+    ...(random() < 0.4 ? [pair('t1', 't0')] : []),
+    ...(random() < 0.3 ? [pair(oneOf(random, ['t0', 't1']), 'f0')] : []),
+    ...(tests > 2 && random() < 0.3 ? [pair('t2', 't1')] : []),
+  ];
 }
 
 function withStates(random: Random, id: string): States & { readonly label: string } {

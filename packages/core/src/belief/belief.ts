@@ -11,8 +11,8 @@ export interface RankedCause {
 /** Something about the evidence itself that a reader should know: ids only, `sentenceForWarning` words it. `items` are the ids of the
  * observations it is about, or `context:<feature>`. */
 export type BeliefWarning =
-  /** Both parts of a pair that the model calls dependent (or of overlapping intake facts: `same-fact`) are on record, and both count in
-   * full. `a` and `b` as the model names them. */
+  /** Both parts of a pair that the model calls dependent (or of overlapping intake facts: `same-fact`) are on record. Both count in
+   * full, except what asks the same question: that shares one likelihood. `a` and `b` as the model names them. */
   | {
       readonly kind: Exclude<Dependence, 'modelled'>;
       readonly a: string;

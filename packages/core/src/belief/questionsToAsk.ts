@@ -1,6 +1,7 @@
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import { appliesHere } from '../evidence/appliesHere.ts';
 import type { Facts } from '../evidence/facts.ts';
+import { testAsked } from '../evidence/testAsked.ts';
 import { sweepFacts } from './sweepFacts.ts';
 
 /** An intake question that is still open, and what answering it could do. */
@@ -14,7 +15,7 @@ export interface IntakeQuestion {
   readonly enables: readonly string[];
 }
 
-/** Intake questions not answered yet: first those that causes or tests wait for, then by how far an answer could move the ranking
+/** Intake questions not answered yet, by the customer or by a test that asks the same: first those that causes or tests wait for, then by how far an answer could move the ranking
  * (total variation distance of the posterior).
  * @throws EvidenceError as `rankCauses` does.
  * @example
@@ -23,10 +24,13 @@ export interface IntakeQuestion {
  * questions.map(({ feature, couldMove }) => [feature, couldMove]); // [['filter', 0.1251], ['suction-hose', 0.25]]
  * ``` */
 export function questionsToAsk(compiled: CompiledModel, facts: Facts): readonly IntakeQuestion[] {
-  const { model, causes } = compiled;
+  const { model, causes, structure } = compiled;
+  const done = new Set(facts.observations.map((observation) => testAsked(compiled, observation)));
+  const isAnswered = (feature: string): boolean =>
+    (structure.questions.get(feature) ?? []).some((name) => done.has(name));
   const now = sweepFacts(compiled, facts, { posteriorOnly: true });
   return model.context
-    .filter(({ id }) => !Object.hasOwn(facts.context, id))
+    .filter(({ id }) => !Object.hasOwn(facts.context, id) && !isAnswered(id))
     .map(({ id, values }): IntakeQuestion => {
       const answered = values.map((value) => {
         const context = { ...facts.context, [id]: value.id };

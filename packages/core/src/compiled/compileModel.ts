@@ -8,6 +8,7 @@ import type { CompiledModel, CompiledTest } from './compiledModel.ts';
 import { fillTable, firstMatches, type FirstMatches, type Parents } from './firstMatches.ts';
 import { hypothesesOf, type Hypothesis } from './hypotheses.ts';
 import type { Mechanism, Model, Test } from '../model/model.ts';
+import { questionsOf } from '../model/questionsOf.ts';
 import type { Row } from '../model/row.ts';
 import { closedForTest } from '../cost/closedForTest.ts';
 import { noisyMax } from './noisyMax.ts';
@@ -72,6 +73,7 @@ export function compileModel(model: Model, options: CompileModelOptions = {}): C
     accessClosure,
     testAccess,
     closedForTest: model.tests.map((test, at) => closedForTest(model, accessClosure, test, testAccess[at]!)),
+    questions: questionsOf(model),
   });
 }
 

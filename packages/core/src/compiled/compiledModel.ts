@@ -55,5 +55,7 @@ export interface CompiledModel {
     /** Access bits of each test, prerequisites included, and what has to be closed for it. */
     readonly testAccess: readonly number[];
     readonly closedForTest: readonly ClosedForTest[];
+    /** Tests and intake features that ask one question, see `questionsOf`. */
+    readonly questions: ReadonlyMap<string, readonly string[]>;
   };
 }

@@ -30,8 +30,12 @@ function weightLines({ model }: CompiledModel, joint: Float64Array): JointLines[
 }
 
 /** Context multipliers in force; one whose product is capped moves nothing and is left out. */
-function multiplierLines({ model, causeIndex }: CompiledModel, { context }: Facts, joint: Float64Array): JointLines[] {
+function multiplierLines(compiled: CompiledModel, { context, observations }: Facts, joint: Float64Array): JointLines[] {
+  const { model, causeIndex, structure } = compiled;
   const { low, high } = model.contextCap;
+  const asked = new Set(observations.map((observation) => testAsked(compiled, observation)));
+  const isShared = (feature: string): boolean =>
+    (structure.questions.get(feature) ?? []).some((name) => asked.has(name));
   const stated = model.context.flatMap((feature, f) => {
     const v = feature.values.findIndex((value) => value.id === context[feature.id]);
     return v < 0
@@ -39,10 +43,12 @@ function multiplierLines({ model, causeIndex }: CompiledModel, { context }: Fact
       : Object.entries(feature.values[v]!.multipliers).map(([cause, multiplier]) => ({
           cause,
           multiplier,
+          isShared: isShared(feature.id),
           path: `/context/${f}/values/${v}/multipliers/${cause}/best`,
         }));
   });
-  return stated.flatMap(({ cause, multiplier, path }) => {
+  return stated.flatMap(({ cause, multiplier, path, ...one }) => {
+    if (one.isShared) return []; // a test asks the same: the answer counts by less than itself
     const product = stated.reduce((all, other) => (other.cause === cause ? all * other.multiplier.best : all), 1);
     return product > low && product < high ? factorLines(multiplier, path, joint, causeIndex.get(cause)!) : [];
   });
@@ -155,13 +161,15 @@ function dependentLines(compiled: CompiledModel, facts: Facts, joint: Float64Arr
   });
 }
 
-/** Rows of the tests on record that were run once. */
+/** Rows of the tests on record whose question was asked once, by no other test and at intake. */
 function outcomeLines(compiled: CompiledModel, facts: Facts, joint: Float64Array): JointLines[] {
   return facts.observations.flatMap((observation) => {
     const id = testAsked(compiled, observation);
     const compiledTest = compiled.tests.get(id);
-    const runs = facts.observations.filter((other) => testAsked(compiled, other) === id);
-    if (compiledTest === undefined || runs.length > 1) return [];
+    const names = compiled.structure.questions.get(id) ?? [id];
+    const runs = facts.observations.filter((other) => names.includes(testAsked(compiled, other)));
+    const isShared = runs.length > 1 || names.some((name) => Object.hasOwn(facts.context, name));
+    if (compiledTest === undefined || isShared) return [];
     return testLines(compiled, facts, joint, compiledTest, observation);
   });
 }
@@ -191,17 +199,18 @@ function testLines(
     targets: [target],
   }).targets.get('row')!;
   const outcome = outcomes[outcomes.indexOf(outcomeOf)]!;
-  const awake = (c: number): number => (active === 'yes' ? 1 : compiled.activeFractions[c]!);
-  /** Share of P(outcome | cause, the rest) that each row contributes per unit of its entry. */
+  const awake = active === 'yes' ? 1 : compiled.model.presentIfNotNoted.best;
+  /** Share of P(outcome | cause, the rest) that each row contributes per unit of its entry; asleep it is the last that shows, or a row of its own. */
   const perUnit = (c: number, r: number): number =>
-    awake(c) * applies[c * rows.length + r]! + (r === rows.length - 1 ? 1 - awake(c) : 0);
+    awake * applies[c * rows.length + r]! + (test.asleep === undefined && r === rows.length - 1 ? 1 - awake : 0);
+  const ofSleep = test.asleep === undefined ? 0 : (1 - awake) * test.asleep.p[outcome]!;
   return rows.map((row, r): JointLines => {
     const value = row.p[outcome]!;
     const slopes = new Float64Array(joint.length);
     const constants = joint.slice();
     for (let c = 0; c < joint.length; c += 1) {
       if (joint[c] === 0) continue;
-      const total = rows.reduce((sum, other, o) => sum + perUnit(c, o) * other.p[outcome]!, 0);
+      const total = rows.reduce((sum, other, o) => sum + perUnit(c, o) * other.p[outcome]!, ofSleep);
       slopes[c] = (joint[c]! * perUnit(c, r)) / total;
       constants[c] = joint[c]! - slopes[c]! * value;
     }

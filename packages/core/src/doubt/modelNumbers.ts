@@ -29,7 +29,7 @@ export interface ModelNumber {
  * [weight?.low, weight?.value, weight?.high]; // [200, 400, 800]
  * ``` */
 export function modelNumbers(model: Model): readonly ModelNumber[] {
-  const { causes, mechanisms, tests, context, repairs, goneWithoutCure, leastRepairMinutes } = model;
+  const { causes, mechanisms, tests, context, repairs, goneWithoutCure, presentIfNotNoted, leastRepairMinutes } = model;
   return [
     ...causes.flatMap(({ weight, activeFraction, states }, at) => [
       estimate(['causes', at, 'weight'], weight),
@@ -40,8 +40,9 @@ export function modelNumbers(model: Model): readonly ModelNumber[] {
       ...(background === undefined ? [] : entriesOf(['mechanisms', at, 'background'], background)),
       ...rows.flatMap((row, index) => entriesOf(['mechanisms', at, 'rows', index], row)),
     ]),
-    ...tests.flatMap(({ rows, repeatability }, at) => [
+    ...tests.flatMap(({ rows, asleep, repeatability }, at) => [
       ...rows.flatMap((row, index) => entriesOf(['tests', at, 'rows', index], row)),
+      ...(asleep === undefined ? [] : entriesOf(['tests', at, 'asleep'], asleep)),
       estimate(['tests', at, 'repeatability'], repeatability),
     ]),
     ...context.flatMap(({ values }, at) =>
@@ -55,6 +56,7 @@ export function modelNumbers(model: Model): readonly ModelNumber[] {
       Object.entries(cures).map(([cause, chance]) => estimate(['repairs', at, 'cures', cause], chance)),
     ),
     estimate(['goneWithoutCure'], goneWithoutCure),
+    estimate(['presentIfNotNoted'], presentIfNotNoted),
     estimate(['leastRepairMinutes'], leastRepairMinutes),
   ];
 }

@@ -20,8 +20,8 @@ export function evidenceOf(compiled: CompiledModel, facts: Facts): readonly Like
   // repairs first: the kernel knows the same factors in the same order again
   const [attempts, runs] = [parts.filter(({ kind }) => kind === 'repair'), parts.filter(({ kind }) => kind === 'run')];
   return [
-    ...attempts.flatMap((part) => factorsOfGroup(compiled, [part])),
-    ...[...groupParts(runs).values()].flatMap((group) => factorsOfGroup(compiled, group)),
+    ...attempts.flatMap((part) => factorsOfGroup(compiled, [part], facts.context)),
+    ...[...groupParts(runs).values()].flatMap((group) => factorsOfGroup(compiled, group, facts.context)),
   ];
 }
 

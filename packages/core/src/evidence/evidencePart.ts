@@ -6,7 +6,7 @@ import { likelihoodOfRepair } from './likelihoodOfRepair.ts';
 import type { Observation, TestResult } from './observation.ts';
 
 /** What one observation adds to the evidence: a run of a test, or an attempt at a repair. Runs of one test share their error, so it is only
- * the whole group, all parts with one test or one repair, that has a likelihood. */
+ * the whole group, all parts with one question or one repair, that has a likelihood. */
 export type EvidencePart =
   | { readonly kind: 'run'; readonly group: string; readonly of: CompiledTest; readonly run: ReadingRun }
   | { readonly kind: 'repair'; readonly group: string; readonly factor: LikelihoodFactor };
@@ -19,7 +19,9 @@ export function evidencePartOf(compiled: CompiledModel, observation: Observation
   const of = result === undefined ? undefined : compiled.tests.get(result.test);
   if (result !== undefined && of !== undefined) {
     const run = runOf(of, result);
-    return run === undefined ? undefined : { kind: 'run', group: `test ${result.test}`, of, run };
+    // tests that ask one question are one group
+    const [first = result.test] = compiled.structure.questions.get(result.test) ?? [];
+    return run === undefined ? undefined : { kind: 'run', group: `test ${first}`, of, run };
   }
   if (observation.kind !== 'repair-tried') return undefined;
   const factor = likelihoodOfRepair(compiled, repair, observation.cured);

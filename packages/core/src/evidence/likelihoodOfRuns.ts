@@ -1,5 +1,6 @@
 import type { LikelihoodFactor } from '@faultodds/inference/sweeps';
 import type { CompiledModel, CompiledTest } from '../compiled/compiledModel.ts';
+import type { Row } from '../model/row.ts';
 import type { FaultActive } from './observation.ts';
 
 /** One run of a test: how strongly what was seen supports each outcome (one-hot for a named outcome), and whether the fault was present. */
@@ -14,7 +15,8 @@ export interface Run {
  *
  * - A run counts sum over outcomes of support times P(outcome | mechanisms, cause).
  * - A test that needs the fault active says nothing while it surely sleeps; when that is unknown, the outcome is a mixture:
- *   a P(outcome | states) + (1 - a) P(outcome | default row), a = the cause's active fraction.
+ *   a P(outcome | states) + (1 - a) P(outcome | asleep), a = the model's `presentIfNotNoted`. Asleep the same is shown whatever the cause, so
+ *   that what is believed then lies between what is believed after a run with the fault present and without the run.
  * - Runs share their error: with probability r (the test's repeatability) all tell one draw, else they are independent. The same
  *   result twice is worth less than two, and the order of runs does not matter.
  *
@@ -46,36 +48,25 @@ function makeFactor(
   runs: readonly Run[],
 ): LikelihoodFactor {
   const { parents, rowOf } = matches;
-  const rows = test.rows.map((row) => outcomes.map((outcome) => row.p[outcome]!));
-  const asleep = rows.at(-1)!;
+  const numbersOf = ({ p }: Row): readonly number[] => outcomes.map((outcome) => p[outcome]!);
+  const asleep = numbersOf(test.asleep ?? test.rows.at(-1)!);
+  const present = compiled.model.presentIfNotNoted.best;
   const r = runs.length > 1 ? test.repeatability.best : 0;
   // what one draw shared by all runs supports
   const shared = Float64Array.from(outcomes, (_, s) => runs.reduce((product, run) => product * run.support[s]!, 1));
   const sharedActive = runs.some((run) => run.faultActive === 'yes') ? 'yes' : 'unknown';
 
-  const likelihoodOf = (row: readonly number[], active: number): number => {
+  const likelihoodOf = (row: readonly number[]): number => {
     const one = (support: Float64Array, faultActive: FaultActive): number => {
-      const awake = faultActive === 'yes' ? 1 : active;
+      const awake = faultActive === 'yes' ? 1 : present;
       return support.reduce((sum, weight, s) => sum + weight * (awake * row[s]! + (1 - awake) * asleep[s]!), 0);
     };
     const independent = runs.reduce((product, run) => product * one(run.support, run.faultActive), 1);
     return r === 0 ? independent : r * one(shared, sharedActive) + (1 - r) * independent;
   };
 
-  if (runs.every((run) => run.faultActive === 'yes')) {
-    const ofRow = rows.map((row) => likelihoodOf(row, 1));
-    const values = new Float64Array(rowOf.length);
-    for (let at = 0; at < values.length; at += 1) values[at] = ofRow[rowOf[at]!]!;
-    return { variables: parents, values };
-  }
-  const causes = compiled.causes.length;
-  const ofRowAndCause = rows.map((row) => compiled.activeFractions.map((active) => likelihoodOf(row, active)));
-  if (parents.at(-1) === 'cause') {
-    const values = new Float64Array(rowOf.length);
-    for (let at = 0; at < values.length; at += 1) values[at] = ofRowAndCause[rowOf[at]!]![at % causes]!;
-    return { variables: parents, values };
-  }
-  const values = new Float64Array(rowOf.length * causes);
-  rowOf.forEach((row, at) => values.set(ofRowAndCause[row]!, at * causes));
-  return { variables: [...parents, 'cause'], values };
+  const ofRow = test.rows.map((row) => likelihoodOf(numbersOf(row)));
+  const values = new Float64Array(rowOf.length);
+  for (let at = 0; at < values.length; at += 1) values[at] = ofRow[rowOf[at]!]!;
+  return { variables: parents, values };
 }

@@ -18,10 +18,8 @@ export function likelihoodsOfRuns(
   compiledTest: CompiledTest,
   allRuns: readonly ReadingRun[],
 ): readonly LikelihoodFactor[] {
-  const { faultMustBeActive, repeatability } = compiledTest.test;
-  const asleep = (run: ReadingRun): boolean =>
-    faultMustBeActive && (run.kind === 'outcome' ? run.run.faultActive : run.faultActive) === 'no';
-  const runs = allRuns.filter((run) => !asleep(run));
+  const { repeatability } = compiledTest.test;
+  const runs = allRuns.filter((run) => !isAsleep(compiledTest, run));
   const outcomes = runs.flatMap((run) => (run.kind === 'outcome' ? [run.run] : []));
   const measured = runs.flatMap((run) => (run.kind === 'measured' ? [run] : []));
   const noted = measured.flatMap((run) => (run.noted === undefined ? [] : [run.noted]));
@@ -41,6 +39,11 @@ export function likelihoodsOfRuns(
     ),
   ];
   return factors.filter((factor) => factor !== undefined);
+}
+
+/** Whether a run says nothing because the fault slept. */
+export function isAsleep({ test }: CompiledTest, run: ReadingRun): boolean {
+  return test.faultMustBeActive && (run.kind === 'outcome' ? run.run.faultActive : run.faultActive) === 'no';
 }
 
 /** Runs of one reading under one state of the fault: what they say adds up. */
@@ -83,7 +86,8 @@ function likelihoodOfNoted(
   return derived(above, `${band.support.join()} ${weight}`, (value, at) => (value / below.values[at]!) ** weight);
 }
 
-function power(factor: LikelihoodFactor, exponent: number): LikelihoodFactor {
+/** A factor raised to an exponent: the same object for the same question. */
+export function power(factor: LikelihoodFactor, exponent: number): LikelihoodFactor {
   return exponent === 1 ? factor : derived(factor, String(exponent), (value) => value ** exponent);
 }
 

@@ -27,8 +27,10 @@ function makeTest(compiled: CompiledModel, { test, index }: CompiledTest, model:
     ...row,
     p: Object.fromEntries(outcomes.map((id) => [id, row.p[id] ?? 0])),
   }));
+  // asleep the numbers are those of a sound engine
+  const { asleep: _, ...rest } = test;
   return {
-    test: { ...test, rows },
+    test: { ...rest, rows },
     index,
     outcomes,
     matches,

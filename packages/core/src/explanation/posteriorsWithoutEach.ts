@@ -9,14 +9,14 @@ import { contentKey } from './contentKey.ts';
 
 /** The posterior with each observation left out and all others kept, in the order of the observations.
  *
- * Runs of one test share their error, so leaving one out changes the likelihood of its whole group and nothing else. The groups are
+ * Runs of one question share their error, so leaving one out changes the likelihood of its whole group and nothing else. The groups are
  * halved again and again: everything outside a half is multiplied once for all groups in it, so a group is reached with all others
  * taken after log2(groups) steps instead of all of them. Then one sweep for every different thing recorded in it: results that are alike
  * leave the same behind.
  * @param facts checked, see `sweepFacts`. @param prior cause -> probability. @returns arrays by the compiled order of causes. */
 export function posteriorsWithoutEach(
   compiled: CompiledModel,
-  { observations }: Facts,
+  { context, observations }: Facts,
   prior: Float64Array,
 ): readonly Float64Array[] {
   const parts = observations.map((observation) => evidencePartOf(compiled, observation));
@@ -25,7 +25,7 @@ export function posteriorsWithoutEach(
     posteriorOf(prior, sweepModel(compiled, { likelihoods, targets: [] }).logEvidenceGivenRoot).posterior;
   const saidBy = new Map(parts.map((part, at) => [part, contentKey(observations[at]!)]));
   const without = new Map<EvidencePart, Float64Array>();
-  const factors = groups.map((group) => factorsOfGroup(compiled, group));
+  const factors = groups.map((group) => factorsOfGroup(compiled, group, context));
 
   const visit = (low: number, high: number, outside: readonly LikelihoodFactor[]): void => {
     if (high - low > 1) {
@@ -45,6 +45,7 @@ export function posteriorsWithoutEach(
           ...factorsOfGroup(
             compiled,
             group.filter((other) => other !== part),
+            context,
           ),
         ]);
       alike.set(key, posterior);

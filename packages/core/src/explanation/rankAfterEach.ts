@@ -43,7 +43,7 @@ export function rankAfterEach(
     if (part === undefined) return;
     const group = [...(parts.get(part.group) ?? []), part];
     parts.set(part.group, group);
-    factors[part.kind].set(part.group, factorsOfGroup(compiled, group));
+    factors[part.kind].set(part.group, factorsOfGroup(compiled, group, context));
   };
   const rank = (moment: number): CauseRanking => {
     const likelihoods = [...factors.repair.values(), ...factors.run.values()].flat();

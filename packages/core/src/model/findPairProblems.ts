@@ -5,13 +5,17 @@ import type { Problem } from '../errors/faultoddsError.ts';
 import type { Model } from './model.ts';
 
 /** What is wrong with pairs of evidence that hang together: names that are neither test nor intake fact, a thing paired with itself, one
- * pair given twice, a question that two tests are to share and one part is no test. */
+ * pair given twice, a question that a test is to share with what asks none. */
 export function findPairProblems(model: Model): Problem[] {
   const isTest = (name: string): boolean => model.tests.some(({ id }) => id === name);
+  const isFeature = (name: string): boolean => model.context.some(({ id }) => id === name);
   const dependent = model.dependentPairs.flatMap(({ a, b, kind }, at): Problem[] => {
     const path = `/dependentPairs/${at}`;
     const first = model.dependentPairs.findIndex((other) => hasSameParts(other, { a, b }));
-    const noTest = kind === 'same-question' ? [a, b].find((name) => !isTest(name)) : undefined;
+    const noTest =
+      kind === 'same-question'
+        ? [a, b].find((name) => !isTest(name) && (!isFeature(name) || ![a, b].some(isTest)))
+        : undefined;
     return [
       ...nameProblems(model, { a, b }, path),
       ...(first < at ? [problemFor('pair-twice', path, { a, b })] : []),

@@ -28,6 +28,7 @@ export function findRowProblems(model: Model): Problem[] {
   model.tests.forEach((test, at) => {
     const outcomes = test.outcomes.map((outcome) => outcome.id);
     found.push(...tableProblems(test.rows, outcomes, `/tests/${at}/rows`, test.id));
+    if (test.asleep !== undefined) found.push(...rowProblems(test.asleep, outcomes, `/tests/${at}/asleep`, test.id));
   });
   return found;
 }

@@ -4,6 +4,7 @@ const PROBABILITIES: ReadonlySet<string> = new Set([
   'twoCauseShare',
   'plausibleFrom',
   'goneWithoutCure',
+  'presentIfNotNoted',
 ]);
 
 /** Whether the number at a place of a model is a probability: an entry of a row, a chance of success, a share; weights, multipliers, minutes

@@ -122,6 +122,9 @@ export interface Test {
   readonly engine?: EngineState;
   readonly cautions: readonly string[];
   readonly faultMustBeActive: boolean;
+  /** What it shows while the fault sleeps, whatever the cause (a new part and no misfire: it seems gone). Default: its last row, what a sound
+   * engine shows. Only of a test that needs the fault. */
+  readonly asleep?: Row;
   /** Causes that doing it may bring about (a connector not latched, a seal pinched), as multipliers on their odds once it is on record. */
   readonly mayCause?: Readonly<Record<string, Quantity>>;
   /** The outcome that says "the fault is still there". With two causes at once it is still there while either is. */
@@ -164,7 +167,7 @@ export interface Caution {
   readonly staysWhileOpen?: true;
 }
 
-/** How two pieces of evidence hang together: they ask one question, so that the answer to one answers the other; they tell one fact twice;
+/** How two pieces of evidence hang together: they ask one question, so that the answer to one answers the other and both share one likelihood; they tell one fact twice;
  * one slip can make both wrong (one gauge, one detector); or the mechanisms and causes of the model account for what they share. */
 export const dependences = ['same-question', 'same-fact', 'shared-error', 'modelled'] as const;
 
@@ -173,7 +176,7 @@ export type Dependence = (typeof dependences)[number];
 
 /** Two pieces of evidence that are not independent. */
 export interface DependentPair {
-  /** A test or an intake feature, or one answer to it as `feature:value`. */
+  /** A test or an intake feature, or one answer to it as `feature:value`; of the kind `same-question` two tests, or a test and a feature. */
   readonly a: string;
   readonly b: string;
   readonly kind: Dependence;
@@ -247,6 +250,8 @@ export interface Model {
   readonly plausibleFrom: Quantity;
   /** Chance that the fault goes away with a repair that did not cure its cause (a connector disturbed, chance, a fault asleep). */
   readonly goneWithoutCure: Quantity;
+  /** Chance that the fault was present during a test that needs it and of which nobody noted whether it was. */
+  readonly presentIfNotNoted: Quantity;
   /** Minutes a repair takes at least, however much of its access is open already. */
   readonly leastRepairMinutes: Quantity;
   readonly dependentPairs: readonly DependentPair[];

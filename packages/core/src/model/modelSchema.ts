@@ -114,6 +114,7 @@ const test = z.strictObject({
   engine: z.optional(z.enum(engineStates)),
   cautions: listOf(id),
   faultMustBeActive: z.boolean(),
+  asleep: z.optional(row),
   mayCause: z.optional(idMap(quantity)),
   persistsAs: z.optional(id),
   follows: z.optional(
@@ -193,6 +194,7 @@ const shape = {
   cautions: listOf(caution),
   plausibleFrom: probability,
   goneWithoutCure: probability,
+  presentIfNotNoted: probability,
   leastRepairMinutes: quantity,
   dependentPairs: listOf(
     z.strictObject({ a: evidenceName, b: evidenceName, kind: z.enum(dependences), shared: text, note: text }),

@@ -61,9 +61,7 @@ export function compileCaseProblem(
         })
       : [];
   const sameQuestion = (id: string): readonly number[] =>
-    model.dependentPairs
-      .filter(({ a, b, kind }) => kind === 'same-question' && (a === id || b === id))
-      .flatMap(({ a, b }) => testAt.get(a === id ? b : a) ?? []);
+    (compiled.structure.questions.get(id) ?? []).flatMap((name) => (name === id ? [] : (testAt.get(name) ?? [])));
 
   const facts = repairFactsOf(compiled, tariff);
   const failed = new Set(repairsFailed(compiled, belief.facts));

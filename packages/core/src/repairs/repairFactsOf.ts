@@ -1,4 +1,5 @@
 import type { Facts } from '../evidence/facts.ts';
+import { triedBy } from '../evidence/triedBy.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { RepairFacts } from './planRepairs.ts';
 import type { Tariff } from '../cost/tariff.ts';
@@ -29,10 +30,8 @@ export function repairFactsOf(compiled: CompiledModel, tariff: Tariff): RepairFa
   };
 }
 
-/** Repairs on record that did not cure, by index: they are not proposed again. */
+/** Repairs on record that did not cure, by index, whether entered as a repair or as the test of the same kind: they are not proposed again. */
 export function repairsFailed({ model }: CompiledModel, { observations }: Facts): readonly number[] {
-  const failed = new Set(
-    observations.flatMap((seen) => (seen.kind === 'repair-tried' && !seen.cured ? [seen.repair] : [])),
-  );
+  const failed = new Set(observations.flatMap((seen) => triedBy(model, seen, false)));
   return model.repairs.flatMap(({ id }, index) => (failed.has(id) ? [index] : []));
 }

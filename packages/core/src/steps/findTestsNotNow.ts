@@ -15,7 +15,7 @@ export function findTestsNotNow(
   { facts, predictive }: Belief,
   { equipment, openAccess = [] }: Circumstances,
 ): readonly Reason[] {
-  const { model, testList, structure } = compiled;
+  const { testList, structure } = compiled;
   const seen = outcomesSeen(compiled, facts);
   const done = new Set(facts.observations.map((observation) => testAsked(compiled, observation)));
   const open = accessBits(compiled, openAccess);
@@ -28,9 +28,9 @@ export function findTestsNotNow(
       return [{ test: id, reason: 'not-applicable', missing: facts }];
     }
     if (done.has(id)) return [{ test: id, reason: 'already-done', missing: [] }];
-    const answered = model.dependentPairs
-      .filter(({ kind }) => kind === 'same-question')
-      .flatMap(({ a, b }) => (a === id && done.has(b) ? [b] : b === id && done.has(a) ? [a] : []));
+    const answered = (structure.questions.get(id) ?? []).filter(
+      (name) => done.has(name) || Object.hasOwn(facts.context, name),
+    );
     if (answered.length > 0) return [{ test: id, reason: 'same-question', missing: answered }];
     const missing = equipment === undefined ? [] : needed.filter((tool) => !equipment.includes(tool));
     if (missing.length > 0) return [{ test: id, reason: 'equipment', missing }];

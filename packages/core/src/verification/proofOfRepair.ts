@@ -3,6 +3,7 @@ import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { VerificationCheck } from '../model/model.ts';
 import type { ProposedRepair } from '../steps/proposedRepair.ts';
 import { stepFactsOf } from '../steps/stepFactsOf.ts';
+import { triedBy } from '../evidence/triedBy.ts';
 import { checkFor } from '../cost/checkFor.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 
@@ -16,7 +17,8 @@ export interface ProofOfRepair extends ProposedRepair {
   readonly order: readonly string[];
 }
 
-/** What proves the last repair, while it is the latest on record and is recorded as having cured; `undefined` otherwise.
+/** What proves the last repair, while it is the latest on record and is recorded as having cured, as a repair or as the test of the same kind;
+ * `undefined` otherwise.
  * @throws EvidenceError `access-unknown`
  * @example
  * ```ts
@@ -30,10 +32,11 @@ export function proofOfRepair(
 ): ProofOfRepair | undefined {
   const { model } = compiled;
   const last = observations.at(-1);
-  if (last?.kind !== 'repair-tried' || !last.cured) return undefined;
+  const [repair] = last === undefined ? [] : triedBy(model, last, true);
+  if (repair === undefined) return undefined;
   const check = checkFor(model, context);
   if (check === undefined) return undefined;
   const { accept, order } = model.verification;
   const drive = stepFactsOf(compiled, context, circumstances, { kind: 'proof-drive' });
-  return { repair: last.repair, ...drive, check, accept: accept.monitorRun, order };
+  return { repair, ...drive, check, accept: accept.monitorRun, order };
 }

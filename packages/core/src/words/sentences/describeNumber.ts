@@ -25,7 +25,7 @@ export function describeNumber(model: Model, path: string, language: Language): 
     return conditions.length === 0 ? words.otherwise : words.when(conditions);
   };
 
-  if (list === 'goneWithoutCure' || list === 'leastRepairMinutes') return words[list]();
+  if (list === 'goneWithoutCure' || list === 'presentIfNotNoted' || list === 'leastRepairMinutes') return words[list]();
   switch (`${list}/${part}`) {
     case 'causes/weight':
     case 'causes/activeFraction': {
@@ -53,6 +53,13 @@ export function describeNumber(model: Model, path: string, language: Language): 
       const row = test?.rows[Number(key)];
       if (test === undefined || row === undefined) return path;
       return words.entry(test.label, nameOf(test.outcomes, last, language), whenOf(row));
+    }
+    case 'tests/asleep': {
+      const test = model.tests[index];
+      // one key less than a row
+      return test === undefined
+        ? path
+        : words.entry(test.label, nameOf(test.outcomes, keysOfPointer(path).at(-1)!, language), words.asleep);
     }
     case 'tests/repeatability': {
       const test = model.tests[index];

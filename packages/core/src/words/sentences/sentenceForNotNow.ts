@@ -42,7 +42,9 @@ export function sentenceForNotNow(
     case 'same-question':
       return messages.sameQuestion({
         test,
-        by: messages.and(missing.map((one) => messages.quoted(nameOf(model.tests, one, language)))),
+        by: messages.and(
+          missing.map((one) => messages.quoted(nameOf([...model.tests, ...model.context], one, language))),
+        ),
       });
   }
 }

@@ -201,7 +201,7 @@ test('warnings name what they are about by its label', () => {
     '“Filter” and “Suction at the inlet” state the same fact, and it counts twice: enter only one of them.',
   );
   expect(said('same-question', paired)).toBe(
-    '“Filter” and “Suction at the inlet” ask the same question (dirt), and both count: enter only one of them.',
+    '“Filter” and “Suction at the inlet” ask the same question (dirt): together they count little more than one.',
   );
   expect(said('shared-error', paired)).toBe(
     'One mistake can make “Filter” and “Suction at the inlet” wrong together (dirt): the second confirms the first less than the ranking assumes.',

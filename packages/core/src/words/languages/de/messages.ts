@@ -75,7 +75,7 @@ export const messages: Language['messages'] = {
   sameQuestion: (p) => `„${p.test}“ fragt, was ${p.by} schon beantwortet hat.`,
 
   pairSameQuestion: (p) =>
-    `${p.items} stellen dieselbe Frage${inBrackets(p.shared)}, und beides zählt: Nur eines davon eingeben.`,
+    `${p.items} stellen dieselbe Frage${inBrackets(p.shared)}: Zusammen zählen sie kaum mehr als eines.`,
   pairSameFact: (p) =>
     `${p.items} sagen dasselbe${inBrackets(p.shared)}, und es zählt doppelt: Nur eines davon eingeben.`,
   pairSharedError: (p) =>

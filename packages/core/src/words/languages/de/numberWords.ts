@@ -6,6 +6,7 @@ export const numberWords: Language['numberWords'] = {
   activeFraction: (cause) => `Wie oft sich „${cause}“ in der Werkstatt zeigt`,
   entry: (what, state, condition) => `„${what}: ${state}“ ${condition}`,
   background: 'bei jeder anderen Ursache',
+  asleep: 'während der Fehler schläft',
   when: (conditions) => `wenn ${conditions.join(' und ')}`,
   otherwise: 'in allen anderen Fällen',
   ifCause: (causes) => `die Ursache ${quoted(causes)} ist`,
@@ -14,6 +15,7 @@ export const numberWords: Language['numberWords'] = {
   multiplier: (question, answer, cause) => `Wie sehr „${question} ${answer}“ für „${cause}“ spricht`,
   cures: (repair, cause) => `Wie sicher „${repair}“ „${cause}“ behebt`,
   goneWithoutCure: () => 'Wie oft der Fehler geht, obwohl die Reparatur ihn nicht behoben hat',
+  presentIfNotNoted: () => 'Wie oft der Fehler bei einer Prüfung da war, bei der es niemand notiert hat',
   leastRepairMinutes: () => 'Minuten, die eine Reparatur mindestens dauert, auch wenn alles offen ist',
 };
 

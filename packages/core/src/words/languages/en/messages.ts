@@ -144,7 +144,7 @@ export const messages = {
 
   /** Two pieces of evidence ask one question; `shared` is the model's name for what they have in common, or nothing. */
   pairSameQuestion: (p: { items: string; shared: string }): string =>
-    `${p.items} ask the same question${inBrackets(p.shared)}, and both count: enter only one of them.`,
+    `${p.items} ask the same question${inBrackets(p.shared)}: together they count little more than one.`,
   /** They tell one fact. */
   pairSameFact: (p: { items: string; shared: string }): string =>
     `${p.items} state the same fact${inBrackets(p.shared)}, and it counts twice: enter only one of them.`,

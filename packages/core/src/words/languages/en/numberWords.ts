@@ -6,6 +6,7 @@ export const numberWords = {
   entry: (what: string, state: string, condition: string): string => `“${what}: ${state}” ${condition}`,
   /** Of a mechanism under every cause that does not say otherwise. */
   background: 'with every other cause',
+  asleep: 'while the fault sleeps',
   when: (conditions: readonly string[]): string => `if ${conditions.join(' and ')}`,
   otherwise: 'in all other cases',
   ifCause: (causes: readonly string[]): string => `the cause is ${quoted(causes)}`,
@@ -15,6 +16,7 @@ export const numberWords = {
     `How much “${question} ${answer}” speaks for “${cause}”`,
   cures: (repair: string, cause: string): string => `How surely “${repair}” cures “${cause}”`,
   goneWithoutCure: (): string => 'How often the fault goes though the repair did not cure it',
+  presentIfNotNoted: (): string => 'How often the fault was present in a test where nobody noted it',
   leastRepairMinutes: (): string => 'Minutes a repair takes at least, with all its access open',
 };
 

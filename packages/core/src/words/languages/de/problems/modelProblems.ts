@@ -73,7 +73,7 @@ export const modelProblems: typeof english = {
   ],
   'pair-twice': (p) => [`„${p.a}“ und „${p.b}“ sind schon ein Paar`, 'beide zusammenfassen: eine Art, eine Notiz'],
   'pair-no-test': (p) => [
-    `„${p.name}“ ist keine Prüfung; keine andere kann dieselbe Frage stellen`,
+    `„${p.name}“ ist weder eine Prüfung noch eine Frage zum Fahrzeug, die auch eine Prüfung stellt`,
     '`same-fact` verwenden, wo eine Antwort zum Fahrzeug sagt, was eine Prüfung zeigt',
   ],
   'mechanism-cycle': (p) => [

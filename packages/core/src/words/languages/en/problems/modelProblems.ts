@@ -87,7 +87,7 @@ export const modelProblems = {
     'join the two: one kind, one note',
   ],
   'pair-no-test': (p: { name: string }): Worded => [
-    `'${p.name}' is not a test, so no other test can ask the same question`,
+    `'${p.name}' is neither a test nor an intake question that a test asks too`,
     'use `same-fact` where an intake answer states what a test shows',
   ],
   'mechanism-cycle': (p: { circle: readonly string[] }): Worded => [
