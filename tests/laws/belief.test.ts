@@ -1,4 +1,12 @@
-import { compileModel, parseModel, type Model, type Observation, type TestResult } from '@faultodds/core';
+import {
+  compileModel,
+  parseModel,
+  type CompiledModel,
+  type Facts,
+  type Model,
+  type Observation,
+  type TestResult,
+} from '@faultodds/core';
 import { expect, test } from 'vitest';
 import { createRandom } from '../oracle/randomNetwork.ts';
 import { anyCase, apart, believe, difference, law, rank, shuffled, tolerance } from './anyCase.ts';
@@ -44,6 +52,7 @@ test('entering all results at once equals entering them one by one', () => {
         const handling = model.tests.find(({ id }) => id === observation.test)!.mayCause; // doing it is evidence of its own
         const isRepeat =
           handling !== undefined ||
+          isSharedQuestion(compiled, facts, observation.test) ||
           facts.observations.slice(0, at).some((one) => one.kind === 'repair-tried' || one.test === observation.test);
         // what was foretold for an untaken test is what its result then brings
         if (!isRepeat && observation.faultActive !== 'no' && observation.faultActive !== 'unknown') {
@@ -170,6 +179,7 @@ test('renaming causes, mechanisms, states, outcomes and tests changes nothing bu
 test('a mechanism and a test that nobody asks about change nothing', () => {
   law(anyCase(), 60, ({ compiled, model, facts }) => {
     const source = model.sources[0]!.id;
+    const { asleep: _, ...plain } = model.tests[0]!;
     const states = [
       { id: 'up', label: 'up' },
       { id: 'down', label: 'down' },
@@ -190,7 +200,7 @@ test('a mechanism and a test that nobody asks about change nothing', () => {
       tests: [
         ...model.tests,
         {
-          ...model.tests[0]!,
+          ...plain,
           id: 'idle-look',
           outcomes: states,
           rows: [
@@ -206,3 +216,11 @@ test('a mechanism and a test that nobody asks about change nothing', () => {
     expect(apart(after.logProbabilityOfEvidence, before.logProbabilityOfEvidence)).toBeLessThan(withinRounding);
   });
 });
+
+/** Whether another test or an intake answer may share the likelihood of this one. */
+function isSharedQuestion({ structure }: CompiledModel, { context, observations }: Facts, id: string): boolean {
+  return (structure.questions.get(id) ?? []).some(
+    (name) =>
+      name !== id && (name in context || observations.some((one) => one.kind === 'result' && one.test === name)),
+  );
+}

@@ -9,7 +9,8 @@ test('knowing more, before its price, is never worth less than nothing', () => {
   law(anyCase(), 80, ({ compiled, facts }) => {
     const { tests, repairNow } = advise(compiled, believe(compiled, facts, facts.observations));
     const now = repairNow.expectedCost.amount;
-    for (const { outcomes, grossValue, netValue, price, expectedCostWith } of tests) {
+    for (const { outcomes, grossValue, netValue, price: once, ifAsleep, expectedCostWith } of tests) {
+      const price = { amount: once.amount + (ifAsleep === undefined ? 0 : ifAsleep.chance * ifAsleep.price.amount) };
       const after = outcomes.reduce((sum, { probability, expectedCost }) => sum + probability * expectedCost.amount, 0);
       expect(after).toBeLessThanOrEqual(now * (1 + withinRounding));
       expect(grossValue.amount).toBeGreaterThanOrEqual(0);

@@ -29,6 +29,9 @@ export function randomTables(random) {
         // a drive closes what is open, its own access too; with the engine apart it has to wait
         ...(openings > 0 && random() < 0.3 ? { closes: [whole(0, openings - 1)] } : {}),
         ...(openings > 0 && random() < 0.15 ? { impossibleWith: [openings - 1] } : {}),
+        ...(random() < 0.3
+          ? { asleep: { chance: Array.from({ length: causes }, () => random()), again: 12 * random() } }
+          : {}),
         ...(at > 0 && random() < 0.15 ? { answers: [at - 1] } : {}),
         ...(at > 0 && random() < 0.25 ? { follows: [{ test: at - 1, outcome: 0 }] } : {}),
         outcomeGivenCause: Array.from({ length: causes }, () => row(outcomes, 6)),

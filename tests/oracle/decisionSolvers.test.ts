@@ -84,7 +84,7 @@ test('a lookahead as deep as the problem is the optimum', () => {
     const { progress } = makeExpectimax({ depth, width: Infinity }).solve(problem);
     const optimum = exactDynamicProgramming.solve(problem).progress.upperBound;
     // repairs with less than one chance in a hundred are left out of the lookahead
-    expect(progress.upperBound / optimum).toBeLessThan(1.02);
+    expect(progress.upperBound / optimum).toBeLessThan(1.04);
     expect(progress.upperBound).toBeGreaterThan(optimum - 1e-9);
   }
 });

@@ -53,7 +53,7 @@ describe('what asks one question shares one likelihood', () => {
     beliefOf(compiled, { context, observations }).posterior;
 
   test('a coil swapped and renewed speaks against the coil by little more than one of them, whichever way it is entered', () => {
-    const odds = (...named: Parameters<typeof seen>) => {
+    const odds = (...named: readonly (readonly [string, string])[]) => {
       const p = posterior({}, seen(...named))['coil-weak']!;
       return p / (1 - p);
     };

@@ -18,6 +18,7 @@ function testRow(id: string, changes: Partial<TestView> = {}): TestView {
     equipment: [{ id: 'mirror', label: 'Mirror' }],
     value: 'saves 96 units on average',
     followUps: [],
+    ifAsleep: undefined,
     faultMustBeActive: true,
     outcomes: [
       {

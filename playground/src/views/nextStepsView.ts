@@ -1,5 +1,5 @@
 import { cautionsOfTest, type Advice, type RepairStep, type TestAdvice } from '@faultodds/core';
-import { sentenceForFollowUp } from '@faultodds/core/words';
+import { sentenceForAsleep, sentenceForFollowUp } from '@faultodds/core/words';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
@@ -41,6 +41,8 @@ export interface TestView extends StepView {
   /** What its results may call for, with the price. */
   readonly followUps: readonly string[];
   readonly faultMustBeActive: boolean;
+  /** What a second run costs, where the fault may sleep during the first. */
+  readonly ifAsleep: string | undefined;
   readonly outcomes: readonly OutcomeView[];
 }
 
@@ -66,6 +68,7 @@ export function testView(knowledge: Knowledge, advice: TestAdvice): TestView {
     value: valueInWords(advice),
     followUps: advice.followUps.map((one) => sentenceForFollowUp(knowledge.model, one, coreLanguage)),
     faultMustBeActive: test?.faultMustBeActive ?? false,
+    ifAsleep: advice.ifAsleep === undefined ? undefined : sentenceForAsleep(advice.ifAsleep, coreLanguage),
     outcomes: advice.outcomes.map((outcome) => ({
       id: outcome.outcome,
       label: knowledge.outcomeLabel(advice.test, outcome.outcome),

@@ -102,7 +102,10 @@ function chanceOfEvidence(model: Model, world: World, facts: Facts): number {
   const spoke = new Map<Test, number>();
   for (const test of model.tests) {
     const runs = results.filter((one) => one.test === test.id);
-    spoke.set(test, runs.filter((run) => !(test.faultMustBeActive && run.faultActive === 'no')).length);
+    const says = (run: (typeof runs)[number]) =>
+      run.likelihood === undefined || new Set(test.outcomes.map(({ id }) => run.likelihood![id] ?? 0)).size > 1;
+    const awake = (run: (typeof runs)[number]) => !(test.faultMustBeActive && run.faultActive === 'no');
+    spoke.set(test, runs.filter((run) => says(run) && awake(run)).length);
     // what doing the test may have brought about, relative to the cause it favours most
     const odds = (id: string) => test.mayCause?.[id]?.best ?? 1;
     if (runs.length > 0) product *= odds(cause.id) / Math.max(...model.causes.map(({ id }) => odds(id)));
@@ -145,19 +148,13 @@ function questionOf(model: Model, name: string): Set<string> {
 /** What one run of a question counts: n of them, the intake answer among them, count n / (1 + (n - 1) r). */
 function weightOfOne(model: Model, facts: Facts, spoke: ReadonlyMap<Test, number>, test: Test): number {
   const names = questionOf(model, test.id);
-  const told = model.context.filter(({ id }) => names.has(id) && facts.context[id] !== undefined).length;
+  const told = model.context.filter(({ id, values }) => {
+    const value = values.find((one) => one.id === facts.context[id]);
+    return names.has(id) && Object.keys(value?.multipliers ?? {}).length > 0;
+  }).length;
   const asked = [...spoke].filter(([{ id }, count]) => names.has(id) && count > 0);
-  const onRecord = model.tests.filter(({ id }) => names.has(id) && isOnRecord(model, facts, id));
   const runs = asked.reduce((sum, [, count]) => sum + count, 0) + told;
-  const isAlone = onRecord.length === 1 && told === 0;
-  const r = isAlone ? test.repeatability.best : Math.max(...onRecord.map(({ repeatability }) => repeatability.best));
-  return 1 / (1 + (runs - 1) * r);
-}
-
-function isOnRecord(model: Model, { observations }: Facts, id: string): boolean {
-  return observations.some((one) =>
-    one.kind === 'result' ? one.test === id : model.repairs.find((r) => r.id === one.repair)?.sameAs?.test === id,
-  );
+  return 1 / (1 + (runs - 1) * Math.max(...asked.map(([{ repeatability }]) => repeatability.best)));
 }
 
 /** With probability `repeatability` all runs tell one draw, else each its own. A sleeping fault says nothing; one that perhaps slept shows

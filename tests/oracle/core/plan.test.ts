@@ -120,10 +120,22 @@ test('one cause per repair, nothing open, a referral nobody wants: the plan is t
         }),
       });
       const compiled = compileModel(model);
-      const belief = beliefOf(compiled, factsWithoutRepairs(model, factsSeed));
+      const facts = factsWithoutRepairs(model, factsSeed);
+      const belief = beliefOf(compiled, facts);
       const possible = belief.ranking.filter(({ probability }) => probability > 0).map(({ cause }) => cause);
+      // what was renewed as a test and did not help is not renewed again
+      const failed = ({ sameAs }: Model['repairs'][number]) =>
+        facts.observations.some(
+          (one) =>
+            one.kind === 'result' &&
+            one.test === sameAs?.test &&
+            one.outcome === sameAs.notCured &&
+            one.faultActive !== 'no',
+        );
       const candidates = model.repairs
-        .filter((one) => one.referral !== true && possible.some((cause) => one.cures[cause] !== undefined))
+        .filter(
+          (one) => !failed(one) && one.referral !== true && possible.some((cause) => one.cures[cause] !== undefined),
+        )
         .map(({ id }) => id);
       const best = Math.min(
         ...sequences(candidates).map((sequence) => costOf(model, belief.posterior, new Set(), sequence)),

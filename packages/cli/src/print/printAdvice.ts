@@ -1,5 +1,11 @@
 import { cautionsOfTest, type Advice, type Model } from '@faultodds/core';
-import { sentenceForAdvice, sentenceForStopping, sentenceForFollowUp, sentenceForTest } from '@faultodds/core/words';
+import {
+  sentenceForAdvice,
+  sentenceForAsleep,
+  sentenceForFollowUp,
+  sentenceForStopping,
+  sentenceForTest,
+} from '@faultodds/core/words';
 import {
   english,
   formatMinutes,
@@ -37,6 +43,7 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
     paragraph(`${at + 1}. ${labelOf(model.tests, test.test)}`);
     paragraph(sentenceForTest(test, english), '     ');
     for (const one of test.followUps) paragraph(sentenceForFollowUp(model, one, english), '     ');
+    if (test.ifAsleep !== undefined) paragraph(sentenceForAsleep(test.ifAsleep, english), '     ');
     opens(test.accessToOpen);
     cautions(cautionsOfTest(test));
   });

@@ -29,9 +29,12 @@ export interface TestAdvice extends ProposedTest {
   readonly breakdown: Price;
   /** What its results would call for, where that is worth its price: counted in what it saves, not in its own price. */
   readonly followUps: readonly FollowUp[];
+  /** Of a test that needs the fault present: the chance that a run finds it asleep, and what the second run costs then. */
+  readonly ifAsleep?: { readonly chance: number; readonly price: Money; readonly minutes: number };
   /** Expected cost saved by knowing the result, and by following it up where that pays, before its price; never negative. */
   readonly grossValue: Money;
-  /** `grossValue` less the price, and less what has to be opened again for a repair because the test needs it closed. */
+  /** `grossValue` less the price, and less what has to be opened again for a repair because the test needs it closed and for a second run
+   * where the first finds the fault asleep. */
   readonly netValue: Money;
   /** Expected cost to a confirmed repair when this test is done next, its price included. */
   readonly expectedCostWith: Money;

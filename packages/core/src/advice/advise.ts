@@ -126,6 +126,14 @@ function adviseTest(
   // what is closed for it and then needed again is paid again
   const without = stillOpen === open ? now : planRepairs(work, posterior, stillOpen, failed);
   const cost = tariff.test(index, open);
+  const again = tariff.again(index);
+  const ifAsleep = test.faultMustBeActive
+    ? {
+        chance: posterior.reduce((sum, p, c) => sum + p * (1 - compiled.activeFractions[c]!), 0),
+        price: moneyOf(tariff, again.total),
+        minutes: again.minutes,
+      }
+    : undefined;
   let after = 0;
   const called = new Map<number, number>();
   const forecasts = outcomes.map((outcome, o): OutcomeForecast => {
@@ -140,7 +148,7 @@ function adviseTest(
   });
   // equal in exact arithmetic when the result changes nothing; rounding must not make it a loss
   const gross = Math.max(0, without.expectedCost - after);
-  const expectedCostWith = without.expectedCost - gross + cost.total;
+  const expectedCostWith = without.expectedCost - gross + cost.total + (ifAsleep?.chance ?? 0) * again.total;
   return {
     test: test.id,
     ...factsOf({ kind: 'test', test: test.id }, open),
@@ -149,6 +157,7 @@ function adviseTest(
       const { id } = compiled.model.tests[at]!;
       return { test: id, ...factsOf({ kind: 'test', test: id }, openAfter), chance };
     }),
+    ...(ifAsleep === undefined ? {} : { ifAsleep }),
     grossValue: moneyOf(tariff, gross),
     netValue: moneyOf(tariff, now.expectedCost - expectedCostWith),
     expectedCostWith: moneyOf(tariff, expectedCostWith),

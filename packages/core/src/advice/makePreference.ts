@@ -1,4 +1,5 @@
 import { isEngineApart, openAfterTest } from '../cost/tariff.ts';
+import { expectedTestCost } from '../problem/expectedTestCost.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import { costAfterLook, type FollowUpFacts } from '../repairs/costAfterLook.ts';
 import { expectedOverOutcomes } from '../repairs/expectedOverOutcomes.ts';
@@ -45,7 +46,8 @@ export function makePreference(
       const openAfter = openAfterTest(problem, test, open);
       const after = (then: Float64Array, outcome: number): number =>
         costAfterLook(work, then, openAfter, tried, followUpsOf(test, outcome, openAfter)).expectedCost;
-      const cost = problem.testCost(test, open).money + expectedOverOutcomes(posterior, table, after);
+      const { money } = expectedTestCost(problem, { open, posterior }, test);
+      const cost = money + expectedOverOutcomes(posterior, table, after);
       count(belongs('test', test), cost);
     }
     return within - without;

@@ -20,6 +20,8 @@ export interface Tariff {
   readonly prices: Prices;
   /** A test with the access it still needs opened and closed. */
   readonly test: (index: number, open: number) => Cost;
+  /** The same test once more, because the fault slept: its labour, nothing opened and nothing bought. */
+  readonly again: (index: number) => Cost;
   /** A repair from a closed engine, less the labour of what is open already, but never under the model's least. */
   readonly repair: (index: number, open: number) => Cost;
   /** Checking a repair by the model's verification table. */
@@ -79,6 +81,10 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
       const access = cost(sumOver(missing, 'minutes'), sumOver(missing, 'parts'), 0);
       const parts = consumables.best * dearer(id) + sumOver(missing, 'parts');
       return cost(minutes.best * dearer(id) + access.minutes, parts, access.total);
+    },
+    again: (index) => {
+      const { id, minutes } = model.tests[index]!;
+      return cost(minutes.best * dearer(id), 0, 0);
     },
     repair: (index, open) => {
       const { id, minutes, parts } = model.repairs[index]!;

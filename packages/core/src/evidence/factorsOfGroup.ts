@@ -1,6 +1,6 @@
 import type { LikelihoodFactor } from '@faultodds/inference/sweeps';
 import type { CompiledModel, CompiledTest } from '../compiled/compiledModel.ts';
-import { isAsleep, likelihoodsOfRuns, power } from './likelihoodsOfRuns.ts';
+import { isSilent, likelihoodsOfRuns, power } from './likelihoodsOfRuns.ts';
 import type { EvidencePart } from './evidencePart.ts';
 import { factorOfHandling } from './factorOfHandling.ts';
 import { factorOfIntake } from './factorOfIntake.ts';
@@ -23,22 +23,26 @@ export function factorsOfGroup(
   if (tests.length === 0) return group.flatMap((part) => (part.kind === 'repair' ? [part.factor] : []));
   const handling = tests.flatMap(([of]) => factorOfHandling(compiled, of) ?? []);
 
-  const counted = tests.map(([of, runs]) => runs.filter((run) => !isAsleep(of, run)).length);
+  // what says nothing shares nothing
+  const counted = tests.map(([of, runs]) => runs.filter((run) => !isSilent(of, run)).length);
   const names = compiled.structure.questions.get(tests[0]![0].test.id) ?? [];
-  const answered = names.filter((name) => Object.hasOwn(context, name));
+  const answers = names.flatMap((name) => factorOfIntake(compiled, name, context[name]));
   const all = counted.reduce((sum, count) => sum + count, 0);
-  const inflation = (n: number, r: number): number => 1 + Math.max(0, n - 1) * r;
-  const largest = Math.max(...tests.map(([{ test }]) => test.repeatability.best));
-  const isShared = tests.length > 1 || answered.length > 0;
-  const together = inflation(all + answered.length, largest);
+  const repeatabilities = tests.flatMap(([{ test }], at) => (counted[at]! > 0 ? [test.repeatability.best] : []));
+  const isShared = all > 0 && repeatabilities.length + answers.length > 1;
+  const together = inflation(all + answers.length, Math.max(...repeatabilities));
   return [
     ...tests.flatMap(([of, runs], at) => {
       const own = inflation(counted[at]!, of.test.repeatability.best);
       return likelihoodsOfRuns(compiled, of, runs).map((one) => (isShared ? power(one, own / together) : one));
     }),
-    ...(all > 0
-      ? answered.flatMap((feature) => factorOfIntake(compiled, feature, context[feature]!, 1 / together - 1))
-      : []),
+    // the prior counts the answer in full: what is too much of it is taken back
+    ...(isShared ? answers.map((answer) => power(answer, 1 - 1 / together)) : []),
     ...handling,
   ];
+}
+
+/** By how much n runs that share their error tell less than n of their own, r = the share of the error that repeats. */
+function inflation(n: number, r: number): number {
+  return 1 + Math.max(0, n - 1) * r;
 }

@@ -41,8 +41,13 @@ export function likelihoodsOfRuns(
   return factors.filter((factor) => factor !== undefined);
 }
 
-/** Whether a run says nothing because the fault slept. */
-export function isAsleep({ test }: CompiledTest, run: ReadingRun): boolean {
+/** Whether a run says nothing: the fault slept, or it speaks for nothing more than for anything else. */
+export function isSilent(of: CompiledTest, run: ReadingRun): boolean {
+  const support = run.kind === 'outcome' ? run.run.support : run.logSupport;
+  return isAsleep(of, run) || support.every((one) => one === support[0]);
+}
+
+function isAsleep({ test }: CompiledTest, run: ReadingRun): boolean {
   return test.faultMustBeActive && (run.kind === 'outcome' ? run.run.faultActive : run.faultActive) === 'no';
 }
 

@@ -1,4 +1,5 @@
 import { REFER, type Action } from './action.ts';
+import { expectedTestCost } from './expectedTestCost.ts';
 import { isEngineApart } from '../cost/tariff.ts';
 import type { DecisionProblem, DecisionState, EvidenceSet, StepCost } from './decisionProblem.ts';
 
@@ -16,7 +17,7 @@ export function allowedActions(problem: DecisionProblem, state: DecisionState): 
   for (let test = 0; test < tests.length; test += 1) {
     if (state.closedTests[test] === 1 || !isOpenTo(problem, state.evidence, test)) continue;
     if (isEngineApart(problem, test, state.open)) continue;
-    if (!isLimited || isAffordable(problem.testCost(test, state.open))) actions.push({ kind: 'test', test });
+    if (!isLimited || isAffordable(expectedTestCost(problem, state, test))) actions.push({ kind: 'test', test });
   }
   for (let repair = 0; repair < repairs.length; repair += 1) {
     if (state.tried.includes(repair) || chanceOfCure(problem, state, repair) === 0) continue;

@@ -50,6 +50,7 @@ function schemaOf(tables: ProblemTables): z.ZodMiniType {
         impossibleWith: accessList,
         outcomeGivenCause: byCause(z.array(share).check(z.minLength(1), z.maxLength(MOST_OUTCOMES))),
         answers,
+        asleep: z.optional(z.strictObject({ chance: byCause(share), again: cost })),
         follows,
       }),
     ),

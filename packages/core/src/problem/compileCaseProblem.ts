@@ -12,7 +12,7 @@ import { checkCircumstances } from '../cost/checkCircumstances.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import { checkOptions } from '../validation/checkOptions.ts';
 import { compileConfigurations } from './compileConfigurations.ts';
-import type { DecisionProblem, EvidenceSet, Limits, TestAction } from './decisionProblem.ts';
+import type { DecisionProblem, EvidenceSet, Limits, StepCost, TestAction } from './decisionProblem.ts';
 import { defaultPrices } from '../cost/defaultPrices.ts';
 import { limitsSchema } from './limitsSchema.ts';
 import { makeEvidenceAdder, noEvidence } from './evidenceAfter.ts';
@@ -28,7 +28,7 @@ import { makeStepFacts } from '../steps/makeStepFacts.ts';
  * - A repair followed by a check either cures or not; its chance given the cause is the model's, whatever was seen before.
  * - What needs the engine back together can be done once it is closed.
  * - A follow-up can be done once one of the results it follows is known.
- * - The fault is taken to be present whenever a test needs it.
+ * - A test that needs the fault may find it asleep, and is then made again: that is paid, the result is that of the fault present.
  * @throws EvidenceError circumstances or a belief that are none of this model @throws OptionError limits that are no limits
  * @example compileCaseProblem(compiled, belief).tests.some(({ id }) => id === 'coil-swap') // false, it is on record */
 export function compileCaseProblem(
@@ -68,6 +68,11 @@ export function compileCaseProblem(
   const candidates = facts.candidates.filter((index) => !failed.has(index));
   const referral = model.repairs.find((repair) => repair.referral === true);
 
+  const asleepChance = compiled.activeFractions.map((active) => 1 - active);
+  const again = (index: number): StepCost => {
+    const { total, minutes } = tariff.again(index);
+    return { money: total, minutes };
+  };
   const factsOf = makeStepFacts(compiled, tariff);
   const start = noEvidence();
   tests.forEach(({ test }, at) => start.memo.tables.set(at, swept.outcomeGivenCause.get(test.id)!));
@@ -94,11 +99,12 @@ export function compileCaseProblem(
     model: () => modelIdentity(model),
     currency: prices.currency,
     causes: compiled.causes,
-    tests: tests.map(({ test, outcomes }) => ({
+    tests: tests.map(({ test, index, outcomes }) => ({
       id: test.id,
       outcomes,
       answers: sameQuestion(test.id),
       follows: looksOf(test),
+      ...(test.faultMustBeActive ? { asleep: { chance: asleepChance, again: again(index) } } : {}),
     })),
     repairs: candidates.map((index) => {
       const { id, sameAs } = model.repairs[index]!;

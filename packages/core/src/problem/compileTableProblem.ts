@@ -50,11 +50,14 @@ export function compileTableProblem(tables: ProblemTables): DecisionProblem {
   return {
     currency,
     causes: prior.map((_, at) => `cause-${at + 1}`),
-    tests: tests.map(({ id, outcomeGivenCause, answers = [], follows = [] }) => ({
+    tests: tests.map(({ id, outcomeGivenCause, answers = [], follows = [], asleep }) => ({
       id,
       outcomes: (outcomeGivenCause[0] ?? []).map((_, o) => `outcome-${o + 1}`),
       answers,
       follows,
+      ...(asleep === undefined
+        ? {}
+        : { asleep: { chance: Float64Array.from(asleep.chance), again: { money: asleep.again, minutes: 0 } } }),
     })),
     repairs: repairs.map(({ id, answers = [] }) => ({ id, answers })),
     referral: { id: 'refer', fee },

@@ -12,6 +12,16 @@ export interface TestAction {
   readonly answers: readonly number[];
   /** Results, by index, of which one has to be known before it can be done; none: it can be done from the start. */
   readonly follows: readonly { readonly test: number; readonly outcome: number }[];
+  /** Of a test that needs the fault present: it may sleep, and then the test is made again. */
+  readonly asleep?: AsleepRun;
+}
+
+/** A run of a test that finds the fault asleep: it tells nothing, and is made once more under the conditions that bring the fault on. */
+export interface AsleepRun {
+  /** cause -> chance that the fault sleeps. */
+  readonly chance: Float64Array;
+  /** What the second run costs: its labour, the access as it stands. */
+  readonly again: StepCost;
 }
 
 /** A repair, followed by a check, as an action of a decision problem. */

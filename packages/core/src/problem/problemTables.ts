@@ -16,6 +16,8 @@ export interface ProblemTables {
     /** P(outcome | cause) at [cause][outcome]; tests are independent given the cause. */
     readonly outcomeGivenCause: readonly (readonly number[])[];
     readonly answers?: readonly number[];
+    /** It may find the fault asleep, and is then made again: P(asleep | cause), and what that costs. */
+    readonly asleep?: { readonly chance: readonly number[]; readonly again: number };
     /** A follow-up: results, by test and outcome, of which one has to be known before. */
     readonly follows?: readonly { readonly test: number; readonly outcome: number }[];
   }[];

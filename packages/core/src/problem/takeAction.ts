@@ -5,6 +5,7 @@ import type { Action } from './action.ts';
 import { chanceOfCure } from './allowedActions.ts';
 import { openAfterTest } from '../cost/tariff.ts';
 import type { DecisionProblem, DecisionState, StepCost } from './decisionProblem.ts';
+import { expectedTestCost } from './expectedTestCost.ts';
 import { stateKey } from './startState.ts';
 
 /** One thing that can come of an action. */
@@ -23,7 +24,8 @@ export interface Transition {
   readonly branches: readonly Branch[];
 }
 
-/** What an action costs in a state, and the states it can lead to. Bayes's rule on the causes, exact.
+/** What an action costs in a state on the average (a test that may find the fault asleep is made again then), and the states it can lead to.
+ * Bayes's rule on the causes, exact.
  * @throws OptionError for a test or repair that the problem does not have
  * @example
  * ```ts
@@ -69,7 +71,7 @@ function doTest(problem: DecisionProblem, state: DecisionState, action: Extract<
   const { outcomes, answers } = problem.tests[test]!;
   const { posterior, evidence, tried } = state;
   const table = problem.outcomeTable(evidence, test);
-  const cost = problem.testCost(test, state.open);
+  const cost = expectedTestCost(problem, state, test);
   const open = openAfterTest(problem, test, state.open);
   const spent = add(state.spent, cost);
   const closedTests = close(state.closedTests, [test, ...answers]);

@@ -3,7 +3,7 @@ import * as z from 'zod/mini';
 import { optionSchemas } from '../validation/optionSchemas.ts';
 import { checkOptions } from '../validation/checkOptions.ts';
 import type { Action } from '../problem/action.ts';
-import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
+import type { DecisionProblem, DecisionState, StepCost } from '../problem/decisionProblem.ts';
 import { takeAction, type Transition } from '../problem/takeAction.ts';
 import type { Policy } from '../solvers/solver.ts';
 import { createRandom } from '../distributions/random.ts';
@@ -36,8 +36,9 @@ export interface SimulationPlan {
 const REMEMBERED = 400;
 // Steps after which cases belong to a part; the few states before it are visited for every part.
 const COMMON_STEPS = 3;
-// Numbers of repairs and tests must not share a draw.
+// Numbers of repairs, tests and sleeping faults must not share a draw.
 const REPAIR_DRAWS = 1 << 16;
+const SLEEP_DRAWS = 1 << 17;
 
 type Counted = Exclude<keyof CaseRun, 'policy' | 'number' | 'truth' | 'trueCause' | 'end'>;
 
@@ -73,7 +74,7 @@ const planSchema = z.strictObject({
  * down the tree of states together: belief, predictives and decision of a state are made once for all cases that come through it,
  * whatever world they happen in, and are let go of when the last one has passed. Rows come in the order of the tree, not of the numbers.
  *
- * A case depends on the seed and its number alone: its cause, the state of its engine and what each test and repair would show are the
+ * A case depends on the seed and its number alone: its cause, the state of its engine, whether the fault sleeps when a test needs it, and what each test and repair would show are the
  * same under every policy, which makes differences between policies sharp (common random numbers). What comes out is a property of the
  * model, not of the world.
  * @throws OptionError at once, not with the first row
@@ -155,8 +156,9 @@ function advance(
 ): string {
   count.steps += 1;
   if (action.kind === 'refer') return 'referred';
-  count.cost += cost.money;
-  count.minutes += cost.minutes;
+  const paid = action.kind === 'test' ? costOfRun(problem, state, action.test, drawn.cause, key) : cost;
+  count.cost += paid.money;
+  count.minutes += paid.minutes;
   const access = action.kind === 'test' ? problem.testAccess[action.test]! : problem.repairAccess[action.repair]!;
   count.needlessOpenings += bitCount(access & ~state.open & bigAccess & ~needed);
   if (action.kind === 'test') {
@@ -168,6 +170,14 @@ function advance(
   if (uniform < truth.cure(action.repair, drawn.cause)) return 'cured';
   count.wrongRepairs += 1;
   return 'not-cured';
+}
+
+/** What a test costs in one case: once more where the fault is drawn asleep. */
+function costOfRun(problem: DecisionProblem, state: DecisionState, test: number, cause: number, key: number): StepCost {
+  const once = problem.testCost(test, state.open);
+  const { asleep } = problem.tests[test]!;
+  if (asleep === undefined || hashNumber(key, SLEEP_DRAWS + test) / 2 ** 32 >= asleep.chance[cause]!) return once;
+  return { money: once.money + asleep.again.money, minutes: once.minutes + asleep.again.minutes };
 }
 
 function bitCount(bits: number): number {

@@ -124,6 +124,9 @@ export const messages = {
   testSaves: (p: { price: string; minutes: string; saving: string }): string =>
     `${p.price}, ${p.minutes}; saves ${p.saving} more than it costs`,
   /** Beside the price of a look: what its result may call for. */
+  /** A run that finds the fault asleep is made again. */
+  onceMore: (p: { chance: string; price: string; minutes: string }): string =>
+    `If the fault sleeps meanwhile (${p.chance}): make it show, and once more, ${p.price}, ${p.minutes}`,
   thenPerhaps: (p: { price: string; chance: string; test: string }): string =>
     `If something is seen (${p.chance}): ${p.price} more, for “${p.test}”`,
   testCosts: (p: { price: string; minutes: string; loss: string }): string =>
