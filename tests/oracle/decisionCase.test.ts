@@ -154,10 +154,13 @@ describe('a case as a decision problem', () => {
   test('one step ahead costs what the advice says, and repairs without tests cost what its sequence says', () => {
     const advice = advise(compiled, beliefOf(compiled, intake));
     expect(repairOrder.solve(problem).progress.upperBound).toBeCloseTo(advice.repairNow.expectedCost.amount, 6);
-    // the advice may keep its old sequence after a result, so it can be a hair cheaper
+    // the advice begins with something quick that is about as good; what the best costs stands beside it. It may keep its old sequence after a
+    // result, so it can be a hair cheaper
+    const cheapest = Math.min(...advice.tests.map(({ expectedCostWith }) => expectedCostWith.amount));
     const ahead = oneStep.solve(problem).progress.upperBound;
-    expect(ahead).toBeGreaterThan(advice.expectedCost.amount - 1e-6);
-    expect(ahead).toBeLessThan(advice.expectedCost.amount * 1.01);
+    expect(ahead).toBeGreaterThan(cheapest - 1e-6);
+    expect(ahead).toBeLessThan(cheapest * 1.01);
+    expect(advice.expectedCost.amount).toBeGreaterThanOrEqual(cheapest);
   });
 });
 

@@ -36,6 +36,10 @@ function caseAfter(id: string, after: number) {
   return { count: steps.length, state: caseState(loadCase(compiled, { ...document, events })) };
 }
 
+function isAmong(list: readonly { readonly step: string }[], steps: readonly string[]): boolean {
+  return list.some(({ step }) => steps.includes(step));
+}
+
 const stages = cases.flatMap(([id, all]) =>
   all.map(({ after, accept, wrong }) => {
     const { state } = caseAfter(id, after);
@@ -43,10 +47,13 @@ const stages = cases.flatMap(([id, all]) =>
     const { best } = advice;
     const step =
       best.kind === 'test' ? `test:${best.test}` : best.kind === 'repair' ? `repair:${best.repair}` : best.kind;
+    const visit = (advice.visit?.tests ?? []).map((one) => `test:${one.test}`);
     return {
       at: `${id} after ${after}`,
       step,
       isAccepted: accept.some((one) => one.step === step),
+      // what is proposed to be done in one go holds one of them, and nothing wrong
+      isInVisit: isAmong(accept, visit) && !isAmong(wrong, visit),
       wrong: wrong.find((one) => one.step === step)?.because,
       tests: advice.tests.map(({ test: one }) => one),
       seen: new Map(state.observations.flatMap((one) => (one.kind === 'result' ? [[one.test, one.outcome]] : []))),
@@ -78,26 +85,19 @@ describe('the list of accepted steps', () => {
   });
 });
 
-// Wrong by the list and still proposed; a stage that is added here needs a reason in the changelog.
-const STILL_WRONG = [
-  'demo-07 after 11: test:bridge-inspection',
-  'demo-10 after 1: test:coil-swap',
-  'demo-10 after 2: test:coil-swap',
-];
-
-test('advice is accepted at 42 of 72 stages, and wrong at three that are named', () => {
-  const agreed = stages.filter(({ isAccepted }) => isAccepted).length;
+test('advice begins with an accepted step at 54 of 72 stages, or holds one in the same visit at 58, and nowhere with a wrong one', () => {
+  const begun = stages.filter(({ isAccepted }) => isAccepted);
+  const held = stages.filter(({ isAccepted, isInVisit }) => isAccepted || isInVisit);
+  const others = stages.filter((stage) => !held.includes(stage));
   console.log(
-    `accepted ${agreed} of ${stages.length}; neither accepted nor wrong: ${stages
-      .filter(({ isAccepted, wrong }) => !isAccepted && wrong === undefined)
+    `begins with an accepted step: ${begun.length} of ${stages.length}; with the rest of its visit: ${held.length}; neither accepted nor wrong: ${others
       .map(({ at, step }) => `${at} ${step}`)
       .join(', ')}`,
   );
   expect(stages).toHaveLength(72);
-  expect(agreed).toBeGreaterThanOrEqual(42);
-  expect(stages.filter(({ wrong }) => wrong !== undefined).map(({ at, step }) => `${at}: ${step}`)).toEqual(
-    STILL_WRONG,
-  );
+  expect(begun.length).toBeGreaterThanOrEqual(54);
+  expect(held.length).toBeGreaterThanOrEqual(58);
+  expect(stages.filter(({ wrong }) => wrong !== undefined).map(({ at, step }) => `${at}: ${step}`)).toEqual([]);
 });
 
 test('no follow-up is proposed before its look has shown something', () => {

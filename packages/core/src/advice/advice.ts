@@ -1,5 +1,6 @@
 import type { NextStep } from '../steps/nextStep.ts';
 import type { ProposedRepair } from '../steps/proposedRepair.ts';
+import type { Visit } from './visitOf.ts';
 import type { ProposedTest } from '../steps/proposedTest.ts';
 import type { StepFacts } from '../steps/stepFacts.ts';
 import type { Money } from '../cost/money.ts';
@@ -71,7 +72,9 @@ export interface Advice {
   /** What proves the repair; only with `best` of kind `prove`. */
   readonly proof?: ProofOfRepair;
   readonly repairNow: RepairPlan;
-  /** Best first: by net value, then by information per money. */
+  /** What is done in one go with the best step, when that is a test and there is more behind what it opens or is set up on. */
+  readonly visit?: Visit;
+  /** The one to begin with first, where any pays; the others by net value, then by information per money. */
   readonly tests: readonly TestAdvice[];
   readonly notNow: readonly TestNotNow[];
 }

@@ -23,12 +23,15 @@ import {
 import { proofOfRepair } from '../verification/proofOfRepair.ts';
 import { repairFactsOf, repairsFailed } from '../repairs/repairFactsOf.ts';
 import { makeTariff, moneyOf, openAfterTest, priceOf, type Tariff } from '../cost/tariff.ts';
+import { firstAmongEquals, type Contender } from './firstAmongEquals.ts';
+import { visitOf, type VisitCandidate } from './visitOf.ts';
 import { makeFollowUps } from './makeFollowUps.ts';
 import { costAfterLook, type FollowUpFacts } from '../repairs/costAfterLook.ts';
 
 const CAUSES_SHOWN = 5;
 
-/** What to do next: every possible test with its price and what knowing its result would save (one step ahead), and the best
+/** What to do next: every possible test with its price and what knowing its result would save (one step ahead), which of those about as good
+ * as the best to begin with, what is done in one go with it, and the best
  * sequence of repairs without any test. Access that is open already costs nothing more.
  *
  * Value of a test: expected cost of repair without it, less with it, where after each result either the best repair sequence for the
@@ -68,27 +71,49 @@ export function advise(compiled: CompiledModel, belief: Belief, circumstances: C
     .map((test) => adviseTest({ compiled, tariff, factsOf, work, swept, open, failed, now, followUpsOf }, test))
     .sort((a, b) => b.netValue.amount - a.netValue.amount || gainPerMoney(b) - gainPerMoney(a));
 
-  const [bestTest] = tests;
   const plan = describePlan({ compiled, tariff, factsOf, swept, open, now }, repairs.referralFee);
-  // a free test that tells nothing is worth 0 up to rounding, and must not be proposed for it
-  const testPays = bestTest !== undefined && bestTest.netValue.amount > 1e-9 * now.expectedCost;
   const [firstRepair] = plan.steps;
+  const contenders = tests.map(({ test, grossValue, netValue }): Contender & VisitCandidate => {
+    const { index } = compiled.tests.get(test)!;
+    return { test, index, grossValue: grossValue.amount, netValue: netValue.amount };
+  });
+  const chosen = firstAmongEquals(contenders, now.expectedCost, compiled.model.aboutTheSame?.best ?? 0);
+  const bestTest = tests[chosen];
   const proof = proofOfRepair(compiled, belief.facts, circumstances);
-  const rest = { repairNow: plan, tests, notNow };
+  const visit =
+    bestTest === undefined
+      ? undefined
+      : visitOf(
+          compiled,
+          tariff,
+          factsOf,
+          open,
+          contenders[chosen]!,
+          contenders.filter((_, at) => at !== chosen),
+          compiled.model.leastRepairMinutes.best,
+        );
+  const others = tests.filter((_, at) => at !== chosen);
+  const rest = {
+    repairNow: plan,
+    tests: bestTest === undefined ? tests : [bestTest, ...others],
+    ...(visit === undefined ? {} : { visit }),
+    notNow,
+  };
   if (proof !== undefined) {
     const { check: _, accept: __, order: ___, ...drive } = proof;
     return { best: { kind: 'prove', ...drive }, expectedCost: drive.price, proof, ...rest };
   }
-  const best: NextStep = testPays
-    ? { kind: 'test', test: bestTest.test, ...factsOf({ kind: 'test', test: bestTest.test }, open) }
-    : firstRepair === undefined
-      ? { kind: 'refer', ...factsOf({ kind: 'repair', repair: referralOf(compiled) }, open) }
-      : {
-          kind: 'repair',
-          repair: firstRepair.repair,
-          ...factsOf({ kind: 'repair', repair: firstRepair.repair }, open),
-        };
-  return { best, expectedCost: testPays ? bestTest.expectedCostWith : plan.expectedCost, ...rest };
+  const best: NextStep =
+    bestTest !== undefined
+      ? { kind: 'test', test: bestTest.test, ...factsOf({ kind: 'test', test: bestTest.test }, open) }
+      : firstRepair === undefined
+        ? { kind: 'refer', ...factsOf({ kind: 'repair', repair: referralOf(compiled) }, open) }
+        : {
+            kind: 'repair',
+            repair: firstRepair.repair,
+            ...factsOf({ kind: 'repair', repair: firstRepair.repair }, open),
+          };
+  return { best, expectedCost: bestTest === undefined ? plan.expectedCost : bestTest.expectedCostWith, ...rest };
 }
 
 /** Every model has one. */

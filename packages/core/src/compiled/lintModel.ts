@@ -49,7 +49,15 @@ export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
 
 /** Judgements that stand for the whole model and claim to be exact. */
 function numbersWithoutRange(model: Model): LintFinding[] {
-  const { labourPerHour, twoCauseShare, plausibleFrom, goneWithoutCure, presentIfNotNoted, leastRepairMinutes } = model;
+  const {
+    labourPerHour,
+    twoCauseShare,
+    plausibleFrom,
+    goneWithoutCure,
+    presentIfNotNoted,
+    aboutTheSame,
+    leastRepairMinutes,
+  } = model;
   const numbers = {
     labourPerHour,
     twoCauseShare,
@@ -57,6 +65,7 @@ function numbersWithoutRange(model: Model): LintFinding[] {
     goneWithoutCure,
     presentIfNotNoted,
     leastRepairMinutes,
+    aboutTheSame,
   };
   return Object.entries(numbers).flatMap(([name, number]): LintFinding[] =>
     number === undefined || number.definitional === true || number.low < number.high

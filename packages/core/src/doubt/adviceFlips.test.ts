@@ -16,8 +16,8 @@ const compiled = compileModel(parseModel(misfire));
 const best = (model: typeof compiled, facts: Facts) => advise(model, beliefOf(model, facts)).best;
 
 test('at each flip the advice is the other one, and a step nearer it is still the present one', () => {
-  const all = factsOf(caseState(loadCase(compiled, demoCases[6])));
-  const facts = { context: all.context, observations: all.observations.slice(0, 2) };
+  const all = factsOf(caseState(loadCase(compiled, demoCases[8])));
+  const facts = { context: all.context, observations: all.observations.slice(0, 4) };
   const flips = adviceFlips(compiled, facts, {}, { numbers: 4 });
   const now = best(compiled, facts);
   expect(flips.length).toBeGreaterThan(0);

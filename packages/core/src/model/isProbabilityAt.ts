@@ -5,6 +5,7 @@ const PROBABILITIES: ReadonlySet<string> = new Set([
   'plausibleFrom',
   'goneWithoutCure',
   'presentIfNotNoted',
+  'aboutTheSame',
 ]);
 
 /** Whether the number at a place of a model is a probability: an entry of a row, a chance of success, a share; weights, multipliers, minutes

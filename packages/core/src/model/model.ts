@@ -252,6 +252,9 @@ export interface Model {
   readonly goneWithoutCure: Quantity;
   /** Chance that the fault was present during a test that needs it and of which nobody noted whether it was. */
   readonly presentIfNotNoted: Quantity;
+  /** Share of the expected cost inside which two first steps count as about the same, because the numbers they are worked out from are no finer.
+   * Default 0: every unit counts. */
+  readonly aboutTheSame?: Quantity;
   /** Minutes a repair takes at least, however much of its access is open already. */
   readonly leastRepairMinutes: Quantity;
   readonly dependentPairs: readonly DependentPair[];

@@ -195,6 +195,7 @@ const shape = {
   plausibleFrom: probability,
   goneWithoutCure: probability,
   presentIfNotNoted: probability,
+  aboutTheSame: z.optional(probability),
   leastRepairMinutes: quantity,
   dependentPairs: listOf(
     z.strictObject({ a: evidenceName, b: evidenceName, kind: z.enum(dependences), shared: text, note: text }),
