@@ -72,6 +72,7 @@ export { defaultPrices } from './cost/defaultPrices.ts';
 export { proofOfRepair, type ProofOfRepair } from './verification/proofOfRepair.ts';
 export { advise } from './advice/advise.ts';
 export { cautionsOfTest } from './advice/cautionsOfTest.ts';
+export type { Visit } from './advice/visitOf.ts';
 
 // long computations in turns
 export type { Cancel } from './turns/cancel.ts';

@@ -19,6 +19,7 @@ function testRow(id: string, changes: Partial<TestView> = {}): TestView {
     value: 'saves 96 units on average',
     followUps: [],
     ifAsleep: undefined,
+    visit: undefined,
     faultMustBeActive: true,
     outcomes: [
       {

@@ -1,5 +1,5 @@
-import { cautionsOfTest, type Advice, type RepairStep, type TestAdvice } from '@faultodds/core';
-import { sentenceForAsleep, sentenceForFollowUp } from '@faultodds/core/words';
+import { cautionsOfTest, type Advice, type RepairStep, type TestAdvice, type Visit } from '@faultodds/core';
+import { sentenceForAsleep, sentenceForFollowUp, sentenceForVisit } from '@faultodds/core/words';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
@@ -40,6 +40,8 @@ export interface TestView extends StepView {
   readonly value: string;
   /** What its results may call for, with the price. */
   readonly followUps: readonly string[];
+  /** What is done in one go with it, in words; only of the best. */
+  readonly visit: string | undefined;
   readonly faultMustBeActive: boolean;
   /** What a second run costs, where the fault may sleep during the first. */
   readonly ifAsleep: string | undefined;
@@ -52,7 +54,7 @@ export interface RepairView extends StepView {
 }
 
 /** A test of the advice, in words. */
-export function testView(knowledge: Knowledge, advice: TestAdvice): TestView {
+export function testView(knowledge: Knowledge, advice: TestAdvice, visit?: Visit): TestView {
   const test = knowledge.test(advice.test);
   return {
     id: advice.test,
@@ -63,10 +65,11 @@ export function testView(knowledge: Knowledge, advice: TestAdvice): TestView {
     price: coreLanguage.formatMoney(advice.price),
     minutes: coreLanguage.formatMinutes(advice.minutes),
     opens: advice.accessToOpen.map(knowledge.accessLabel),
-    cautions: cautionsOfTest(advice).map(knowledge.cautionText),
+    cautions: cautionsOfTest(advice, visit).map(knowledge.cautionText),
     equipment: (test?.equipment ?? []).map((id) => ({ id, label: knowledge.equipmentLabel(id) })),
     value: valueInWords(advice),
     followUps: advice.followUps.map((one) => sentenceForFollowUp(knowledge.model, one, coreLanguage)),
+    visit: visit === undefined ? undefined : sentenceForVisit(knowledge.model, visit, advice.test, coreLanguage),
     faultMustBeActive: test?.faultMustBeActive ?? false,
     ifAsleep: advice.ifAsleep === undefined ? undefined : sentenceForAsleep(advice.ifAsleep, coreLanguage),
     outcomes: advice.outcomes.map((outcome) => ({
@@ -101,6 +104,14 @@ function repairView(knowledge: Knowledge, step: RepairStep): RepairView {
   };
 }
 
+/** The best test first, then what is done in one go with it, then the others. */
+function inOrder({ tests, visit }: Advice): readonly TestAdvice[] {
+  const inVisit = new Set(visit?.tests.map(({ test }) => test));
+  const [best, ...others] = tests;
+  if (best === undefined) return tests;
+  return [best, ...others.filter(({ test }) => inVisit.has(test)), ...others.filter(({ test }) => !inVisit.has(test))];
+}
+
 /** Everything that can be done next, in words, best first. */
 export interface NextStepsView {
   readonly tests: readonly TestView[];
@@ -114,7 +125,11 @@ export interface NextStepsView {
 export function nextStepsView(knowledge: Knowledge, advice: Advice): NextStepsView {
   const { best } = advice;
   return {
-    tests: advice.tests.map((test) => testView(knowledge, test)),
+    tests: inOrder(advice).map((test) =>
+      best.kind === 'test' && test.test === best.test
+        ? testView(knowledge, test, advice.visit)
+        : testView(knowledge, test),
+    ),
     repairs: advice.repairNow.steps.map((step) => repairView(knowledge, step)),
     best: best.kind === 'test' ? best.test : best.kind === 'repair' ? best.repair : '',
     notHere: advice.notNow

@@ -5,6 +5,7 @@ import {
   sentenceForFollowUp,
   sentenceForStopping,
   sentenceForTest,
+  sentenceForVisit,
 } from '@faultodds/core/words';
 import {
   english,
@@ -30,7 +31,10 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
   const cautions = (ids: readonly string[]): void => printCautions(terminal, model, ids, '     ');
   terminal.write(`${paint(terminal, 'caution', foldText(stopAndTow, terminal.width, '  '))}\n`);
   paragraph(sentenceForAdvice(model, advice, english));
-  printCautions(terminal, model, advice.best.cautions, '     ');
+  const { best, visit } = advice;
+  const done = visit === undefined || best.kind !== 'test' ? undefined : { visit, best: best.test };
+  if (done !== undefined) paragraph(sentenceForVisit(model, done.visit, done.best, english));
+  printCautions(terminal, model, cautionsOfTest({ ...best, followUps: [] }, done?.visit), '     ');
   if (advice.proof !== undefined) {
     terminal.write(`\n  ${paint(terminal, 'strong', 'In this order')}\n`);
     advice.proof.order.forEach((step, at) => paragraph(`${at + 1}. ${step}`));

@@ -55,7 +55,7 @@ const optionsSchema = z.strictObject({
  * ```ts
  * const [flip] = adviceFlips(pump, { context: {}, observations: [{ kind: 'result', id: 'one', test: 'fuse-look', outcome: 'blown' }] });
  * flip?.path; // '/tests/2/rows/1/p/blown'
- * [flip?.value, flip?.at]; // [0.02, 0.0464]
+ * [flip?.value, flip?.at]; // [0.02, 0.0537]
  * flip?.best.kind; // 'test'
  * ``` */
 export function adviceFlips(

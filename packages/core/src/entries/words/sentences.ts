@@ -19,6 +19,7 @@ export { sentenceForAsleep } from '../../words/sentences/sentenceForAsleep.ts';
 export { sentenceForFollowUp } from '../../words/sentences/sentenceForFollowUp.ts';
 export { sentenceForNotNow } from '../../words/sentences/sentenceForNotNow.ts';
 export { sentencesForNotices } from '../../words/sentences/sentencesForNotices.ts';
+export { sentenceForVisit } from '../../words/sentences/sentenceForVisit.ts';
 export { sentenceForWarning } from '../../words/sentences/sentenceForWarning.ts';
 export { titleForPlan } from '../../words/sentences/titleForPlan.ts';
 export { planLabels, type PlanLabels } from '../../plan/planLabels.ts';

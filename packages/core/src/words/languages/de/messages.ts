@@ -64,6 +64,8 @@ export const messages: Language['messages'] = {
   nothingToTest: () => 'Nicht weiter prüfen: Es ist keine Prüfung übrig, die hier in Frage kommt.',
 
   testSaves: (p) => `${p.price}, ${p.minutes}; spart ${p.saving} mehr, als es kostet`,
+  inOneGo: (p) =>
+    `In einem Zug, ${p.price}, ${p.minutes} zusammen: ${p.before === '' ? 'dies' : `zuerst ${p.before}, dann dies`}${p.after === '' ? '' : `, danach ${p.after}`}.`,
   onceMore: (p) =>
     `Falls der Fehler dabei schläft (${p.chance}): hervorrufen und noch einmal, ${p.price}, ${p.minutes}`,
   thenPerhaps: (p) => `Falls sich etwas zeigt (${p.chance}): ${p.price} mehr für „${p.test}“`,

@@ -124,6 +124,9 @@ export const messages = {
   testSaves: (p: { price: string; minutes: string; saving: string }): string =>
     `${p.price}, ${p.minutes}; saves ${p.saving} more than it costs`,
   /** Beside the price of a look: what its result may call for. */
+  /** Steps that share an opening or a set-up; `before` and `after` the step it stands beside may be empty. */
+  inOneGo: (p: { price: string; minutes: string; before: string; after: string }): string =>
+    `In one go, ${p.price}, ${p.minutes} in all: ${p.before === '' ? 'this' : `first ${p.before}, then this`}${p.after === '' ? '' : `, then ${p.after}`}.`,
   /** A run that finds the fault asleep is made again. */
   onceMore: (p: { chance: string; price: string; minutes: string }): string =>
     `If the fault sleeps meanwhile (${p.chance}): make it show, and once more, ${p.price}, ${p.minutes}`,
