@@ -1,5 +1,5 @@
 import { cautionsOfTest, type Advice, type RepairStep, type TestAdvice } from '@faultodds/core';
-import { sentenceForFollowUp } from '@faultodds/core/words';
+import { sentenceForFollowUp, sentenceForNeedless } from '@faultodds/core/words';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
@@ -38,14 +38,16 @@ export interface TestView extends StepView {
   readonly equipment: readonly { readonly id: string; readonly label: string }[];
   /** What knowing the result saves after its price, or that it would not change what to do. */
   readonly value: string;
-  /** What its results may call for, with the price. */
-  readonly followUps: readonly string[];
+  /** What its results may call for, with the price, and what weighs against it beyond its price. */
+  readonly besides: readonly string[];
   readonly faultMustBeActive: boolean;
   readonly outcomes: readonly OutcomeView[];
 }
 
 /** A repair as a row. */
 export interface RepairView extends StepView {
+  /** What weighs against it beyond its price. */
+  readonly besides: readonly string[];
   readonly chance: string;
 }
 
@@ -64,7 +66,10 @@ export function testView(knowledge: Knowledge, advice: TestAdvice): TestView {
     cautions: cautionsOfTest(advice).map(knowledge.cautionText),
     equipment: (test?.equipment ?? []).map((id) => ({ id, label: knowledge.equipmentLabel(id) })),
     value: valueInWords(advice),
-    followUps: advice.followUps.map((one) => sentenceForFollowUp(knowledge.model, one, coreLanguage)),
+    besides: [
+      ...advice.followUps.map((one) => sentenceForFollowUp(knowledge.model, one, coreLanguage)),
+      ...needlessInWords(advice),
+    ],
     faultMustBeActive: test?.faultMustBeActive ?? false,
     outcomes: advice.outcomes.map((outcome) => ({
       id: outcome.outcome,
@@ -77,6 +82,10 @@ export function testView(knowledge: Knowledge, advice: TestAdvice): TestView {
       cost: coreLanguage.formatMoney(outcome.expectedCost),
     })),
   };
+}
+
+function needlessInWords({ needless }: Pick<TestAdvice, 'needless'>): string[] {
+  return needless === undefined ? [] : [sentenceForNeedless(needless, coreLanguage)];
 }
 
 function valueInWords({ netValue, grossValue }: TestAdvice): string {
@@ -94,6 +103,7 @@ function repairView(knowledge: Knowledge, step: RepairStep): RepairView {
     opens: step.accessToOpen.map(knowledge.accessLabel),
     // it is done when it is checked: what can hurt on that drive belongs to it
     cautions: [...new Set([...step.cautions, ...step.check.cautions])].map(knowledge.cautionText),
+    besides: needlessInWords(step),
     chance: shortChance(step.cures),
   };
 }

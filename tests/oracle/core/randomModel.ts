@@ -125,6 +125,7 @@ export function randomModel(seed: number): Model {
     plausibleFrom: quantity(0.05),
     goneWithoutCure: quantity(0.01 + (seed % 20) / 100),
     leastRepairMinutes: quantity(1 + (seed % 12)),
+    needlessOpening: quantity(0),
     dependentPairs: [],
     verification: {
       cautions: [],

@@ -39,6 +39,7 @@ export function makeFollowUps(
     return called.map(({ test, index }) => ({
       index,
       cost: tariff.test(index, openAfter).total,
+      opens: tariff.testAccess[index]! & ~openAfter,
       open: openAfter | tariff.testAccess[index]!,
       table: tables.get(test.id)!,
     }));

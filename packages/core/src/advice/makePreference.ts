@@ -1,5 +1,6 @@
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import { costAfterLook, type FollowUpFacts } from '../repairs/costAfterLook.ts';
+import { countedFor } from '../repairs/needlessOpenings.ts';
 import { expectedOverOutcomes } from '../repairs/expectedOverOutcomes.ts';
 import { costOfSequence, planRepairs, compileRepairs } from '../repairs/planRepairs.ts';
 
@@ -21,7 +22,8 @@ export function makePreference(
       if (!follows.some((look) => look.test === test && look.outcome === outcome)) return [];
       const { money: cost } = problem.testCost(index, opened);
       const table = problem.outcomeTable(problem.evidenceAfter(evidence, test, outcome), index);
-      return [{ index, cost, open: opened | problem.testAccess[index]!, table }];
+      const opens = problem.testAccess[index]! & ~opened;
+      return [{ index, cost, opens, open: opened | opens, table }];
     });
   return (posterior) => {
     let within = Infinity;
@@ -41,7 +43,8 @@ export function makePreference(
       const openAfter = open | problem.testAccess[test]!;
       const after = (then: Float64Array, outcome: number): number =>
         costAfterLook(work, then, openAfter, tried, followUpsOf(test, outcome, openAfter)).expectedCost;
-      const cost = problem.testCost(test, open).money + expectedOverOutcomes(posterior, table, after);
+      const counted = countedFor(problem.repairFacts.needless, problem.testAccess[test]! & ~open, posterior);
+      const cost = problem.testCost(test, open).money + counted + expectedOverOutcomes(posterior, table, after);
       count(belongs('test', test), cost);
     }
     return within - without;

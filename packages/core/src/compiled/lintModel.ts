@@ -49,8 +49,8 @@ export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
 
 /** Judgements that stand for the whole model and claim to be exact. */
 function numbersWithoutRange(model: Model): LintFinding[] {
-  const { labourPerHour, twoCauseShare, plausibleFrom, goneWithoutCure, leastRepairMinutes } = model;
-  const numbers = { labourPerHour, twoCauseShare, plausibleFrom, goneWithoutCure, leastRepairMinutes };
+  const { labourPerHour, twoCauseShare, plausibleFrom, goneWithoutCure, leastRepairMinutes, needlessOpening } = model;
+  const numbers = { labourPerHour, twoCauseShare, plausibleFrom, goneWithoutCure, leastRepairMinutes, needlessOpening };
   return Object.entries(numbers).flatMap(([name, number]): LintFinding[] =>
     number === undefined || number.definitional === true || number.low < number.high
       ? []

@@ -4,6 +4,7 @@ import { accessBits } from './accessBits.ts';
 import { checkFor } from './checkFor.ts';
 import type { Prices } from './circumstances.ts';
 import type { Money } from './money.ts';
+import { needlessOpeningOf } from './needlessOpeningOf.ts';
 import type { Price } from './price.ts';
 
 /** Cost of one step, as plain numbers in the prices' currency. */
@@ -32,6 +33,10 @@ export interface Tariff {
   /** Access a test or repair needs, prerequisites included. */
   readonly testAccess: readonly number[];
   readonly repairAccess: readonly number[];
+  /** Access bits that count as opening the engine. */
+  readonly opensEngine: number;
+  /** What opening one of them counts for beyond its price where it proves needless; nobody is paid it. */
+  readonly needlessOpening: number;
 }
 
 /** Prices the model's steps. @throws EvidenceError `access-unknown` when the model was not validated. */
@@ -69,6 +74,8 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
     accessCost: Float64Array.from(opening, ({ minutes, parts }) => cost(minutes, parts, 0).total),
     testAccess,
     repairAccess,
+    opensEngine: model.access.reduce((bits, one, index) => (one.opensEngine === true ? bits | (1 << index) : bits), 0),
+    needlessOpening: needlessOpeningOf(model, prices),
     test: (index, open) => {
       const { id, minutes, consumables } = model.tests[index]!;
       const missing = testAccess[index]! & ~open;

@@ -26,7 +26,7 @@ const argumentsSchema = z.strictObject({
 
 /** A model that is as plausible as this one, given how few cases its numbers are worth: rows from Dirichlets of their equivalent
  * sample size, chances of success, activity and repeatability from Betas, weights and multipliers from the log-normal of their range, and
- * so the two judgements behind every repair: that a fault goes without a cure, and the least time. Prices of single steps stay, which a
+ * so the judgements behind every repair: that a fault goes without a cure, the least time, and what a needless opening counts for. Prices of single steps stay, which a
  * shop knows, and so do the distributions of readings and of misfire rates. Everything is drawn independently.
  * @throws OptionError
  * @example
@@ -81,5 +81,6 @@ export function drawModel(model: Model, random: Random, options: DrawOptions = {
     repairs: model.repairs.map((repair) => ({ ...repair, cures: each(repair.cures, chance) })),
     goneWithoutCure: chance(model.goneWithoutCure),
     leastRepairMinutes: positive(model.leastRepairMinutes),
+    needlessOpening: positive(model.needlessOpening),
   };
 }

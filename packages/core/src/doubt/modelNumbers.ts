@@ -29,7 +29,7 @@ export interface ModelNumber {
  * [weight?.low, weight?.value, weight?.high]; // [200, 400, 800]
  * ``` */
 export function modelNumbers(model: Model): readonly ModelNumber[] {
-  const { causes, mechanisms, tests, context, repairs, goneWithoutCure, leastRepairMinutes } = model;
+  const { causes, mechanisms, tests, context, repairs, goneWithoutCure, leastRepairMinutes, needlessOpening } = model;
   return [
     ...causes.flatMap(({ weight, activeFraction, states }, at) => [
       estimate(['causes', at, 'weight'], weight),
@@ -56,6 +56,7 @@ export function modelNumbers(model: Model): readonly ModelNumber[] {
     ),
     estimate(['goneWithoutCure'], goneWithoutCure),
     estimate(['leastRepairMinutes'], leastRepairMinutes),
+    estimate(['needlessOpening'], needlessOpening),
   ];
 }
 

@@ -128,6 +128,7 @@ const access = z.strictObject({
   openMinutes: quantity,
   closeMinutes: quantity,
   parts: quantity,
+  opensEngine: z.optional(z.literal(true)),
   cautions: listOf(id),
   cautionsClosing: listOf(id),
 });
@@ -192,6 +193,7 @@ const shape = {
   plausibleFrom: probability,
   goneWithoutCure: probability,
   leastRepairMinutes: quantity,
+  needlessOpening: quantity,
   dependentPairs: listOf(
     z.strictObject({ a: evidenceName, b: evidenceName, kind: z.enum(dependences), shared: text, note: text }),
   ),

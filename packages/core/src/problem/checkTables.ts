@@ -41,7 +41,13 @@ function schemaOf(tables: ProblemTables): z.ZodMiniType {
     prior: z.array(share).check(z.minLength(1)),
     access: z.optional(
       z
-        .array(z.strictObject({ cost, requires: z.optional(z.array(optionSchemas.whole(0, accesses - 1))) }))
+        .array(
+          z.strictObject({
+            cost,
+            requires: z.optional(z.array(optionSchemas.whole(0, accesses - 1))),
+            opensEngine: z.optional(z.boolean()),
+          }),
+        )
         .check(z.maxLength(MOST_ACCESS)),
     ),
     tests: z.array(
@@ -56,6 +62,7 @@ function schemaOf(tables: ProblemTables): z.ZodMiniType {
     ),
     repairs: z.array(z.strictObject({ id, cost, access, cures: byCause(share), answers })),
     referralCost: byCause(cost),
+    needlessOpening: z.optional(cost),
     open: z.optional(z.array(optionSchemas.whole(0, accesses - 1))),
     limits: z.optional(limitsSchema),
     currency: z.optional(z.string()),

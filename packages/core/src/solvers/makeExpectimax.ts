@@ -68,8 +68,8 @@ export function makeExpectimax(look: ExpectimaxOptions): Solver {
       known.set(key, best);
       return best;
     };
-    const foldPlain = ({ cost, branches }: Transition, rest: (state: DecisionState) => Found): number => {
-      let total = cost.money;
+    const foldPlain = ({ cost, needless, branches }: Transition, rest: (state: DecisionState) => Found): number => {
+      let total = cost.money + needless;
       for (const { probability, state } of branches) if (state !== undefined) total += probability * rest(state).cost;
       return total;
     };
@@ -84,8 +84,8 @@ export function makeExpectimax(look: ExpectimaxOptions): Solver {
       }
       return best;
     };
-    const fold = function* ({ cost, branches }: Transition, deep: number): Turns<number> {
-      let total = cost.money;
+    const fold = function* ({ cost, needless, branches }: Transition, deep: number): Turns<number> {
+      let total = cost.money + needless;
       for (const { probability, state } of branches) {
         if (state !== undefined) total += probability * (yield* look(state, deep)).cost;
       }

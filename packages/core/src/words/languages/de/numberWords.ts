@@ -15,6 +15,7 @@ export const numberWords: Language['numberWords'] = {
   cures: (repair, cause) => `Wie sicher „${repair}“ „${cause}“ behebt`,
   goneWithoutCure: () => 'Wie oft der Fehler geht, obwohl die Reparatur ihn nicht behoben hat',
   leastRepairMinutes: () => 'Minuten, die eine Reparatur mindestens dauert, auch wenn alles offen ist',
+  needlessOpening: () => 'Was es über den Preis hinaus kostet, den Motor umsonst zu öffnen',
 };
 
 function quoted(labels: readonly string[]): string {

@@ -16,6 +16,7 @@ export const numberWords = {
   cures: (repair: string, cause: string): string => `How surely “${repair}” cures “${cause}”`,
   goneWithoutCure: (): string => 'How often the fault goes though the repair did not cure it',
   leastRepairMinutes: (): string => 'Minutes a repair takes at least, with all its access open',
+  needlessOpening: (): string => 'What opening the engine for nothing costs beyond its price',
 };
 
 function quoted(labels: readonly string[]): string {
