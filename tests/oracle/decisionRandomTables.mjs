@@ -50,3 +50,15 @@ export function randomTables(random) {
     ...(random() < 0.15 ? { limits: { money: 20 + 200 * random() } } : {}),
   };
 }
+
+/** The same with openings that count for more than their price where they prove needless: each opening or none of them counts.
+ * @param {() => number} random
+ * @returns {import('@faultodds/core/planning').ProblemTables} */
+export function randomTablesWithOpenings(random) {
+  const { access = [], ...tables } = randomTables(random);
+  return {
+    ...tables,
+    access: access.map((one) => ({ ...one, opensEngine: random() < 0.8 })),
+    needlessOpening: 10 + 300 * random(),
+  };
+}

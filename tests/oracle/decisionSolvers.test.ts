@@ -19,7 +19,7 @@ import { expect, test } from 'vitest';
 import { createRandom } from '../bench/seeded.mjs';
 import { randomModel } from './core/randomModel.ts';
 import { BLOCK, boundsOfStates, boundsOfProblems, SEED, TOLERANCE, type BlockOfProblems } from './boundsOfProblems.ts';
-import { randomTables } from './decisionRandomTables.mjs';
+import { randomTables, randomTablesWithOpenings } from './decisionRandomTables.mjs';
 import stored from './results/boundsOfProblems.json' with { type: 'json' };
 
 // Source of every check: the definition of an optimum, computed by walking every state a plan can reach (exact dynamic programming) on
@@ -103,6 +103,36 @@ test('a limit on money is kept on every way through the plan', () => {
       });
     }
   }
+});
+
+test('openings that prove needless count in every solver, above both bounds and beside the money', () => {
+  const random = createRandom(SEED + 5);
+  let dearer = 0;
+  for (let at = 0; at < 300; at += 1) {
+    const tables = randomTablesWithOpenings(random);
+    const problem = compileTableProblem(tables);
+    const exact = exactDynamicProgramming.solve(problem);
+    const optimum = exact.progress.upperBound;
+    const slack = TOLERANCE * (1 + optimum);
+    expect(costOfPolicy(problem, exact.policy)).toBeCloseTo(optimum, 6);
+    expect(boundedSearch.solve(problem, { steps: 100_000 }).progress.upperBound).toBeCloseTo(optimum, 6);
+    for (const solver of [repairOrder, oneStep, makeExpectimax({ depth: 3 })]) {
+      expect(costOfPolicy(problem, solver.solve(problem).policy), solver.id).toBeGreaterThan(optimum - slack);
+    }
+    const { progress, policy } = repairOrder.solve(problem);
+    const limited = problem.limits.money !== undefined;
+    if (!limited) expect(costOfPolicy(problem, policy)).toBeLessThan(progress.upperBound + 1e-9);
+    const bound = makeLowerBound(problem);
+    expect(bound(problem.start)).toBeLessThan(optimum + slack);
+    // the same problem where nothing counts is never dearer; following this policy there costs what is left of it without the openings
+    const { needlessOpening: _, ...free } = tables;
+    const freely = compileTableProblem(free);
+    const money = costOfPolicy(freely, exact.policy);
+    expect(exactDynamicProgramming.solve(freely).progress.upperBound).toBeLessThan(money + slack);
+    expect(money).toBeLessThan(optimum + slack);
+    if (money < optimum - slack) dearer += 1;
+  }
+  expect(dearer).toBeGreaterThan(20);
 });
 
 test('with tests that depend on each other through mechanisms the bound holds at every reachable state too', () => {

@@ -262,7 +262,7 @@ describe.skipIf(found === undefined)('the data encodes the dossier', () => {
 
   test('every access operation', () => {
     for (const { id, label, requires, openHours, closeHours, parts, cautions } of dossier.access) {
-      const { cautions: ours, cautionsClosing: _, engine: __, ...rest } = byId(model.access, id);
+      const { cautions: ours, cautionsClosing: _, engine: __, opensEngine: ___, ...rest } = byId(model.access, id);
       expect(ours).toEqual(expect.arrayContaining(cautions));
       expect(rest).toEqual({
         id,

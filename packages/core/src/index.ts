@@ -69,6 +69,7 @@ export type { Price } from './cost/price.ts';
 export type { Advice, FollowUp, OutcomeForecast, RepairPlan, RepairStep, TestAdvice } from './advice/advice.ts';
 export type { TestNotNow } from './steps/testNotNow.ts';
 export { defaultPrices } from './cost/defaultPrices.ts';
+export { needlessOpeningOf } from './cost/needlessOpeningOf.ts';
 export { proofOfRepair, type ProofOfRepair } from './verification/proofOfRepair.ts';
 export { advise } from './advice/advise.ts';
 export { cautionsOfTest } from './advice/cautionsOfTest.ts';

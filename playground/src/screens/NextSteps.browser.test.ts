@@ -17,7 +17,7 @@ function testRow(id: string, changes: Partial<TestView> = {}): TestView {
     category: 'look',
     equipment: [{ id: 'mirror', label: 'Mirror' }],
     value: 'saves 96 units on average',
-    followUps: [],
+    besides: [],
     ifAsleep: undefined,
     visit: undefined,
     faultMustBeActive: true,

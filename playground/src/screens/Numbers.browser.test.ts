@@ -87,12 +87,13 @@ test('another step is another advice, whatever both are called', async () => {
   await expect.element(screen.getByText('Look, as before')).toBeVisible();
 });
 
-test('the share that goes without a cure and the least time of a repair have a source and a slider', async () => {
+test('the share that goes without a cure, the least time of a repair and a needless opening have a source and a slider', async () => {
   const { trial, screen: pending } = setup();
   const screen = await pending;
   for (const [words, path] of [
     ['fault goes repair did not cure', '/goneWithoutCure/best'],
     ['minutes a repair takes at least', '/leastRepairMinutes/best'],
+    ['opening engine for nothing', '/needlessOpening/best'],
   ] as const) {
     const number = modelNumbers(knowledge.model).find((one) => one.path === path)!;
     expect(knowledge.sourceKind(number.source)).toBe('judgement');

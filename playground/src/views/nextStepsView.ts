@@ -1,5 +1,5 @@
 import { cautionsOfTest, type Advice, type RepairStep, type TestAdvice, type Visit } from '@faultodds/core';
-import { sentenceForAsleep, sentenceForFollowUp, sentenceForVisit } from '@faultodds/core/words';
+import { sentenceForAsleep, sentenceForFollowUp, sentenceForNeedless, sentenceForVisit } from '@faultodds/core/words';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
@@ -38,8 +38,8 @@ export interface TestView extends StepView {
   readonly equipment: readonly { readonly id: string; readonly label: string }[];
   /** What knowing the result saves after its price, or that it would not change what to do. */
   readonly value: string;
-  /** What its results may call for, with the price. */
-  readonly followUps: readonly string[];
+  /** What its results may call for, with the price, and what weighs against it beyond its price. */
+  readonly besides: readonly string[];
   /** What is done in one go with it, in words; only of the best. */
   readonly visit: string | undefined;
   readonly faultMustBeActive: boolean;
@@ -50,6 +50,8 @@ export interface TestView extends StepView {
 
 /** A repair as a row. */
 export interface RepairView extends StepView {
+  /** What weighs against it beyond its price. */
+  readonly besides: readonly string[];
   readonly chance: string;
 }
 
@@ -68,7 +70,10 @@ export function testView(knowledge: Knowledge, advice: TestAdvice, visit?: Visit
     cautions: cautionsOfTest(advice, visit).map(knowledge.cautionText),
     equipment: (test?.equipment ?? []).map((id) => ({ id, label: knowledge.equipmentLabel(id) })),
     value: valueInWords(advice),
-    followUps: advice.followUps.map((one) => sentenceForFollowUp(knowledge.model, one, coreLanguage)),
+    besides: [
+      ...advice.followUps.map((one) => sentenceForFollowUp(knowledge.model, one, coreLanguage)),
+      ...needlessInWords(advice),
+    ],
     visit: visit === undefined ? undefined : sentenceForVisit(knowledge.model, visit, advice.test, coreLanguage),
     faultMustBeActive: test?.faultMustBeActive ?? false,
     ifAsleep: advice.ifAsleep === undefined ? undefined : sentenceForAsleep(advice.ifAsleep, coreLanguage),
@@ -83,6 +88,10 @@ export function testView(knowledge: Knowledge, advice: TestAdvice, visit?: Visit
       cost: coreLanguage.formatMoney(outcome.expectedCost),
     })),
   };
+}
+
+function needlessInWords({ needless }: Pick<TestAdvice, 'needless'>): string[] {
+  return needless === undefined ? [] : [sentenceForNeedless(needless, coreLanguage)];
 }
 
 function valueInWords({ netValue, grossValue }: TestAdvice): string {
@@ -100,6 +109,7 @@ function repairView(knowledge: Knowledge, step: RepairStep): RepairView {
     opens: step.accessToOpen.map(knowledge.accessLabel),
     // it is done when it is checked: what can hurt on that drive belongs to it
     cautions: [...new Set([...step.cautions, ...step.check.cautions])].map(knowledge.cautionText),
+    besides: needlessInWords(step),
     chance: shortChance(step.cures),
   };
 }

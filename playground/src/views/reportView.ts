@@ -4,6 +4,7 @@ import {
   costsSoFar,
   drivingAdvice,
   modelIdentity,
+  needlessOpeningOf,
   type RankedCause,
 } from '@faultodds/core';
 import { naturalFrequencies } from '@faultodds/core/explanation';
@@ -144,6 +145,7 @@ export function reportView(knowledge: Knowledge, now: CaseOnPage, history: Ranki
       t.report.prices(
         coreLanguage.formatMoney({ amount: labourPerHour, currency }),
         new Intl.NumberFormat(t.code).format(partsFactor),
+        coreLanguage.formatMoney({ amount: needlessOpeningOf(model, circumstances.prices), currency }),
       ),
       away.length > 0 ? t.report.missing(away.join(', ')) : '',
       open.length > 0 ? t.report.stillOpen(open.join(', ')) : '',

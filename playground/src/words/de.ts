@@ -130,6 +130,10 @@ export const germanLabels: Labels = {
     labour: 'Arbeit je Stunde',
     parts: 'Teilefaktor',
     partsHint: 'Wie viel in Ihrer Währung eine Einheit Teile kostet',
+    needless: 'Umsonst geöffnet',
+    needlessHint: (amount) =>
+      `Was es Sie über den Preis hinaus kostet, den Motor umsonst zu öffnen: Zeit, Risiko, Vertrauen. Es zählt nur, wenn ein Schritt gewählt wird. Leer: ${amount}, eine Einschätzung`,
+    needlessWrong: 'Umsonst geöffnet: bitte eine Zahl, null oder mehr',
     apply: 'Diese Preise verwenden',
     equipment: 'Ausrüstung zur Hand',
     equipmentHint: 'Prüfungen, die nicht angehakte Ausrüstung brauchen, werden nicht vorgeschlagen.',

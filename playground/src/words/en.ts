@@ -132,6 +132,10 @@ export const englishLabels = {
     labour: 'Labour per hour',
     parts: 'Parts factor',
     partsHint: 'What one unit of parts costs in your currency',
+    needless: 'Needless opening',
+    needlessHint: (amount: string) =>
+      `What opening the engine for nothing costs you beyond its price: time, risk, trust. It only weighs when steps are chosen. Empty: ${amount}, a judgement`,
+    needlessWrong: 'Needless opening: enter a number, zero or more',
     apply: 'Use these prices',
     equipment: 'Equipment at hand',
     equipmentHint: 'Tests that need equipment you have not ticked are not proposed.',

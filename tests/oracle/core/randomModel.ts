@@ -127,6 +127,7 @@ export function randomModel(seed: number): Model {
     goneWithoutCure: quantity(0.01 + (seed % 20) / 100),
     presentIfNotNoted: quantity(0.1 + (seed % 17) / 20),
     leastRepairMinutes: quantity(1 + (seed % 12)),
+    needlessOpening: quantity(0),
     dependentPairs: sameQuestions(random, tests.length),
     verification: {
       cautions: [],

@@ -193,6 +193,7 @@ describe('what is unknown is one line on standard error, and exit code 2', () =>
     [['replay', 'demo-01', '--labour', '-3'], 'number above 0'],
     [['replay', 'demo-01', '--labour', '1e308'], 'number above 0'],
     [['replay', 'demo-01', '--parts-factor', 'NaN'], 'number above 0'],
+    [['replay', 'demo-01', '--needless-opening', '-1'], '0 or a number above it'],
     [['replay', 'demo-01', '--labour', '85', '--currency', 'EUR\nNaN'], 'code of letters'],
     [['replay', 'demo-01', '--currency', 'EUR'], 'needs --labour'],
     [['replay', 'demo-01', '--stpes', '2'], 'Did you mean --steps'],

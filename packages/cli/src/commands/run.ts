@@ -71,6 +71,13 @@ function describeProgram(terminal: Terminal, prompter: Prompter | undefined, exi
       .addOption(amount('--labour <n>', 'labour rate per hour'))
       .addOption(currency('--currency <code>', 'currency of all amounts, as in EUR; with --labour'))
       .addOption(amount('--parts-factor <n>', "factor for the model's prices of parts"))
+      .addOption(
+        amount(
+          '--needless-opening <n>',
+          "what opening the engine for nothing counts for beyond its price; 0: nothing; default: the model's amount",
+          0,
+        ),
+      )
       .option('--model <path>', 'a model of your own: a file, or a folder of parts');
   shared(
     program
@@ -174,11 +181,13 @@ function inLanguage(of: string): Option {
   return new Option('--language <code>', `language ${of}, default en`).choices(languageCodes);
 }
 
-function amount(flags: string, description: string): Option {
+function amount(flags: string, description: string, least?: 0): Option {
   return new Option(flags, description).argParser((text: string) => {
     // far above any price: core refuses what is larger
-    if (!/^\d{1,9}(\.\d{1,9})?$/.test(text) || Number(text) === 0)
-      throw new InvalidArgumentError('Expected a number above 0 and below 1000000000, as in 85 or 85.50.');
+    if (!/^\d{1,9}(\.\d{1,9})?$/.test(text) || (Number(text) === 0 && least !== 0)) {
+      const from = least === 0 ? '0 or a number above it' : 'a number above 0';
+      throw new InvalidArgumentError(`Expected ${from} and below 1000000000, as in 85 or 85.50.`);
+    }
     return Number(text);
   });
 }

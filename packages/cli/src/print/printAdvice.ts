@@ -1,8 +1,9 @@
-import { cautionsOfTest, type Advice, type Model } from '@faultodds/core';
+import { cautionsOfTest, type Advice, type Model, type TestAdvice } from '@faultodds/core';
 import {
   sentenceForAdvice,
   sentenceForAsleep,
   sentenceForFollowUp,
+  sentenceForNeedless,
   sentenceForStopping,
   sentenceForTest,
   sentenceForVisit,
@@ -28,6 +29,9 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
   const opens = (access: readonly string[]): void => {
     if (access.length > 0) paragraph(`opens ${access.map((id) => labelOf(model.access, id)).join(', then ')}`, '     ');
   };
+  const needless = (step: Pick<TestAdvice, 'needless'>): void => {
+    if (step.needless !== undefined) paragraph(sentenceForNeedless(step.needless, english), '     ');
+  };
   const cautions = (ids: readonly string[]): void => printCautions(terminal, model, ids, '     ');
   terminal.write(`${paint(terminal, 'caution', foldText(stopAndTow, terminal.width, '  '))}\n`);
   paragraph(sentenceForAdvice(model, advice, english));
@@ -46,6 +50,7 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
   tests.forEach((test, at) => {
     paragraph(`${at + 1}. ${labelOf(model.tests, test.test)}`);
     paragraph(sentenceForTest(test, english), '     ');
+    needless(test);
     for (const one of test.followUps) paragraph(sentenceForFollowUp(model, one, english), '     ');
     if (test.ifAsleep !== undefined) paragraph(sentenceForAsleep(test.ifAsleep, english), '     ');
     opens(test.accessToOpen);
@@ -66,6 +71,7 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
       `${formatMoney(step.price)}, ${formatMinutes(step.minutes)}; chance that it fixes the fault: ${chance}`,
       '     ',
     );
+    needless(step);
     opens(step.accessToOpen);
     cautions([...new Set([...step.cautions, ...step.check.cautions])]);
   });

@@ -13,6 +13,7 @@ export interface PriceOptions {
   readonly labour?: number;
   readonly currency?: string;
   readonly partsFactor?: number;
+  readonly needlessOpening?: number;
 }
 
 /** The circumstances of a case, with the prices of the command line over its own.
@@ -26,7 +27,10 @@ export function circumstancesWith(
   return { ...own, prices: { ...own.prices, ...pricesGiven(compiled.model, options) } };
 }
 
-function pricesGiven(model: Model, { labour, currency, partsFactor }: PriceOptions): Partial<Circumstances['prices']> {
+function pricesGiven(
+  model: Model,
+  { labour, currency, partsFactor, needlessOpening }: PriceOptions,
+): Partial<Circumstances['prices']> {
   if (currency !== undefined && labour === undefined && currency !== defaultPrices(model).currency) {
     throw new CommandError(`--currency ${currency} needs --labour as well: the labour rate per hour in ${currency}`);
   }
@@ -34,5 +38,6 @@ function pricesGiven(model: Model, { labour, currency, partsFactor }: PriceOptio
     ...(labour === undefined ? {} : { labourPerHour: labour }),
     ...(currency === undefined ? {} : { currency }),
     ...(partsFactor === undefined ? {} : { partsFactor }),
+    ...(needlessOpening === undefined ? {} : { needlessOpening }),
   };
 }

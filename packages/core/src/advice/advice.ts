@@ -24,20 +24,31 @@ export interface FollowUp extends ProposedTest {
   readonly chance: number;
 }
 
+/** What the openings of a step count for beyond its price, because they may prove needless: no repair of the true cause needs them. Nobody
+ * is paid it, so it is in no price; expected costs have it in them. */
+export interface NeedlessOpening {
+  /** How many of them are needless, on average. */
+  readonly expected: number;
+  /** That times what one counts for. */
+  readonly counted: Money;
+}
+
 /** A test as a next step. */
 export interface TestAdvice extends ProposedTest {
   /** What its price is made of. */
   readonly breakdown: Price;
+  /** Absent where it opens nothing that could prove needless. */
+  readonly needless?: NeedlessOpening;
   /** What its results would call for, where that is worth its price: counted in what it saves, not in its own price. */
   readonly followUps: readonly FollowUp[];
   /** Of a test that needs the fault present: the chance that a run finds it asleep, and what the second run costs then. */
   readonly ifAsleep?: { readonly chance: number; readonly price: Money; readonly minutes: number };
   /** Expected cost saved by knowing the result, and by following it up where that pays, before its price; never negative. */
   readonly grossValue: Money;
-  /** `grossValue` less the price, and less what has to be opened again for a repair because the test needs it closed and for a second run
-   * where the first finds the fault asleep. */
+  /** `grossValue` less the price, less what has to be opened again for a repair because the test needs it closed, a second run where the first
+   * finds the fault asleep, and what its openings count for if they prove needless. */
   readonly netValue: Money;
-  /** Expected cost to a confirmed repair when this test is done next, its price included. */
+  /** Expected cost to a confirmed repair when this test is done next, its price included, with what openings that prove needless count for. */
   readonly expectedCostWith: Money;
   readonly informationGainBits: number;
   readonly outcomes: readonly OutcomeForecast[];
@@ -51,6 +62,8 @@ export interface RepairStep extends ProposedRepair {
   readonly cures: number;
   /** What its price is made of: the repair alone. */
   readonly breakdown: Price;
+  /** As far as it is reached; absent where it opens nothing that could prove needless. */
+  readonly needless?: NeedlessOpening;
   /** Checking it afterwards, by a drive. */
   readonly check: StepFacts;
 }
@@ -67,7 +80,8 @@ export interface RepairPlan {
 /** What to do next. */
 export interface Advice {
   readonly best: NextStep;
-  /** Expected cost to a confirmed repair when `best` is followed; of a proof, the price of its drive. */
+  /** Expected cost to a confirmed repair when `best` is followed, with what openings that prove needless count for; of a proof, the price of
+   * its drive. */
   readonly expectedCost: Money;
   /** What proves the repair; only with `best` of kind `prove`. */
   readonly proof?: ProofOfRepair;

@@ -7,7 +7,7 @@ import type { NextStep } from '../steps/nextStep.ts';
 import type { Step } from '../steps/step.ts';
 import type { StepFacts } from '../steps/stepFacts.ts';
 import { accessBits } from '../cost/accessBits.ts';
-import type { Advice, OutcomeForecast, RepairPlan, TestAdvice } from './advice.ts';
+import type { Advice, NeedlessOpening, OutcomeForecast, RepairPlan, TestAdvice } from './advice.ts';
 import { checkCircumstances } from '../cost/checkCircumstances.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
 import { defaultPrices } from '../cost/defaultPrices.ts';
@@ -20,6 +20,8 @@ import {
   type RepairSequence,
   type RepairWork,
 } from '../repairs/planRepairs.ts';
+import { expectedNeedless } from '../repairs/needlessOpenings.ts';
+import type { RepairFacts } from '../repairs/repairFacts.ts';
 import { proofOfRepair } from '../verification/proofOfRepair.ts';
 import { repairFactsOf, repairsFailed } from '../repairs/repairFactsOf.ts';
 import { makeTariff, moneyOf, openAfterTest, priceOf, type Tariff } from '../cost/tariff.ts';
@@ -37,6 +39,9 @@ const CAUSES_SHOWN = 5;
  * Value of a test: expected cost of repair without it, less with it, where after each result either the best repair sequence for the
  * new belief or the old one is followed: so knowing more is never worth less than nothing. A result that calls for a follow-up is worth what
  * is best after it, the follow-up first or none.
+ *
+ * Prices are what is paid. Expected costs count beside it, once for each opening of the engine that proves needless, what the prices (or the
+ * model) say such an opening costs beyond its price; each step says how much of that is its own.
  *
  * Once a repair is recorded as having cured, the best step is to prove it; what would be done if the fault came back stays beside it.
  * @throws EvidenceError circumstances or a belief that are none of this model, prices that are no prices
@@ -71,7 +76,7 @@ export function advise(compiled: CompiledModel, belief: Belief, circumstances: C
     .map((test) => adviseTest({ compiled, tariff, factsOf, work, swept, open, failed, now, followUpsOf }, test))
     .sort((a, b) => b.netValue.amount - a.netValue.amount || gainPerMoney(b) - gainPerMoney(a));
 
-  const plan = describePlan({ compiled, tariff, factsOf, swept, open, now }, repairs.referralFee);
+  const plan = describePlan({ compiled, tariff, factsOf, work, swept, open, now }, repairs.referralFee);
   const [firstRepair] = plan.steps;
   const contenders = tests.map(({ test, grossValue, netValue }): Contender & VisitCandidate => {
     const { index } = compiled.tests.get(test)!;
@@ -151,6 +156,7 @@ function adviseTest(
   // what is closed for it and then needed again is paid again
   const without = stillOpen === open ? now : planRepairs(work, posterior, stillOpen, failed);
   const cost = tariff.test(index, open);
+  const needless = needlessOf(work.facts, tariff, tariff.testAccess[index]! & ~open, posterior);
   const again = tariff.again(index);
   const ifAsleep = test.faultMustBeActive
     ? {
@@ -159,6 +165,7 @@ function adviseTest(
         minutes: again.minutes,
       }
     : undefined;
+  const counted = cost.total + (ifAsleep?.chance ?? 0) * again.total + (needless?.counted.amount ?? 0);
   let after = 0;
   const called = new Map<number, number>();
   const forecasts = outcomes.map((outcome, o): OutcomeForecast => {
@@ -173,11 +180,12 @@ function adviseTest(
   });
   // equal in exact arithmetic when the result changes nothing; rounding must not make it a loss
   const gross = Math.max(0, without.expectedCost - after);
-  const expectedCostWith = without.expectedCost - gross + cost.total + (ifAsleep?.chance ?? 0) * again.total;
+  const expectedCostWith = without.expectedCost - gross + counted;
   return {
     test: test.id,
     ...factsOf({ kind: 'test', test: test.id }, open),
     breakdown: priceOf(tariff, cost),
+    ...(needless === undefined ? {} : { needless }),
     followUps: [...called].map(([at, chance]) => {
       const { id } = compiled.model.tests[at]!;
       return { test: id, ...factsOf({ kind: 'test', test: id }, openAfter), chance };
@@ -189,6 +197,18 @@ function adviseTest(
     informationGainBits: informationGain(posterior, table, predictive),
     outcomes: forecasts,
   };
+}
+
+/** What the openings of a step count for beyond their price; `undefined` where none can prove needless. */
+function needlessOf(
+  { needless }: RepairFacts,
+  tariff: Tariff,
+  opened: number,
+  posterior: Float64Array,
+): NeedlessOpening | undefined {
+  const expected = expectedNeedless(needless, opened, posterior);
+  const counted = needless.amount * expected;
+  return counted === 0 ? undefined : { expected, counted: moneyOf(tariff, counted) };
 }
 
 function posteriorAfter(
@@ -216,7 +236,7 @@ function topCauses({ causes }: CompiledModel, posterior: Float64Array): { cause:
 }
 
 function describePlan(
-  { compiled, tariff, factsOf, swept, open, now }: Omit<Situation, 'work' | 'failed' | 'followUpsOf'>,
+  { compiled, tariff, factsOf, work, swept, open, now }: Omit<Situation, 'failed' | 'followUpsOf'>,
   referralFee: number,
 ): RepairPlan {
   const { repairs, expectedCost } = now;
@@ -224,6 +244,7 @@ function describePlan(
   let reached = 1;
   const steps = repairs.map((index, at) => {
     const openNow = at === 0 ? open : 0;
+    const needless = needlessOf(work.facts, tariff, tariff.repairAccess[index]! & ~openNow, remaining);
     let cures = 0;
     for (const { cause, success } of compiled.cures[index]!) {
       cures += remaining[cause]! * success;
@@ -236,6 +257,7 @@ function describePlan(
       reached,
       cures,
       breakdown: priceOf(tariff, tariff.repair(index, openNow)),
+      ...(needless === undefined ? {} : { needless }),
       check: factsOf({ kind: 'proof-drive' }, 0),
     };
     reached -= cures;

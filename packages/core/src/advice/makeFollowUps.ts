@@ -39,6 +39,7 @@ export function makeFollowUps(
     return called.map(({ test, index }) => ({
       index,
       cost: tariff.test(index, openAfter).total,
+      opens: tariff.testAccess[index]! & ~openAfter,
       open: openAfterTest(tariff, index, openAfter),
       table: tables.get(test.id)!,
     }));

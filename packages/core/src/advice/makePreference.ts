@@ -2,6 +2,7 @@ import { isEngineApart, openAfterTest } from '../cost/tariff.ts';
 import { expectedTestCost } from '../problem/expectedTestCost.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import { costAfterLook, type FollowUpFacts } from '../repairs/costAfterLook.ts';
+import { countedFor } from '../repairs/needlessOpenings.ts';
 import { expectedOverOutcomes } from '../repairs/expectedOverOutcomes.ts';
 import { costOfSequence, planRepairs, compileRepairs } from '../repairs/planRepairs.ts';
 
@@ -26,7 +27,8 @@ export function makePreference(
       if (!follows.some((look) => look.test === test && look.outcome === outcome)) return [];
       const { money: cost } = problem.testCost(index, opened);
       const table = problem.outcomeTable(problem.evidenceAfter(evidence, test, outcome), index);
-      return [{ index, cost, open: openAfterTest(problem, index, opened), table }];
+      const opens = problem.testAccess[index]! & ~opened;
+      return [{ index, cost, opens, open: openAfterTest(problem, index, opened), table }];
     });
   return (posterior) => {
     let within = Infinity;
@@ -46,8 +48,9 @@ export function makePreference(
       const openAfter = openAfterTest(problem, test, open);
       const after = (then: Float64Array, outcome: number): number =>
         costAfterLook(work, then, openAfter, tried, followUpsOf(test, outcome, openAfter)).expectedCost;
+      const counted = countedFor(problem.repairFacts.needless, problem.testAccess[test]! & ~open, posterior);
       const { money } = expectedTestCost(problem, { open, posterior }, test);
-      const cost = money + expectedOverOutcomes(posterior, table, after);
+      const cost = money + counted + expectedOverOutcomes(posterior, table, after);
       count(belongs('test', test), cost);
     }
     return within - without;

@@ -129,7 +129,7 @@ function thresholdsOf(
     ...actionThresholds({
       benefit,
       loss,
-      testPrice: best.price.amount,
+      testPrice: best.price.amount + (best.needless?.counted.amount ?? 0),
       sensitivity: chance(isIt),
       falsePositiveRate: chance(isNot),
     }),

@@ -16,6 +16,7 @@ import { costOfKnowing, makePerfectInformation } from './makePerfectInformation.
  * may have more of it than it costs: the rest is subtracted from the bound as long as the test is not done; and every pair remembers of a
  * few tests that they are done. An access is opened once for all tests and one repair behind it: its price is divided among them, and
  * their parts are subtracted while it stands open, not before. A repair that failed leaves its causes less probable, not gone.
+ * What openings that prove needless count for beyond their price is left out: it is never negative, so a bound without it stays one.
  *
  * Source of the principle: approximate linear programming, de Farias & Van Roy 2003, Operations Research 51:850-865. The construction is
  * ours; see decisions/ of this package. */

@@ -1,7 +1,7 @@
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 
 /** Makes the cost that would be left if the cause were told for nothing: by cause, with what is open and what failed already. Never
- * more than the optimum, because knowing more never costs.
+ * more than the optimum, because knowing more never costs. Who knows the cause opens nothing needlessly: what such openings count for does not come into it.
  * Source: expected value of perfect information, Raiffa 1968, Decision Analysis. */
 export function makePerfectInformation(
   problem: DecisionProblem,

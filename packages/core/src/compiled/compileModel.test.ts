@@ -106,6 +106,7 @@ describe('lint', () => {
       compileModel({
         ...pump,
         leastRepairMinutes: { best: 6, low: 6, high: 6, ess: 5, source: 'judgement' },
+        needlessOpening: { best: 50, low: 50, high: 50, ess: 5, source: 'judgement' },
         causes: pump.causes.map((one, at) =>
           at === 0 ? { ...one, weight: { ...one.weight, low: 400, high: 400 } } : one,
         ),
@@ -123,6 +124,7 @@ describe('lint', () => {
     );
     expect(findings.filter(({ code }) => code === 'number-without-range')).toEqual([
       { code: 'number-without-range', path: '/leastRepairMinutes', message: `'leastRepairMinutes' has no range` },
+      { code: 'number-without-range', path: '/needlessOpening', message: `'needlessOpening' has no range` },
     ]);
   });
 });

@@ -49,23 +49,15 @@ export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
 
 /** Judgements that stand for the whole model and claim to be exact. */
 function numbersWithoutRange(model: Model): LintFinding[] {
-  const {
-    labourPerHour,
-    twoCauseShare,
-    plausibleFrom,
-    goneWithoutCure,
-    presentIfNotNoted,
-    aboutTheSame,
-    leastRepairMinutes,
-  } = model;
   const numbers = {
-    labourPerHour,
-    twoCauseShare,
-    plausibleFrom,
-    goneWithoutCure,
-    presentIfNotNoted,
-    leastRepairMinutes,
-    aboutTheSame,
+    labourPerHour: model.labourPerHour,
+    twoCauseShare: model.twoCauseShare,
+    plausibleFrom: model.plausibleFrom,
+    goneWithoutCure: model.goneWithoutCure,
+    presentIfNotNoted: model.presentIfNotNoted,
+    leastRepairMinutes: model.leastRepairMinutes,
+    needlessOpening: model.needlessOpening,
+    aboutTheSame: model.aboutTheSame,
   };
   return Object.entries(numbers).flatMap(([name, number]): LintFinding[] =>
     number === undefined || number.definitional === true || number.low < number.high

@@ -40,6 +40,8 @@ describe.each(Object.entries(questions))('%s refuses', (_, ask) => {
     ['labour beyond any', prices({ labourPerHour: 1e308 }), '/prices/labourPerHour'], // cost NaN, 'refer'
     ['parts beyond any', prices({ partsFactor: 1e308 }), '/prices/partsFactor'],
     ['parts for nothing', prices({ partsFactor: 0 }), '/prices/partsFactor'],
+    ['a needless opening that earns something', prices({ needlessOpening: -1 }), '/prices/needlessOpening'],
+    ['a needless opening that is no number', prices({ needlessOpening: NaN }), '/prices/needlessOpening'],
     ['a price as text', prices({ labourPerHour: '60' }), '/prices/labourPerHour'],
     ['no currency', prices({ currency: '' }), '/prices/currency'],
     ['equipment that nobody knows', { equipment: ['gague'] }, '/equipment/0'], // as if it were not there

@@ -5,6 +5,9 @@ export interface Prices {
   readonly labourPerHour: number;
   /** Model units of parts and consumables times this give amounts in `currency`. Default 1. */
   readonly partsFactor: number;
+  /** What opening the engine counts for, in `currency`, beyond its price where it proves needless: time, risk, trust. Nobody is paid it;
+   * it weighs when steps are chosen. Default: the model's amount times `partsFactor`. */
+  readonly needlessOpening?: number;
 }
 
 /** What advice depends on besides the evidence: prices, equipment at hand, access that is open. */

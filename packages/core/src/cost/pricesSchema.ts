@@ -7,4 +7,5 @@ export const pricesSchema: z.ZodMiniType<Prices> = z.strictObject({
   currency: z.string().check(z.minLength(1), z.maxLength(20)),
   labourPerHour: z.number().check(z.nonnegative(), z.maximum(LARGEST_NUMBER)),
   partsFactor: z.number().check(z.positive(), z.maximum(LARGEST_NUMBER)),
+  needlessOpening: z.exactOptional(z.number().check(z.nonnegative(), z.maximum(LARGEST_NUMBER))),
 });

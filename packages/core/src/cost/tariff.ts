@@ -5,6 +5,7 @@ import { accessBits } from './accessBits.ts';
 import { checkFor } from './checkFor.ts';
 import type { Prices } from './circumstances.ts';
 import type { Money } from './money.ts';
+import { needlessOpeningOf } from './needlessOpeningOf.ts';
 import type { Price } from './price.ts';
 
 /** Cost of one step, as plain numbers in the prices' currency. */
@@ -37,6 +38,10 @@ export interface Tariff {
   /** Access that has to be closed for a test, and with which it cannot be done. */
   readonly closedForTest: readonly ClosedForTest[];
   readonly repairAccess: readonly number[];
+  /** Access bits that count as opening the engine. */
+  readonly opensEngine: number;
+  /** What opening one of them counts for beyond its price where it proves needless; nobody is paid it. */
+  readonly needlessOpening: number;
 }
 
 /** Prices the model's steps. @throws EvidenceError `access-unknown` when the model was not validated. */
@@ -75,6 +80,8 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
     testAccess,
     closedForTest,
     repairAccess,
+    opensEngine: model.access.reduce((bits, one, index) => (one.opensEngine === true ? bits | (1 << index) : bits), 0),
+    needlessOpening: needlessOpeningOf(model, prices),
     test: (index, open) => {
       const { id, minutes, consumables } = model.tests[index]!;
       const missing = testAccess[index]! & ~open;

@@ -15,17 +15,20 @@ function quantileOf(model: Model, numberOf: (drawn: Model) => number, share: num
   return drawn[Math.floor(share * drawn.length)]!;
 }
 
-test('a fault that goes without a cure is drawn from the Beta of its cases, the least time from its range', () => {
-  const { goneWithoutCure: gone, leastRepairMinutes: least } = pump;
+test('a fault that goes without a cure is drawn from the Beta of its cases, the least time and a needless opening from their ranges', () => {
+  const { goneWithoutCure: gone } = pump;
   for (const share of [0.05, 0.5, 0.95]) {
     const expected = betaQuantile(share, gone.best * gone.ess, (1 - gone.best) * gone.ess);
     // 4000 draws: standard error of these quantiles below 0.003
     expect(quantileOf(pump, (drawn) => drawn.goneWithoutCure.best, share)).toBeCloseTo(expected, 2);
   }
-  const minutes = [0.05, 0.5, 0.95].map((share) => quantileOf(pump, (drawn) => drawn.leastRepairMinutes.best, share));
-  [least.low, least.best, least.high].forEach((expected, at) => {
-    expect(Math.abs(minutes[at]! / expected - 1)).toBeLessThan(0.05);
-  });
+  for (const name of ['leastRepairMinutes', 'needlessOpening'] as const) {
+    const { low, best, high } = pump[name];
+    const amounts = [0.05, 0.5, 0.95].map((share) => quantileOf(pump, (drawn) => drawn[name].best, share));
+    [low, best, high].forEach((expected, at) => {
+      expect(Math.abs(amounts[at]! / expected - 1), name).toBeLessThan(0.05);
+    });
+  }
 });
 
 test('known exactly they stay, and so do the prices of single steps', () => {

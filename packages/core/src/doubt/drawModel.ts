@@ -26,7 +26,8 @@ const argumentsSchema = z.strictObject({
 
 /** A model that is as plausible as this one, given how few cases its numbers are worth: rows from Dirichlets of their equivalent
  * sample size, chances of success, activity and repeatability from Betas, weights and multipliers from the log-normal of their range, and
- * so the judgements behind every test and repair: that a fault was present unnoted, goes without a cure, and the least time. Prices of single steps stay, which a
+ * so the judgements behind every test and repair: that a fault was present unnoted, goes without a cure, the least time, and what a needless
+ * opening counts for. Prices of single steps stay, which a
  * shop knows, and so do the distributions of readings and of misfire rates. Everything is drawn independently.
  * @throws OptionError
  * @example
@@ -83,5 +84,6 @@ export function drawModel(model: Model, random: Random, options: DrawOptions = {
     goneWithoutCure: chance(model.goneWithoutCure),
     presentIfNotNoted: chance(model.presentIfNotNoted),
     leastRepairMinutes: positive(model.leastRepairMinutes),
+    needlessOpening: positive(model.needlessOpening),
   };
 }

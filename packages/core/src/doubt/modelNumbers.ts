@@ -29,7 +29,8 @@ export interface ModelNumber {
  * [weight?.low, weight?.value, weight?.high]; // [200, 400, 800]
  * ``` */
 export function modelNumbers(model: Model): readonly ModelNumber[] {
-  const { causes, mechanisms, tests, context, repairs, goneWithoutCure, presentIfNotNoted, leastRepairMinutes } = model;
+  const { causes, mechanisms, tests, context, repairs } = model;
+  const { goneWithoutCure, presentIfNotNoted, leastRepairMinutes, needlessOpening } = model;
   return [
     ...causes.flatMap(({ weight, activeFraction, states }, at) => [
       estimate(['causes', at, 'weight'], weight),
@@ -58,6 +59,7 @@ export function modelNumbers(model: Model): readonly ModelNumber[] {
     estimate(['goneWithoutCure'], goneWithoutCure),
     estimate(['presentIfNotNoted'], presentIfNotNoted),
     estimate(['leastRepairMinutes'], leastRepairMinutes),
+    estimate(['needlessOpening'], needlessOpening),
   ];
 }
 

@@ -145,6 +145,8 @@ export interface Access {
   readonly parts: Quantity;
   /** How complete the engine is at most while it is open. Default `driven`. */
   readonly engine?: EngineState;
+  /** Opening it counts as opening the engine: where it proves needless it counts for more than its price (`Model.needlessOpening`). */
+  readonly opensEngine?: true;
   /** While it is opened; those that stay (see `Caution`) go with every step behind it. */
   readonly cautions: readonly string[];
   /** While it is closed again, and before the engine is started. */
@@ -257,6 +259,8 @@ export interface Model {
   readonly aboutTheSame?: Quantity;
   /** Minutes a repair takes at least, however much of its access is open already. */
   readonly leastRepairMinutes: Quantity;
+  /** What opening the engine counts for beyond its price, in the model's currency unit, where no repair of the true cause needs it. */
+  readonly needlessOpening: Quantity;
   readonly dependentPairs: readonly DependentPair[];
   readonly verification: VerificationFacts;
   readonly valveFaultSigns: readonly {

@@ -131,6 +131,7 @@ const access = z.strictObject({
   closeMinutes: quantity,
   parts: quantity,
   engine: z.optional(z.enum(engineStates)),
+  opensEngine: z.optional(z.literal(true)),
   cautions: listOf(id),
   cautionsClosing: listOf(id),
 });
@@ -197,6 +198,7 @@ const shape = {
   presentIfNotNoted: probability,
   aboutTheSame: z.optional(probability),
   leastRepairMinutes: quantity,
+  needlessOpening: quantity,
   dependentPairs: listOf(
     z.strictObject({ a: evidenceName, b: evidenceName, kind: z.enum(dependences), shared: text, note: text }),
   ),

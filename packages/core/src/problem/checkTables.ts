@@ -40,7 +40,11 @@ function schemaOf(tables: ProblemTables): z.ZodMiniType {
   );
   return z.strictObject({
     prior: z.array(share).check(z.minLength(1)),
-    access: z.optional(z.array(z.strictObject({ cost, requires: accessList })).check(z.maxLength(MOST_ACCESS))),
+    access: z.optional(
+      z
+        .array(z.strictObject({ cost, requires: accessList, opensEngine: z.optional(z.boolean()) }))
+        .check(z.maxLength(MOST_ACCESS)),
+    ),
     tests: z.array(
       z.strictObject({
         id,
@@ -56,6 +60,7 @@ function schemaOf(tables: ProblemTables): z.ZodMiniType {
     ),
     repairs: z.array(z.strictObject({ id, cost, access, cures: byCause(share), answers })),
     referralCost: byCause(cost),
+    needlessOpening: z.optional(cost),
     open: accessList,
     limits: z.optional(limitsSchema),
     currency: z.optional(z.string()),

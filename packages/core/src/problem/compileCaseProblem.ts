@@ -66,6 +66,7 @@ export function compileCaseProblem(
   const facts = repairFactsOf(compiled, tariff);
   const failed = new Set(repairsFailed(compiled, belief.facts));
   const candidates = facts.candidates.filter((index) => !failed.has(index));
+  const repairAccess = candidates.map((index) => tariff.repairAccess[index]!);
   const referral = model.repairs.find((repair) => repair.referral === true);
 
   const asleepChance = compiled.activeFractions.map((active) => 1 - active);
@@ -119,6 +120,8 @@ export function compileCaseProblem(
       cures: candidates.map((index) => compiled.cures[index]!),
       candidates: candidates.map((_, at) => at),
       costFrom: (repair, open) => facts.costFrom(candidates[repair]!, open),
+      access: repairAccess,
+      needless: facts.needless,
       referralCost: facts.referralCost,
     },
     repairCost: memoByOpen(candidates.length, (repair, open) => {
@@ -137,7 +140,7 @@ export function compileCaseProblem(
     accessCost: tariff.accessCost,
     testAccess: tests.map(({ index }) => tariff.testAccess[index]!),
     closedForTest: tests.map(({ index }) => tariff.closedForTest[index]!),
-    repairAccess: candidates.map((index) => tariff.repairAccess[index]!),
+    repairAccess,
     evidenceAfter: makeEvidenceAdder(),
     outcomeTable,
     configurations: once(() => compileConfigurations(compiled, onRecord, swept.posterior, tests)),

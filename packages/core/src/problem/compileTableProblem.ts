@@ -35,6 +35,10 @@ export function compileTableProblem(tables: ProblemTables): DecisionProblem {
   const bitsAmong = (ids: readonly number[]): number => ids.reduce((bits, at) => bits | (1 << at), 0);
   const testAccess = tests.map((test) => bitsOf(test.access));
   const repairAccess = repairs.map((repair) => bitsOf(repair.access));
+  const opens = access.reduce((bits, one, at) => (one.opensEngine === true ? bits | (1 << at) : bits), 0);
+  const neededBy = Int32Array.from(prior, (_, cause) =>
+    repairs.reduce((bits, { cures }, at) => (cures[cause]! > 0 ? bits | (repairAccess[at]! & opens) : bits), 0),
+  );
   const costFrom = (repair: number, open: number): number =>
     repairs[repair]!.cost + opening(repairAccess[repair]! & ~open);
   const outcomeTables = tests.map((test) => Float64Array.from(test.outcomeGivenCause.flat()));
@@ -65,6 +69,8 @@ export function compileTableProblem(tables: ProblemTables): DecisionProblem {
       cures: repairs.map(({ cures }) => cures.flatMap((success, cause) => (success > 0 ? [{ cause, success }] : []))),
       candidates: repairs.map((_, at) => at),
       costFrom,
+      access: repairAccess,
+      needless: { opens, amount: tables.needlessOpening ?? 0, neededBy },
       referralCost,
     },
     repairCost: (repair, open) => ({ money: costFrom(repair, open), minutes: 0 }),

@@ -1,7 +1,7 @@
 import type { ModelIdentity } from '../model/modelIdentity.ts';
 import type { StepFacts } from '../steps/stepFacts.ts';
 import type { ClosedForTest } from '../cost/closedForTest.ts';
-import type { RepairFacts } from '../repairs/planRepairs.ts';
+import type { RepairFacts } from '../repairs/repairFacts.ts';
 import type { Action } from './action.ts';
 
 /** A test as an action of a decision problem. */
@@ -85,7 +85,8 @@ export interface Configurations {
  * closes the engine) and a referral. Data and pure functions; solvers know nothing else.
  *
  * Opening a shared access is paid by the first step behind it (closing included); a check closes everything. A referral costs
- * `repairFacts.referralCost[cause]` and ends the plan. */
+ * `repairFacts.referralCost[cause]` and ends the plan. What openings that prove needless count for beyond their price
+ * (`repairFacts.needless`) is made small with the cost, and is never part of it: limits and what was spent know nothing of it. */
 export interface DecisionProblem {
   /** The model it was made of; absent where it was made of tables. */
   readonly model?: () => ModelIdentity;

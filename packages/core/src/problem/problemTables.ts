@@ -5,7 +5,12 @@ export interface ProblemTables {
   /** P(cause), sums to 1. */
   readonly prior: readonly number[];
   /** Cost of opening and closing, and the access that has to be open before. */
-  readonly access?: readonly { readonly cost: number; readonly requires?: readonly number[] }[];
+  readonly access?: readonly {
+    readonly cost: number;
+    readonly requires?: readonly number[];
+    /** Opening it counts for `needlessOpening` beyond its cost where no repair of the true cause needs it. */
+    readonly opensEngine?: boolean;
+  }[];
   readonly tests: readonly {
     readonly id: string;
     readonly cost: number;
@@ -31,6 +36,8 @@ export interface ProblemTables {
   }[];
   /** Cost of the referral by cause, the right repair included. */
   readonly referralCost: readonly number[];
+  /** Default 0. */
+  readonly needlessOpening?: number;
   readonly open?: readonly number[];
   readonly limits?: Limits;
   readonly currency?: string;

@@ -4,6 +4,7 @@ import { OptionError } from '../errors/optionError.ts';
 import type { Action } from './action.ts';
 import { chanceOfCure } from './allowedActions.ts';
 import { openAfterTest } from '../cost/tariff.ts';
+import { countedFor } from '../repairs/needlessOpenings.ts';
 import type { DecisionProblem, DecisionState, StepCost } from './decisionProblem.ts';
 import { expectedTestCost } from './expectedTestCost.ts';
 import { stateKey } from './startState.ts';
@@ -20,7 +21,11 @@ export interface Branch {
 /** An action with its expected cost and everything that can come of it; outcomes that cannot happen are left out. */
 export interface Transition {
   readonly action: Action;
+  /** What is paid. */
   readonly cost: StepCost;
+  /** What its openings count for beyond their price if they prove needless, on average; nobody is paid it. Solvers make the sum of
+   * `cost.money` and this as small as they can. */
+  readonly needless: number;
   readonly branches: readonly Branch[];
 }
 
@@ -46,6 +51,7 @@ export function takeAction(problem: DecisionProblem, state: DecisionState, actio
       return {
         action,
         cost: { money, minutes: 0 },
+        needless: 0,
         branches: [{ outcome: 'referred', probability: 1, state: undefined }],
       };
     }
@@ -100,7 +106,8 @@ function doTest(problem: DecisionProblem, state: DecisionState, action: Extract<
       },
     });
   }
-  return { action, cost, branches };
+  const needless = countedFor(problem.repairFacts.needless, problem.testAccess[test]! & ~state.open, posterior);
+  return { action, cost, needless, branches };
 }
 
 function doRepair(
@@ -138,7 +145,8 @@ function doRepair(
       },
     });
   }
-  return { action, cost, branches };
+  const opened = problem.repairAccess[repair]! & ~state.open;
+  return { action, cost, needless: countedFor(problem.repairFacts.needless, opened, state.posterior), branches };
 }
 
 function add(a: StepCost, b: StepCost): StepCost {

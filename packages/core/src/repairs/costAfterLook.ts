@@ -1,4 +1,5 @@
 import { expectedOverOutcomes } from './expectedOverOutcomes.ts';
+import { countedFor } from './needlessOpenings.ts';
 import { planRepairs, type RepairWork } from './planRepairs.ts';
 
 /** A test that a result calls for, ready to be valued. */
@@ -6,6 +7,8 @@ export interface FollowUpFacts {
   readonly index: number;
   /** Price in the state the look leaves, opening and closing included. */
   readonly cost: number;
+  /** Access it opens in that state, as bits. */
+  readonly opens: number;
   /** Access open after it, as bits. */
   readonly open: number;
   /** P(outcome | cause, everything known with the result) at [cause * outcomes + outcome]. */
@@ -22,9 +25,10 @@ export function costAfterLook(
   followUps: readonly FollowUpFacts[],
 ): { readonly expectedCost: number; readonly followUp: number } {
   let best = { expectedCost: planRepairs(work, posterior, open, failed).expectedCost, followUp: -1 };
-  for (const { index, cost, open: openAfter, table } of followUps) {
+  for (const { index, cost, opens, open: openAfter, table } of followUps) {
     const after = (then: Float64Array): number => planRepairs(work, then, openAfter, failed).expectedCost;
-    const expectedCost = cost + expectedOverOutcomes(posterior, table, after);
+    const counted = cost + countedFor(work.facts.needless, opens, posterior);
+    const expectedCost = counted + expectedOverOutcomes(posterior, table, after);
     if (expectedCost < best.expectedCost) best = { expectedCost, followUp: index };
   }
   return best;

@@ -4,7 +4,8 @@ import { beliefOf } from '../belief/beliefOf.ts';
 import { compileModel } from '../compiled/compileModel.ts';
 import { advise } from '../advice/advise.ts';
 import { createRandom } from '../distributions/random.ts';
-import { costOfSequence, planRepairs, compileRepairs, type RepairFacts, type RepairWork } from './planRepairs.ts';
+import { costOfSequence, planRepairs, compileRepairs, type RepairWork } from './planRepairs.ts';
+import type { RepairFacts } from './repairFacts.ts';
 
 /** Repairs of given cost (`open`: with anything open), each with its chance of curing by cause. */
 function work(
@@ -15,6 +16,8 @@ function work(
     cures: repairs.map(({ cures }) => cures.flatMap((success, cause) => (success > 0 ? [{ cause, success }] : []))),
     candidates: repairs.map((_, at) => at),
     costFrom: (repair, open) => (open === 0 ? undefined : repairs[repair]!.open) ?? repairs[repair]!.cost,
+    access: repairs.map(() => 0),
+    needless: { opens: 0, amount: 0, neededBy: new Int32Array(referral.length) },
     referralCost: Float64Array.from(referral),
   };
   return compileRepairs(facts);
@@ -233,4 +236,50 @@ test('where they overlap the cost is that of the sequence, never below the best,
     best += least;
   }
   expect(ours / best).toBeLessThan(1.01);
+});
+
+describe('openings that prove needless', () => {
+  // the first needs the cover (bit 0), the second the cover and the pan (bits 0 and 1), the third nothing; each counts for 100
+  const facts: RepairFacts = {
+    cures: [[{ cause: 0, success: 1 }], [{ cause: 1, success: 0.5 }], [{ cause: 2, success: 1 }]],
+    candidates: [0, 1, 2],
+    costFrom: (repair) => [10, 20, 30][repair]!,
+    access: [1, 3, 0],
+    needless: { opens: 3, amount: 100, neededBy: Int32Array.of(1, 3, 0) },
+    referralCost: Float64Array.of(400, 400, 400),
+  };
+  const ready = compileRepairs(facts);
+  const belief = Float64Array.of(0.5, 0.2, 0.3);
+
+  test('count for the causes that are still possible and need none of them, once for each', () => {
+    // the second at 0.5: the third cause needs neither; at 0.3 left of 0.4, none is left of the first
+    expect(costOfSequence(ready, belief, 0, [0, 1])).toBeCloseTo(10 + 0.3 * 100 + 0.5 * 20 + 0.3 * 200 + 0.4 * 400, 12);
+    // the pan is needless for the first cause, the cover is not
+    expect(costOfSequence(ready, belief, 0, [1])).toBeCloseTo(20 + 0.5 * 100 + 0.3 * 200 + 0.9 * 400, 12);
+    expect(costOfSequence(ready, belief, 0, [2])).toBeCloseTo(30 + 0.7 * 400, 12);
+  });
+
+  test('not where it is open already, and again after the check has closed it', () => {
+    expect(costOfSequence(ready, belief, 1, [0, 1])).toBeCloseTo(10 + 0.5 * 20 + 0.3 * 200 + 0.4 * 400, 12);
+    expect(costOfSequence(ready, belief, 2, [1])).toBeCloseTo(20 + 0.3 * 100 + 0.9 * 400, 12);
+  });
+
+  test('put a repair behind others that open nothing', () => {
+    const free = compileRepairs({ ...facts, needless: { ...facts.needless, amount: 0 } });
+    expect(planRepairs(free, belief, 0).repairs).toEqual([0, 2, 1]);
+    const { repairs, expectedCost } = planRepairs(ready, Float64Array.of(0.4, 0.2, 0.4), 0);
+    // 0.4 / (10 + 40) beside 0.4 / 30
+    expect(repairs[0]).toBe(2);
+    expect(expectedCost).toBeCloseTo(costOfSequence(ready, Float64Array.of(0.4, 0.2, 0.4), 0, repairs), 12);
+  });
+
+  test('keep a repair from being tried at all where handing on is cheaper', () => {
+    const rare = Float64Array.of(0.03, 0, 0.97);
+    const only = compileRepairs({ ...facts, candidates: [0] });
+    const free = compileRepairs({ ...facts, candidates: [0], needless: { ...facts.needless, amount: 0 } });
+    expect(planRepairs(free, rare, 0).repairs).toEqual([0]); // 10 spares 0.03 * 400
+    expect(planRepairs(only, rare, 0)).toEqual({ repairs: [], expectedCost: 400 });
+    // open already: nothing more is opened by it
+    expect(planRepairs(only, rare, 1).repairs).toEqual([0]);
+  });
 });

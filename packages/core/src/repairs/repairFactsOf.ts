@@ -1,7 +1,7 @@
 import type { Facts } from '../evidence/facts.ts';
 import { triedBy } from '../evidence/triedBy.ts';
 import type { CompiledModel } from '../compiled/compiledModel.ts';
-import type { RepairFacts } from './planRepairs.ts';
+import type { RepairFacts } from './repairFacts.ts';
 import type { Tariff } from '../cost/tariff.ts';
 
 /** What the model's repairs do and cost at this tariff, checks included; indices are the model's. */
@@ -19,11 +19,20 @@ export function repairFactsOf(compiled: CompiledModel, tariff: Tariff): RepairFa
     const both = members.reduce((sum, member) => sum + knownCost[member]!, 0);
     knownCost[at] = Math.min(knownCost[at]!, both);
   });
+  const neededBy = new Int32Array(compiled.causes.length);
+  compiled.cures.forEach((cures, index) => {
+    for (const { cause } of cures) neededBy[cause]! |= tariff.repairAccess[index]! & tariff.opensEngine;
+  });
+  compiled.structure.hypotheses.forEach(({ members }, at) => {
+    for (const member of members) neededBy[at]! |= neededBy[member]!;
+  });
   const referralFee = tariff.repair(referral, 0).total;
   return {
     cures: compiled.cures,
     candidates,
     costFrom,
+    access: tariff.repairAccess,
+    needless: { opens: tariff.opensEngine, amount: tariff.needlessOpening, neededBy },
     referralFee,
     // a cause that only the referral cures costs the referral and nothing known beyond it
     referralCost: knownCost.map((cost) => referralFee + (cost === Infinity ? 0 : cost)),

@@ -13,7 +13,7 @@ export interface CaseRun {
   readonly steps: number;
   readonly tests: number;
   readonly wrongRepairs: number;
-  /** Times a big access was opened that no repair of the true cause needs. */
+  /** Times an access that counts as opening the engine was opened and no repair of the true cause needs it. */
   readonly needlessOpenings: number;
   readonly end: 'cured' | 'referred';
 }

@@ -11,7 +11,7 @@ import type { Truth } from './truth.ts';
  * cure(1, 1) // 1, the second repair cures it
  * ``` */
 export function makeTruthOfProblem(problem: DecisionProblem, id = 'as-believed'): Truth {
-  const { start, tests, repairFacts, repairAccess } = problem;
+  const { start, tests, repairFacts } = problem;
   return {
     id,
     causes: problem.causes,
@@ -31,10 +31,6 @@ export function makeTruthOfProblem(problem: DecisionProblem, id = 'as-believed')
       };
     },
     cure: (repair, cause) => repairFacts.cures[repair]!.find((cure) => cure.cause === cause)?.success ?? 0,
-    accessNeeded: (cause) =>
-      repairFacts.cures.reduce(
-        (bits, cures, repair) => (cures.some((cure) => cure.cause === cause) ? bits | repairAccess[repair]! : bits),
-        0,
-      ),
+    accessNeeded: (cause) => repairFacts.needless.neededBy[cause]!,
   };
 }

@@ -3,15 +3,16 @@ import { costOfPolicy } from '../solvers/costOfPolicy.ts';
 import { exactDynamicProgramming } from '../solvers/exactDynamicProgramming.ts';
 import type { Solver } from '../solvers/solver.ts';
 import { compileTableProblem } from '../problem/compileTableProblem.ts';
+import type { ProblemTables } from '../problem/problemTables.ts';
 import { makePartsSwapping } from './makePartsSwapping.ts';
 import { runsAsCsv } from './runsAsCsv.ts';
 import { simulate, type SimulationPlan } from './simulate.ts';
 import { summariseRuns } from './summariseRuns.ts';
 import { makeTruthOfProblem } from './makeTruthOfProblem.ts';
 
-const problem = compileTableProblem({
+const tables: ProblemTables = {
   prior: [0.5, 0.3, 0.2],
-  access: [{ cost: 30 }],
+  access: [{ cost: 30, opensEngine: true }],
   tests: [
     {
       id: 'look',
@@ -39,7 +40,8 @@ const problem = compileTableProblem({
     { id: 'third', cost: 140, cures: [0, 0, 0.9] },
   ],
   referralCost: [300, 330, 380],
-});
+};
+const problem = compileTableProblem(tables);
 const SEED = 11;
 const run = (solver: Solver, cases: number, more: Partial<SimulationPlan> = {}) =>
   [
@@ -98,9 +100,22 @@ describe('simulated cases', () => {
   });
 
   test('count an opening as needless only when no repair of the true cause needs it', () => {
-    const rows = run(makePartsSwapping(['second']), 500, { bigAccess: 1 });
+    const rows = run(makePartsSwapping(['second']), 500);
     for (const { trueCause, needlessOpenings } of rows) expect(needlessOpenings).toBe(trueCause === 'cause-2' ? 0 : 1);
-    expect(run(makePartsSwapping(['second']), 5).every(({ needlessOpenings }) => needlessOpenings === 0)).toBe(true);
+    // an access that does not count as opening the engine
+    const harmless = compileTableProblem({ ...tables, access: [{ cost: 30 }] });
+    const { policy: decide } = makePartsSwapping(['second']).solve(harmless);
+    const spared = run(makePartsSwapping(['second']), 500, { prepare: () => ({ problem: harmless, decide }) });
+    expect(spared.every(({ needlessOpenings }) => needlessOpenings === 0)).toBe(true);
+  });
+
+  test('what a needless opening counts for is no part of what a case cost, and is part of what the policy is worth', () => {
+    const dear = compileTableProblem({ ...tables, needlessOpening: 1000 });
+    const swapping = makePartsSwapping(['second']);
+    const rows = run(swapping, 2000, { prepare: () => ({ problem: dear, decide: swapping.solve(dear).policy }) });
+    expect(rows).toEqual(run(swapping, 2000));
+    const counted = (of: typeof problem) => costOfPolicy(of, swapping.solve(of).policy);
+    expect(counted(dear) - counted(problem)).toBeCloseTo(1000 * 0.7, 9);
   });
 
   test('follow the truth where it differs from what is believed', () => {

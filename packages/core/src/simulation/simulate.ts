@@ -28,8 +28,6 @@ export interface SimulationPlan {
   /** Only a share of the cases, for a worker: those that come to this one of `of` parts of the tree of states. All parts together are
    * exactly the whole. Default: everything. */
   readonly part?: { readonly index: number; readonly of: number };
-  /** Access bits whose opening counts as opening the engine. Default: none. */
-  readonly bigAccess?: number;
 }
 
 // States before the problem is prepared again: each remembers its likelihoods, some 50 kB.
@@ -67,7 +65,6 @@ const planSchema = z.strictObject({
   part: z.optional(
     z.strictObject({ index: optionSchemas.whole(0, LARGEST_NUMBER), of: optionSchemas.whole(1, LARGEST_NUMBER) }),
   ),
-  bigAccess: z.optional(optionSchemas.whole(-(2 ** 31), 2 ** 31 - 1)),
 });
 
 /** Draws cases and runs a policy on them: a pure generator, so that a worker can stop, count and report between cases. All cases walk
@@ -93,7 +90,7 @@ export function simulate(plan: SimulationPlan): Generator<CaseRun> {
 }
 
 function* walk(plan: SimulationPlan): Generator<CaseRun> {
-  const { policy, prepare, bigAccess = 0, part = { index: 0, of: 1 } } = plan;
+  const { policy, prepare, part = { index: 0, of: 1 } } = plan;
   let { problem, decide } = prepare();
   let fresh = 0;
   const stack: SharedState[] = [{ state: problem.start, steps: 0, cases: drawCases(plan, problem) }];
@@ -110,7 +107,7 @@ function* walk(plan: SimulationPlan): Generator<CaseRun> {
     const transition = takeAction(problem, state, action);
     const arriving = new Map<string, RunningCase[]>();
     for (const one of cases) {
-      const outcome = advance(problem, state, action, transition, one, bigAccess);
+      const outcome = advance(problem, state, action, transition, one);
       const next = transition.branches.find((branch) => branch.outcome === outcome);
       if (next?.state !== undefined) {
         const together = arriving.get(outcome);
@@ -152,7 +149,6 @@ function advance(
   action: Action,
   { cost }: Transition,
   { key, truth, drawn, needed, count }: RunningCase,
-  bigAccess: number,
 ): string {
   count.steps += 1;
   if (action.kind === 'refer') return 'referred';
@@ -160,7 +156,7 @@ function advance(
   count.cost += paid.money;
   count.minutes += paid.minutes;
   const access = action.kind === 'test' ? problem.testAccess[action.test]! : problem.repairAccess[action.repair]!;
-  count.needlessOpenings += bitCount(access & ~state.open & bigAccess & ~needed);
+  count.needlessOpenings += bitCount(access & ~state.open & problem.repairFacts.needless.opens & ~needed);
   if (action.kind === 'test') {
     count.tests += 1;
     const uniform = hashNumber(key, action.test) / 2 ** 32;

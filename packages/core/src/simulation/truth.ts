@@ -17,6 +17,6 @@ export interface Truth {
   readonly draw: (random: Random) => DrawnCase;
   /** P(cured | cause) of a repair, by index. */
   readonly cure: (repair: number, cause: number) => number;
-  /** Access that some repair of the cause needs, as bits. */
+  /** Access that counts as opening the engine and that some repair of the cause needs, as bits. */
   readonly accessNeeded: (cause: number) => number;
 }

@@ -157,10 +157,10 @@ function descend(root: SearchNode, turn: Turn): SearchNode[] {
 
 function expand(problem: DecisionProblem, node: SearchNode, nodeAt: (state: DecisionState) => SearchNode): void {
   node.options = allowedActions(problem, node.state).map((action): SearchOption => {
-    const { cost, branches } = takeAction(problem, node.state, action);
+    const { cost, needless, branches } = takeAction(problem, node.state, action);
     return {
       action,
-      money: cost.money,
+      money: cost.money + needless,
       branches: branches.flatMap(({ probability, state }) =>
         state === undefined ? [] : [{ probability, node: nodeAt(state) }],
       ),

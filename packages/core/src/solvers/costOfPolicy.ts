@@ -10,7 +10,8 @@ const optionsSchema = z.strictObject({
   leastProbability: z.optional(optionSchemas.number(0, 1)),
 });
 
-/** Exact expected cost of following a policy from the start (or from `from`), in the problem's currency. Walks every state the policy
+/** Exact expected cost of following a policy from the start (or from `from`), in the problem's currency, with what openings that
+ * prove needless count for. Walks every state the policy
  * reaches with at least `leastProbability` (default 0); what is reached more rarely counts as referred, so the figure stays that of a
  * feasible plan. The policy must end: every test and repair is taken at most once, so any policy of allowed actions does.
  * @throws OptionError
@@ -27,8 +28,8 @@ export function costOfPolicy(
     const already = known.get(state.key);
     if (already !== undefined) return already;
     if (reached < leastProbability) return takeAction(problem, state, { kind: 'refer' }).cost.money;
-    const { cost, branches } = takeAction(problem, state, policy(state));
-    let total = cost.money;
+    const { cost, needless, branches } = takeAction(problem, state, policy(state));
+    let total = cost.money + needless;
     for (const { probability, state: then } of branches) {
       if (then !== undefined) total += probability * costAt(then, reached * probability);
     }

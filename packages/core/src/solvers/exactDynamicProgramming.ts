@@ -32,8 +32,8 @@ export const exactDynamicProgramming: Solver = makeSolver('exact', function* (pr
     let cost = Infinity;
     let action: Action = REFER;
     for (const tried of allowedActions(problem, state)) {
-      const { cost: price, branches } = takeAction(problem, state, tried);
-      let total = price.money;
+      const { cost: price, needless, branches } = takeAction(problem, state, tried);
+      let total = price.money + needless;
       for (const { probability, state: then } of branches) {
         if (total >= cost) break; // costs are not negative
         if (then !== undefined) total += probability * (known.get(then.key) ?? (yield* solveAt(then))).cost;

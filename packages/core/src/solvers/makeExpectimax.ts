@@ -4,6 +4,7 @@ import { runToEnd } from '../turns/runToEnd.ts';
 import type { Turns } from '../turns/turns.ts';
 import { checkOptions } from '../validation/checkOptions.ts';
 import { allowedActions, chanceOfCure, isOpenTo } from '../problem/allowedActions.ts';
+import { isEngineApart } from '../cost/tariff.ts';
 import type { Action } from '../problem/action.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 import { makeFeasiblePlan, firstOf } from '../bounds/makeFeasiblePlan.ts';
@@ -68,8 +69,8 @@ export function makeExpectimax(look: ExpectimaxOptions): Solver {
       known.set(key, best);
       return best;
     };
-    const foldPlain = ({ cost, branches }: Transition, rest: (state: DecisionState) => Found): number => {
-      let total = cost.money;
+    const foldPlain = ({ cost, needless, branches }: Transition, rest: (state: DecisionState) => Found): number => {
+      let total = cost.money + needless;
       for (const { probability, state } of branches) if (state !== undefined) total += probability * rest(state).cost;
       return total;
     };
@@ -78,14 +79,15 @@ export function makeExpectimax(look: ExpectimaxOptions): Solver {
       let best = repairsOnly(state);
       for (const test of followUps) {
         if (state.closedTests[test] === 1 || !isOpenTo(problem, state.evidence, test)) continue;
+        if (isEngineApart(problem, test, state.open)) continue;
         const action = { kind: 'test', test } as const;
         const cost = foldPlain(takeAction(problem, state, action), repairsOnly);
         if (cost < best.cost) best = { cost, action };
       }
       return best;
     };
-    const fold = function* ({ cost, branches }: Transition, deep: number): Turns<number> {
-      let total = cost.money;
+    const fold = function* ({ cost, needless, branches }: Transition, deep: number): Turns<number> {
+      let total = cost.money + needless;
       for (const { probability, state } of branches) {
         if (state !== undefined) total += probability * (yield* look(state, deep)).cost;
       }

@@ -18,6 +18,7 @@ export interface SearchNode {
 /** Something that can be done at a node. */
 export interface SearchOption {
   readonly action: Action;
+  /** What it costs, with what its openings count for beyond their price if they prove needless. */
   readonly money: number;
   readonly branches: readonly { readonly probability: number; readonly node: SearchNode }[];
   lower: number;

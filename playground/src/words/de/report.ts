@@ -57,7 +57,8 @@ export const reportLabels: Labels['report'] = {
   leftTest: (test, price) => `${test} (${price})`,
   conditions: 'Preise und Umstände',
   model: (id, version, hash) => `Gerechnet mit Modell „${id}“, Version ${version} (${hash}).`,
-  prices: (rate, parts) => `Arbeit ${rate} je Stunde; Teile zum ${parts}-Fachen der verzeichneten Einheit.`,
+  prices: (rate, parts, needless) =>
+    `Arbeit ${rate} je Stunde; Teile zum ${parts}-Fachen der verzeichneten Einheit; den Motor umsonst zu öffnen wiegt so viel wie ${needless}.`,
   missing: (tools) => `Nicht zur Hand: ${tools}.`,
   stillOpen: (access) => `Am Motor noch offen: ${access}.`,
   notes: 'Notizen',

@@ -59,7 +59,8 @@ export const reportLabels = {
   conditions: 'Prices and conditions',
   model: (id: string, version: number, hash: string) =>
     `Computed with the model “${id}”, version ${version} (${hash}).`,
-  prices: (rate: string, parts: string) => `Labour ${rate} per hour; parts at ${parts} times the listed unit.`,
+  prices: (rate: string, parts: string, needless: string) =>
+    `Labour ${rate} per hour; parts at ${parts} times the listed unit; opening the engine for nothing weighs as much as ${needless}.`,
   missing: (tools: string) => `Not at hand: ${tools}.`,
   stillOpen: (access: string) => `Still open on the engine: ${access}.`,
   notes: 'Notes',

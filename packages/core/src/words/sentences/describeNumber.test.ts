@@ -46,6 +46,7 @@ test('one of each kind, read aloud', () => {
   expect(say(/cures/)).toMatch(/^How surely “.+” cures “.+”$/);
   expect(say(/goneWithoutCure/)).toBe('How often the fault goes though the repair did not cure it');
   expect(say(/leastRepairMinutes/)).toBe('Minutes a repair takes at least, with all its access open');
+  expect(say(/needlessOpening/)).toBe('What opening the engine for nothing costs beyond its price');
   expect(describeNumber(model, '/tests/9999/rows/0/p/x', english)).toBe('/tests/9999/rows/0/p/x');
   expect(describeNumber(model, '/labourPerHour/best', english)).toBe('/labourPerHour/best');
 });

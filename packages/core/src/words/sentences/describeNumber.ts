@@ -25,7 +25,14 @@ export function describeNumber(model: Model, path: string, language: Language): 
     return conditions.length === 0 ? words.otherwise : words.when(conditions);
   };
 
-  if (list === 'goneWithoutCure' || list === 'presentIfNotNoted' || list === 'leastRepairMinutes') return words[list]();
+  if (
+    list === 'goneWithoutCure' ||
+    list === 'presentIfNotNoted' ||
+    list === 'leastRepairMinutes' ||
+    list === 'needlessOpening'
+  ) {
+    return words[list]();
+  }
   switch (`${list}/${part}`) {
     case 'causes/weight':
     case 'causes/activeFraction': {

@@ -1,5 +1,6 @@
-import type { Advice } from '../../advice/advice.ts';
+import type { Advice, TestAdvice } from '../../advice/advice.ts';
 import type { Model } from '../../model/model.ts';
+import { sentenceForNeedless } from './sentenceForNeedless.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
 
@@ -38,7 +39,7 @@ export function sentenceForAdvice(model: Model, advice: Advice, language: Langua
       withIt: formatMoney(test.expectedCostWith),
       saving: formatMoney(test.netValue),
     });
-    return `${sentence} ${opening(model, test.accessToOpen, language)}`;
+    return [sentence, opening(model, test.accessToOpen, language), ...needless(test, language)].join(' ');
   }
   const at = repairNow.steps.findIndex(({ repair }) => repair === best.repair);
   const [step, following] = [repairNow.steps[at], repairNow.steps[at + 1]];
@@ -51,11 +52,16 @@ export function sentenceForAdvice(model: Model, advice: Advice, language: Langua
       cures: formatProbability(step.cures),
     }),
     opening(model, step.accessToOpen, language),
+    ...needless(step, language),
     following === undefined
       ? messages.thenReferral()
       : messages.thenRepair({ repair: nameOf(model.repairs, following.repair, language) }),
     messages.expectedCost({ cost: formatMoney(advice.expectedCost) }),
   ].join(' ');
+}
+
+function needless({ needless: counts }: Pick<TestAdvice, 'needless'>, language: Language): string[] {
+  return counts === undefined ? [] : [`${sentenceForNeedless(counts, language)}.`];
 }
 
 function opening(model: Model, accessToOpen: readonly string[], language: Language): string {

@@ -1,5 +1,6 @@
 import type { Advice } from '../../advice/advice.ts';
 import type { Model } from '../../model/model.ts';
+import { sentenceForNeedless } from './sentenceForNeedless.ts';
 import { nameOf } from './nameOf.ts';
 import type { Language } from '../languages/language.ts';
 
@@ -14,5 +15,8 @@ export function sentenceForStopping(model: Model, { tests }: Advice, language: L
   const saves = formatMoney(best.grossValue);
   return saves === formatMoney({ ...best.grossValue, amount: 0 })
     ? messages.testingSavesNothing()
-    : messages.testingStops({ test, price: formatMoney(best.price), saves });
+    : [
+        messages.testingStops({ test, price: formatMoney(best.price), saves }),
+        ...(best.needless === undefined ? [] : [`${sentenceForNeedless(best.needless, language)}.`]),
+      ].join(' ');
 }

@@ -14,6 +14,7 @@ import { parseModel } from '../../model/parseModel.ts';
 import { english } from '../languages/english.ts';
 import { describeObservation } from './describeObservation.ts';
 import { sentenceForAdvice } from './sentenceForAdvice.ts';
+import { sentenceForNeedless } from './sentenceForNeedless.ts';
 import { sentenceForNotNow } from './sentenceForNotNow.ts';
 import { sentenceForObservation } from './sentenceForObservation.ts';
 import { sentenceForStopping } from './sentenceForStopping.ts';
@@ -206,4 +207,17 @@ test('warnings name what they are about by its label', () => {
   expect(said('shared-error', paired)).toBe(
     'One mistake can make “Filter” and “Suction at the inlet” wrong together (dirt): the second confirms the first less than the ranking assumes.',
   );
+});
+
+test('a step that opens the engine says what counts against it, in every sentence that weighs it', () => {
+  const opening = { expected: 0.5, counted: { amount: 60, currency: 'EUR' } };
+  const said = 'It may open the engine for nothing: €60 counts against it beyond its price';
+  expect(sentenceForNeedless(opening, english)).toBe(said);
+  const advice = adviceAfter({});
+  const [best, ...others] = advice.tests;
+  const tests = [{ ...best!, needless: opening }, ...others];
+  expect(sentenceForAdvice(model, { ...advice, tests }, english)).toContain(`${said}.`);
+  expect(sentenceForAdvice(model, advice, english)).not.toContain('for nothing');
+  const stopping = [{ ...best!, needless: opening, netValue: { ...best!.netValue, amount: -1 } }];
+  expect(sentenceForStopping(model, { ...advice, tests: stopping }, english)).toContain(`${said}.`);
 });

@@ -69,6 +69,8 @@ export const messages: Language['messages'] = {
   onceMore: (p) =>
     `Falls der Fehler dabei schläft (${p.chance}): hervorrufen und noch einmal, ${p.price}, ${p.minutes}`,
   thenPerhaps: (p) => `Falls sich etwas zeigt (${p.chance}): ${p.price} mehr für „${p.test}“`,
+  countsNeedless: (p) =>
+    `Der Motor wird dafür vielleicht umsonst geöffnet: Über den Preis hinaus zählt das ${p.counted}`,
   testCosts: (p) => `${p.price}, ${p.minutes}; kostet ${p.loss} mehr, als es spart`,
 
   needsEquipment: (p) => `„${p.test}“ braucht, was nicht zur Hand ist: ${p.missing}.`,

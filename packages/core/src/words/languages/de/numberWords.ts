@@ -17,6 +17,7 @@ export const numberWords: Language['numberWords'] = {
   goneWithoutCure: () => 'Wie oft der Fehler geht, obwohl die Reparatur ihn nicht behoben hat',
   presentIfNotNoted: () => 'Wie oft der Fehler bei einer Prüfung da war, bei der es niemand notiert hat',
   leastRepairMinutes: () => 'Minuten, die eine Reparatur mindestens dauert, auch wenn alles offen ist',
+  needlessOpening: () => 'Was es über den Preis hinaus kostet, den Motor umsonst zu öffnen',
 };
 
 function quoted(labels: readonly string[]): string {

@@ -132,6 +132,9 @@ export const messages = {
     `If the fault sleeps meanwhile (${p.chance}): make it show, and once more, ${p.price}, ${p.minutes}`,
   thenPerhaps: (p: { price: string; chance: string; test: string }): string =>
     `If something is seen (${p.chance}): ${p.price} more, for “${p.test}”`,
+  /** Beside the price of a step that opens the engine: what weighs in the choice and is paid to nobody. */
+  countsNeedless: (p: { counted: string }): string =>
+    `It may open the engine for nothing: ${p.counted} counts against it beyond its price`,
   testCosts: (p: { price: string; minutes: string; loss: string }): string =>
     `${p.price}, ${p.minutes}; costs ${p.loss} more than it saves`,
 

@@ -18,6 +18,7 @@ export const numberWords = {
   goneWithoutCure: (): string => 'How often the fault goes though the repair did not cure it',
   presentIfNotNoted: (): string => 'How often the fault was present in a test where nobody noted it',
   leastRepairMinutes: (): string => 'Minutes a repair takes at least, with all its access open',
+  needlessOpening: (): string => 'What opening the engine for nothing costs beyond its price',
 };
 
 function quoted(labels: readonly string[]): string {
