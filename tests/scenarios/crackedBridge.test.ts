@@ -73,12 +73,11 @@ describe('advice along the way', () => {
     }
   });
 
-  test('after the waveform opening the cover pays', () => {
+  test('after the waveform opening the cover pays, after a look at the intake valves that may spare it', () => {
     const { best, tests } = adviceAfter('in-cylinder-waveform');
-    expect(best.kind).toBe('test');
-    const advised = tests.find((one) => best.kind === 'test' && one.test === best.test)!;
-    expect(advised.accessToOpen).toContain('valve-cover-off');
-    expect(advised.netValue.amount).toBeGreaterThan(0);
+    expect(best).toMatchObject({ kind: 'test', test: 'borescope-intake-valves' });
+    const behind = tests.filter(({ accessToOpen }) => accessToOpen.includes('valve-cover-off'));
+    expect(Math.max(...behind.map(({ netValue }) => netValue.amount))).toBeGreaterThan(0);
   });
 
   test('at the end the repair is the bridge', () => {

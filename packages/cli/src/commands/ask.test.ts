@@ -64,9 +64,12 @@ test('the best next step is offered first, with how it is done and its cautions'
     'leave',
     true,
   ]);
-  const coilSwap = model.tests.find(({ id }) => id === 'coil-swap')!;
-  expect(out).toContain(coilSwap.how);
-  for (const id of coilSwap.cautions)
+  const codes = model.tests.find(({ id }) => id === 'read-circuit-codes')!;
+  expect(out).toContain(codes.how);
+  expect(out.replace(/\s+/g, ' ')).toContain('In one go, ');
+  // cautions of the best step are shown with it, here those of what is done in one go with it
+  const cautions = [...codes.cautions, ...model.tests.find(({ id }) => id === 'relative-compression')!.cautions];
+  for (const id of cautions)
     expect(out.replace(/\s+/g, ' ')).toContain(textIn(model.cautions.find((caution) => caution.id === id)!.text, 'en'));
   expect(questions.at(-1)).toBe('Leave without saving?');
 });

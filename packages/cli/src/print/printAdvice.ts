@@ -1,12 +1,10 @@
 import { cautionsOfTest, type Advice, type Model, type TestAdvice } from '@faultodds/core';
 import {
-  sentenceForAdvice,
   sentenceForAsleep,
   sentenceForFollowUp,
   sentenceForNeedless,
   sentenceForStopping,
   sentenceForTest,
-  sentenceForVisit,
 } from '@faultodds/core/words';
 import {
   english,
@@ -19,6 +17,7 @@ import {
 import { foldText } from '../terminal/foldText.ts';
 import { labelOf } from './labelOf.ts';
 import { paint } from '../terminal/paint.ts';
+import { printBestStep } from './printBestStep.ts';
 import { printCautions } from './printCautions.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
@@ -34,11 +33,7 @@ export function printAdvice(terminal: Terminal, model: Model, advice: Advice, st
   };
   const cautions = (ids: readonly string[]): void => printCautions(terminal, model, ids, '     ');
   terminal.write(`${paint(terminal, 'caution', foldText(stopAndTow, terminal.width, '  '))}\n`);
-  paragraph(sentenceForAdvice(model, advice, english));
-  const { best, visit } = advice;
-  const done = visit === undefined || best.kind !== 'test' ? undefined : { visit, best: best.test };
-  if (done !== undefined) paragraph(sentenceForVisit(model, done.visit, done.best, english));
-  printCautions(terminal, model, cautionsOfTest({ ...best, followUps: [] }, done?.visit), '     ');
+  printBestStep(terminal, model, advice, '     ');
   if (advice.proof !== undefined) {
     terminal.write(`\n  ${paint(terminal, 'strong', 'In this order')}\n`);
     advice.proof.order.forEach((step, at) => paragraph(`${at + 1}. ${step}`));

@@ -8,12 +8,12 @@ import {
 } from '@faultodds/core';
 import { evidenceConflict, type EvidenceConflict } from '@faultodds/core/doubt';
 import { explainCase, type ObservationExplanation } from '@faultodds/core/explanation';
-import { sentenceForAdvice, sentenceForObservation, sentenceForWarning } from '@faultodds/core/words';
+import { sentenceForObservation, sentenceForWarning } from '@faultodds/core/words';
 import { english, stopAndTow } from '@faultodds/core/words/en';
 import { foldText } from '../terminal/foldText.ts';
 import { labelOf } from './labelOf.ts';
 import { paint } from '../terminal/paint.ts';
-import { printCautions } from './printCautions.ts';
+import { printBestStep } from './printBestStep.ts';
 import { printConflict } from './printConflict.ts';
 import { printRanking } from './printRanking.ts';
 import type { Terminal } from '../terminal/terminal.ts';
@@ -63,9 +63,7 @@ export function printCase(
   if (openAccess.length > 0) {
     paragraph(`Open now: ${openAccess.map((id) => labelOf(model.access, id)).join('; ')}.`);
   }
-  const advice = foldText(sentenceForAdvice(model, now.advice, english), terminal.width, '  ');
-  terminal.write(`${paint(terminal, 'strong', advice)}\n`);
-  printCautions(terminal, model, now.advice.best.cautions);
+  printBestStep(terminal, model, now.advice);
   terminal.write(`${paint(terminal, 'caution', foldText(stopAndTow, terminal.width, '  '))}\n`);
   terminal.write('\n');
 }

@@ -4,6 +4,7 @@ import {
   type Advice,
   type Belief,
   type CompiledModel,
+  type Model,
   type ModelIdentity,
   type Observation,
   type RankedCause,
@@ -15,6 +16,7 @@ import {
   describeNumber,
   describeObservation,
   sentenceForAdvice,
+  sentenceForVisit,
   sentenceForObservation,
   sentenceForStopping,
   sentencesForNotices,
@@ -136,6 +138,7 @@ export function replayDocument(
     openAccess,
     advice: {
       why: sentenceForAdvice(model, advice, english),
+      ...inOneGo(model, advice),
       stopping: sentenceForStopping(model, advice, english),
       ...advice,
       tests: advice.tests.slice(0, steps),
@@ -143,6 +146,13 @@ export function replayDocument(
     },
     ...(demo === undefined ? {} : { ending: { trueCause: demo.trueCause, lesson: demo.lesson } }),
   };
+}
+
+/** What is done in one go with the best step, in words. */
+function inOneGo(model: Model, { best, visit }: Advice): { readonly inOneGo?: string } {
+  return visit === undefined || best.kind !== 'test'
+    ? {}
+    : { inOneGo: sentenceForVisit(model, visit, best.test, english) };
 }
 
 function readingOf(

@@ -1,6 +1,6 @@
 import type { ProposedTest } from '../steps/proposedTest.ts';
 import type { Money } from '../cost/money.ts';
-import { openAfterTest } from '../cost/tariff.ts';
+import { openAfterTest } from '../problem/openAfterTest.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import type { Cancel } from '../turns/cancel.ts';
 import { runToEnd } from '../turns/runToEnd.ts';

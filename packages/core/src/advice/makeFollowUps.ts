@@ -1,6 +1,7 @@
 import type { CompiledModel, CompiledTest } from '../compiled/compiledModel.ts';
 import { sweepModel } from '../compiled/sweepModel.ts';
-import { openAfterTest, type Tariff } from '../cost/tariff.ts';
+import { type Tariff } from '../cost/tariff.ts';
+import { openAfterTest } from '../problem/openAfterTest.ts';
 import { evidenceOf } from '../evidence/evidenceOf.ts';
 import type { SweptFacts } from '../belief/sweepFacts.ts';
 import { likelihoodOfRuns } from '../evidence/likelihoodOfRuns.ts';

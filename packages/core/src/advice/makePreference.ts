@@ -1,4 +1,4 @@
-import { isEngineApart, openAfterTest } from '../cost/tariff.ts';
+import { isEngineApart, openAfterTest } from '../problem/openAfterTest.ts';
 import { expectedTestCost } from '../problem/expectedTestCost.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import { costAfterLook, type FollowUpFacts } from '../repairs/costAfterLook.ts';

@@ -1,5 +1,6 @@
 import type { CompiledModel } from '../compiled/compiledModel.ts';
-import { openAfterTest, type Tariff } from '../cost/tariff.ts';
+import { type Tariff } from '../cost/tariff.ts';
+import { openAfterTest } from '../problem/openAfterTest.ts';
 import type { Money } from '../cost/money.ts';
 import type { ProposedTest } from '../steps/proposedTest.ts';
 import type { Step } from '../steps/step.ts';

@@ -1,4 +1,4 @@
-import { openAfterTest } from '../cost/tariff.ts';
+import { openAfterTest } from '../problem/openAfterTest.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import { makeCostOfKnownCause } from './makePerfectInformation.ts';
 import { profitsOf } from './shareAccess.ts';

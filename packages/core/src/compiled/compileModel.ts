@@ -10,7 +10,7 @@ import { hypothesesOf, type Hypothesis } from './hypotheses.ts';
 import type { Mechanism, Model, Test } from '../model/model.ts';
 import { questionsOf } from '../model/questionsOf.ts';
 import type { Row } from '../model/row.ts';
-import { closedForTest } from '../cost/closedForTest.ts';
+import { closedForTest } from './closedForTest.ts';
 import { noisyMax } from './noisyMax.ts';
 import { persistingMatches } from './persistingMatches.ts';
 import { withModelErrors } from './sweepModel.ts';

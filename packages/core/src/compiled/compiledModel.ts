@@ -1,5 +1,5 @@
 import type { CompiledSweep, LikelihoodFactor, TargetTable } from '@faultodds/inference/sweeps';
-import type { ClosedForTest } from '../cost/closedForTest.ts';
+import type { ClosedForTest } from './closedForTest.ts';
 import type { FirstMatches } from './firstMatches.ts';
 import type { Hypothesis } from './hypotheses.ts';
 import type { Model, Test } from '../model/model.ts';

@@ -1,5 +1,5 @@
 import type { CompiledModel } from '../compiled/compiledModel.ts';
-import type { ClosedForTest } from './closedForTest.ts';
+import type { ClosedForTest } from '../compiled/closedForTest.ts';
 import type { Context } from '../evidence/facts.ts';
 import { accessBits } from './accessBits.ts';
 import { checkFor } from './checkFor.ts';
@@ -103,18 +103,6 @@ export function makeTariff(compiled: CompiledModel, prices: Prices, context: Con
     check: cost(check?.minutes.best ?? 0, 0, 0),
   };
 }
-
-/** Access that is open after a test: what has to be closed for it is closed, and what it opens stays open, unless it is driven with. */
-export function openAfterTest({ testAccess, closedForTest }: OpeningTests, index: number, open: number): number {
-  return (open | testAccess[index]!) & ~closedForTest[index]!.closes;
-}
-
-/** Whether a test cannot be done because something is open that leaves the engine apart. */
-export function isEngineApart({ closedForTest }: OpeningTests, index: number, open: number): boolean {
-  return (open & closedForTest[index]!.impossibleWith) !== 0;
-}
-
-type OpeningTests = Pick<Tariff, 'testAccess' | 'closedForTest'>;
 
 /** What the intake facts multiply minutes and parts of a test, repair or access by. */
 function costMultipliers({ model }: CompiledModel, context: Context): (id: string) => number {

@@ -39,7 +39,7 @@ export interface CredibleRanking {
  * ```ts
  * const [leader] = credibleRanking(pump, { context: {}, observations: [] }, { draws: 8 }).causes;
  * leader?.cause; // 'fuse-blown'
- * [leader?.low, leader?.median, leader?.high]; // [0.2737, 0.3616, 0.5842]
+ * [leader?.low, leader?.median, leader?.high]; // [0.2715, 0.389, 0.5975]
  * ``` */
 export function credibleRanking(compiled: CompiledModel, facts: Facts, options: DoubtOptions = {}): CredibleRanking {
   return runToEnd(credibleRankingInTurns(compiled, facts, options));

@@ -1,6 +1,6 @@
 import { REFER, type Action } from './action.ts';
 import { expectedTestCost } from './expectedTestCost.ts';
-import { isEngineApart } from '../cost/tariff.ts';
+import { isEngineApart } from './openAfterTest.ts';
 import type { DecisionProblem, DecisionState, EvidenceSet, StepCost } from './decisionProblem.ts';
 
 /** What can be done in a state: tests that are neither done nor answered, whose look has shown something and

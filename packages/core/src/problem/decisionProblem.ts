@@ -1,6 +1,6 @@
 import type { ModelIdentity } from '../model/modelIdentity.ts';
 import type { StepFacts } from '../steps/stepFacts.ts';
-import type { ClosedForTest } from '../cost/closedForTest.ts';
+import type { ClosedForTest } from '../compiled/closedForTest.ts';
 import type { RepairFacts } from '../repairs/repairFacts.ts';
 import type { Action } from './action.ts';
 

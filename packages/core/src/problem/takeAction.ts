@@ -3,7 +3,7 @@ import { problemFor } from '../validation/problemFor.ts';
 import { OptionError } from '../errors/optionError.ts';
 import type { Action } from './action.ts';
 import { chanceOfCure } from './allowedActions.ts';
-import { openAfterTest } from '../cost/tariff.ts';
+import { openAfterTest } from './openAfterTest.ts';
 import { countedFor } from '../repairs/needlessOpenings.ts';
 import type { DecisionProblem, DecisionState, StepCost } from './decisionProblem.ts';
 import { expectedTestCost } from './expectedTestCost.ts';

@@ -1,5 +1,5 @@
 import type { CompiledModel } from '../compiled/compiledModel.ts';
-import { closedForTest } from '../cost/closedForTest.ts';
+import { closedForTest } from '../compiled/closedForTest.ts';
 import { openWithPrerequisites } from './openWithPrerequisites.ts';
 
 /** What is open after a test: what it opens, with all that requires, less what has to be closed for it. */

@@ -4,7 +4,7 @@ import { runToEnd } from '../turns/runToEnd.ts';
 import type { Turns } from '../turns/turns.ts';
 import { checkOptions } from '../validation/checkOptions.ts';
 import { allowedActions, chanceOfCure, isOpenTo } from '../problem/allowedActions.ts';
-import { isEngineApart } from '../cost/tariff.ts';
+import { isEngineApart } from '../problem/openAfterTest.ts';
 import type { Action } from '../problem/action.ts';
 import type { DecisionProblem, DecisionState } from '../problem/decisionProblem.ts';
 import { makeFeasiblePlan, firstOf } from '../bounds/makeFeasiblePlan.ts';

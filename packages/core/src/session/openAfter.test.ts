@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { advise, beliefOf, caseState, compileModel, recordEvent, startCase, stepFactsOf } from '@faultodds/core';
 import { allowedActions, compileCaseProblem, takeAction } from '@faultodds/core/planning';
 import { smallModel } from '../../../../tests/fixtures/smallModel.ts';
-import { accessIds } from './accessBits.ts';
+import { accessIds } from '../cost/accessBits.ts';
 
 const p = { a: { yes: 0.9, no: 0.1 }, else: { yes: 0.1, no: 0.9 } };
 // a minute costs one unit
