@@ -27,6 +27,7 @@ import { repairFactsOf, repairsFailed } from '../repairs/repairFactsOf.ts';
 import { makeTariff, moneyOf, priceOf, type Tariff } from '../cost/tariff.ts';
 import { openAfterTest } from '../problem/openAfterTest.ts';
 import { firstAmongEquals, type Contender } from './firstAmongEquals.ts';
+import { lookBefore } from './lookBefore.ts';
 import { visitOf, type VisitCandidate } from './visitOf.ts';
 import { makeFollowUps } from './makeFollowUps.ts';
 import { costAfterLook, type FollowUpFacts } from '../repairs/costAfterLook.ts';
@@ -83,11 +84,17 @@ export function advise(compiled: CompiledModel, belief: Belief, circumstances: C
     const { index } = compiled.tests.get(test)!;
     return { test, index, grossValue: grossValue.amount, netValue: netValue.amount };
   });
-  const chosen = firstAmongEquals(contenders, now.expectedCost, compiled.model.aboutTheSame?.best ?? 0);
-  const bestTest = tests[chosen];
   const proof = proofOfRepair(compiled, belief.facts, circumstances);
+  const paying = firstAmongEquals(contenders, now.expectedCost, compiled.model.aboutTheSame?.best ?? 0);
+  // where no test pays, the part is looked at before it is bought
+  const look =
+    paying >= 0 || firstRepair === undefined
+      ? undefined
+      : lookBefore(compiled, tariff, belief.facts, firstRepair.repair, tests);
+  const chosen = look === undefined ? paying : tests.indexOf(look);
+  const bestTest = tests[chosen];
   const visit =
-    bestTest === undefined
+    bestTest === undefined || proof !== undefined
       ? undefined
       : visitOf(
           compiled,
@@ -111,7 +118,12 @@ export function advise(compiled: CompiledModel, belief: Belief, circumstances: C
   }
   const best: NextStep =
     bestTest !== undefined
-      ? { kind: 'test', test: bestTest.test, ...factsOf({ kind: 'test', test: bestTest.test }, open) }
+      ? {
+          kind: 'test',
+          test: bestTest.test,
+          ...factsOf({ kind: 'test', test: bestTest.test }, open),
+          ...(look === undefined ? {} : { onTheWayTo: firstRepair!.repair }),
+        }
       : firstRepair === undefined
         ? { kind: 'refer', ...factsOf({ kind: 'repair', repair: referralOf(compiled) }, open) }
         : {

@@ -86,6 +86,18 @@ describe('one mistake, one problem, in its place', () => {
       '/dependentPairs/0/kind',
     ],
     [
+      'two intake facts that ask one question',
+      (m) => m.dependentPairs.push({ ...pair, a: 'filter', b: 'suction-hose', kind: 'same-question' }),
+      'pair-no-test',
+      '/dependentPairs/0/kind',
+    ],
+    [
+      'what a test shows asleep, and it does not sum to one',
+      (m) => (m.tests[0]!.asleep = { p: { blown: 0.1, whole: 0.8 }, ess: 5, source: 'judgement' }),
+      'row-not-one',
+      '/tests/0/asleep/p',
+    ],
+    [
       'intake facts that overlap, one of them unknown',
       (m) => m.contextOverlaps.push({ a: 'filter', b: 'hose' }),
       'pair-part-unknown',
@@ -222,10 +234,15 @@ test('unrelated mistakes are all reported', () => {
   ).toEqual(['access-unknown', 'group-unknown', 'source-unknown']);
 });
 
-test.each(['goneWithoutCure', 'leastRepairMinutes', 'needlessOpening'])(
+test.each(['goneWithoutCure', 'presentIfNotNoted', 'leastRepairMinutes', 'needlessOpening'])(
   'a model without %s is refused: no number is made up',
   (name) => {
     const { [name as 'goneWithoutCure']: _, ...rest } = pumpModel();
     expect(problemsOf(rest)).toEqual([expect.objectContaining({ code: 'value-missing', path: `/${name}` })]);
   },
 );
+
+test('a test and an intake fact may ask one question', () => {
+  const model = spoilt((m) => m.dependentPairs.push({ ...pair, b: 'filter', kind: 'same-question' }));
+  expect(parseModel(model).dependentPairs).toHaveLength(1);
+});

@@ -31,6 +31,15 @@ export function sentenceForAdvice(model: Model, advice: Advice, language: Langua
   if (best.kind === 'test') {
     const test = advice.tests.find((one) => one.test === best.test);
     if (test === undefined) return messages.nothingToTest();
+    if (best.onTheWayTo !== undefined) {
+      const look = messages.bestIsLook({
+        test: nameOf(model.tests, test.test, language),
+        price: formatMoney(test.price),
+        minutes: formatMinutes(test.minutes),
+        repair: nameOf(model.repairs, best.onTheWayTo, language),
+      });
+      return `${look} ${opening(model, test.accessToOpen, language)}`;
+    }
     const sentence = messages.bestIsTest({
       test: nameOf(model.tests, test.test, language),
       price: formatMoney(test.price),

@@ -42,6 +42,8 @@ export const messages: Language['messages'] = {
   withoutItOtherLeader: (p) =>
     `Ohne dieses Ergebnis läge „${p.cause}“ vorn, mit ${p.without}; jetzt ist es „${p.leader}“ mit ${p.now}.`,
 
+  bestIsLook: (p) =>
+    `Als Nächstes: „${p.test}“, ${p.price}, ${p.minutes}. Das liegt auf dem Weg zu „${p.repair}“: erst das Teil ansehen, dann ein neues kaufen.`,
   bestIsTest: (p) =>
     `Als Nächstes: „${p.test}“, ${p.price}, ${p.minutes}. Sofort zu reparieren würde im Mittel ${p.repairNow} kosten, mit dieser Prüfung zuvor ${p.withIt}, ihr Preis eingerechnet: Sie spart ${p.saving}.`,
   bestIsRepair: (p) =>

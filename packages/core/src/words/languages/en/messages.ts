@@ -78,6 +78,9 @@ export const messages = {
     `Without this result “${p.cause}” would lead, at ${p.without}; now it is “${p.leader}”, at ${p.now}.`,
 
   /** The best next step is a test. `saving` is what it saves on average after its own price. */
+  /** A look on the way to a repair, before its part is bought. */
+  bestIsLook: (p: { test: string; price: string; minutes: string; repair: string }): string =>
+    `Next: “${p.test}”, ${p.price}, ${p.minutes}. It lies on the way to “${p.repair}”: look at the part before a new one is bought.`,
   bestIsTest: (p: {
     test: string;
     price: string;
