@@ -1,5 +1,11 @@
 import { cautionsOfTest, type Advice, type Model, type TestAdvice } from '@faultodds/core';
-import { sentenceForAdvice, sentenceForNeedless, sentenceForStopping, sentenceForFollowUp, sentenceForTest } from '@faultodds/core/words';
+import {
+  sentenceForAdvice,
+  sentenceForNeedless,
+  sentenceForStopping,
+  sentenceForFollowUp,
+  sentenceForTest,
+} from '@faultodds/core/words';
 import {
   english,
   formatMinutes,

@@ -32,7 +32,7 @@ export interface AdviceStability {
  * ```ts
  * const { best, share } = adviceStability(pump, { context: {}, observations: [] }, {}, { draws: 8 });
  * best.kind; // 'test'
- * share; // 0.75
+ * share; // 0.875
  * ``` */
 export function adviceStability(
   compiled: CompiledModel,

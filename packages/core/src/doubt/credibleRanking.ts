@@ -39,7 +39,7 @@ export interface CredibleRanking {
  * ```ts
  * const [leader] = credibleRanking(pump, { context: {}, observations: [] }, { draws: 8 }).causes;
  * leader?.cause; // 'fuse-blown'
- * [leader?.low, leader?.median, leader?.high]; // [0.189, 0.3461, 0.49]
+ * [leader?.low, leader?.median, leader?.high]; // [0.2178, 0.447, 0.654]
  * ``` */
 export function credibleRanking(compiled: CompiledModel, facts: Facts, options: DoubtOptions = {}): CredibleRanking {
   return runToEnd(credibleRankingInTurns(compiled, facts, options));

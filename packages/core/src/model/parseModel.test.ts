@@ -222,7 +222,10 @@ test('unrelated mistakes are all reported', () => {
   ).toEqual(['access-unknown', 'group-unknown', 'source-unknown']);
 });
 
-test.each(['goneWithoutCure', 'leastRepairMinutes', 'needlessOpening'])('a model without %s is refused: no number is made up', (name) => {
-  const { [name as 'goneWithoutCure']: _, ...rest } = pumpModel();
-  expect(problemsOf(rest)).toEqual([expect.objectContaining({ code: 'value-missing', path: `/${name}` })]);
-});
+test.each(['goneWithoutCure', 'leastRepairMinutes', 'needlessOpening'])(
+  'a model without %s is refused: no number is made up',
+  (name) => {
+    const { [name as 'goneWithoutCure']: _, ...rest } = pumpModel();
+    expect(problemsOf(rest)).toEqual([expect.objectContaining({ code: 'value-missing', path: `/${name}` })]);
+  },
+);

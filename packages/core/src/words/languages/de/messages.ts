@@ -65,7 +65,8 @@ export const messages: Language['messages'] = {
 
   testSaves: (p) => `${p.price}, ${p.minutes}; spart ${p.saving} mehr, als es kostet`,
   thenPerhaps: (p) => `Falls sich etwas zeigt (${p.chance}): ${p.price} mehr für „${p.test}“`,
-  countsNeedless: (p) => `Der Motor wird dafür vielleicht umsonst geöffnet: Über den Preis hinaus zählt das ${p.counted}`,
+  countsNeedless: (p) =>
+    `Der Motor wird dafür vielleicht umsonst geöffnet: Über den Preis hinaus zählt das ${p.counted}`,
   testCosts: (p) => `${p.price}, ${p.minutes}; kostet ${p.loss} mehr, als es spart`,
 
   needsEquipment: (p) => `„${p.test}“ braucht, was nicht zur Hand ist: ${p.missing}.`,
