@@ -79,13 +79,9 @@ describe('the list of accepted steps', () => {
 });
 
 // Wrong by the list and still proposed; a stage that is added here needs a reason in the changelog.
-const STILL_WRONG = [
-  'demo-07 after 11: test:bridge-inspection',
-  'demo-10 after 1: test:coil-swap',
-  'demo-10 after 2: test:coil-swap',
-];
+const STILL_WRONG = ['demo-10 after 1: test:coil-swap', 'demo-10 after 2: test:coil-swap'];
 
-test('advice is accepted at 45 of 72 stages, and wrong at three that are named', () => {
+test('advice is accepted at 46 of 72 stages, and wrong at two that are named', () => {
   const agreed = stages.filter(({ isAccepted }) => isAccepted).length;
   console.log(
     `accepted ${agreed} of ${stages.length}; neither accepted nor wrong: ${stages
@@ -94,7 +90,7 @@ test('advice is accepted at 45 of 72 stages, and wrong at three that are named',
       .join(', ')}`,
   );
   expect(stages).toHaveLength(72);
-  expect(agreed).toBeGreaterThanOrEqual(45);
+  expect(agreed).toBeGreaterThanOrEqual(46);
   expect(stages.filter(({ wrong }) => wrong !== undefined).map(({ at, step }) => `${at}: ${step}`)).toEqual(
     STILL_WRONG,
   );

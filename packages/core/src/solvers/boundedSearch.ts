@@ -23,7 +23,7 @@ const DEFAULT_STEPS = 300;
 // Before the stronger bound is made.
 const QUICK_STEPS = 20;
 // Actions of one state that are looked at in one turn.
-const AT_ONCE = 16;
+const AT_ONCE = 4;
 // Two costs closer than this share are the same to a person who pays them.
 const SAME = 1e-9;
 // By turns: along the least lower bounds (to raise the bound), and along good plans, with this much curiosity for neglected ones. The
