@@ -215,6 +215,21 @@ test('own prices and missing equipment change the advice', async () => {
   expect(complaints).toEqual([]);
 });
 
+test('outcomes wait until the step stands, which is told; what is better later is a line and no other step', async () => {
+  const { page, complaints } = await playground.open();
+  const line = page.locator('#next [role=status]').first();
+  const outcome = page.locator('#next article.best .futures button, #next article.best .ends button').first();
+  const step = () => page.locator('#next article.best h3').innerText();
+  // Playwright waits for an element that is enabled: nothing here sleeps
+  await outcome.click({ trial: true });
+  expect(await outcome.getAttribute('aria-disabled')).toBe('false');
+  await expect.poll(() => line.innerText()).not.toMatch(/Looking several steps ahead\. Results/);
+  const stands = await step();
+  await expect.poll(() => line.innerText(), { timeout: 60_000 }).toMatch(/several steps ahead|Now better by/);
+  expect(await step()).toBe(stands);
+  expect(complaints).toEqual([]);
+});
+
 test('what is open costs nothing more until it is closed again', async () => {
   const { page, complaints } = await playground.open();
   const notes = page.locator('#notes');

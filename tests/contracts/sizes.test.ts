@@ -39,7 +39,7 @@ describe('bytes a consumer ships', () => {
     ['@faultodds/core/explanation', `export * from '@faultodds/core/explanation'`, dependencies, 26.5],
     ['@faultodds/core/planning', `export * from '@faultodds/core/planning'`, dependencies, 49],
     ['@faultodds/core/doubt', `export * from '@faultodds/core/doubt'`, dependencies, 36],
-    ['@faultodds/core/simulation', `export * from '@faultodds/core/simulation'`, dependencies, 40],
+    ['@faultodds/core/simulation', `export * from '@faultodds/core/simulation'`, dependencies, 42],
     ['@faultodds/core/authoring', `export * from '@faultodds/core/authoring'`, dependencies, 19],
     ['@faultodds/core/schema', `export * from '@faultodds/core/schema'`, dependencies, 3.8],
     ['@faultodds/core/words', `export * from '@faultodds/core/words'`, dependencies, 7],

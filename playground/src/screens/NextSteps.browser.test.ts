@@ -47,6 +47,9 @@ const view: NextStepsView = {
   tests: ['one', 'two', 'three', 'four', 'five'].map((id) => testRow(id)),
   repairs: [],
   best: 'one',
+  isTest: true,
+  differs: false,
+  ahead: '',
   notHere: [{ test: 'Test six', missing: ['Oscilloscope'] }],
 };
 
@@ -112,4 +115,20 @@ test('what cannot be done here is said by naming the missing tool', async () => 
   await screen.getByText('Can’t do that here').click();
   await screen.getByRole('button', { name: 'No Mirror' }).click();
   expect(given.oncannot).toHaveBeenCalledWith('mirror');
+});
+
+test('until the step stands an outcome takes the focus and records nothing', async () => {
+  const { given, screen: pending } = setup();
+  const screen = await pending;
+  await screen.rerender({ ...given, ready: false });
+  const outcome = screen.getByRole('button', { name: /It turns/ });
+  await expect.element(outcome).toHaveAttribute('aria-disabled', 'true');
+  (outcome.element() as HTMLElement).focus();
+  await expect.element(outcome).toHaveFocus();
+  (outcome.element() as HTMLElement).click();
+  expect(given.onrecord).not.toHaveBeenCalled();
+  await screen.rerender({ ...given, ready: true });
+  await expect.element(outcome).toHaveFocus();
+  (outcome.element() as HTMLElement).click();
+  expect(given.onrecord).toHaveBeenCalledWith('one', 'turns', 'yes');
 });

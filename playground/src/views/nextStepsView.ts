@@ -1,5 +1,22 @@
-import { cautionsOfTest, type Advice, type RepairStep, type TestAdvice, type Visit } from '@faultodds/core';
-import { sentenceForAsleep, sentenceForFollowUp, sentenceForNeedless, sentenceForVisit } from '@faultodds/core/words';
+import {
+  cautionsOfTest,
+  type Advice,
+  type NextStep,
+  type RepairStep,
+  type TestAdvice,
+  type Visit,
+} from '@faultodds/core';
+import { sameStep } from '@faultodds/core/doubt';
+import {
+  sentenceForAsleep,
+  sentenceForBetter,
+  sentenceForFollowUp,
+  sentenceForNeedless,
+  sentenceForOther,
+  sentenceForSettled,
+  sentenceForVisit,
+} from '@faultodds/core/words';
+import type { Standing } from '../state/standing.ts';
 import { coreLanguage } from '../words/coreLanguage.ts';
 import { shortChance } from '../words/shortChance.ts';
 import { t } from '../words/t.ts';
@@ -52,6 +69,8 @@ export interface TestView extends StepView {
 export interface RepairView extends StepView {
   /** What weighs against it beyond its price. */
   readonly besides: readonly string[];
+  /** What beginning with it costs more than the best step; '' until known. */
+  readonly more: string;
   readonly chance: string;
 }
 
@@ -110,16 +129,34 @@ function repairView(knowledge: Knowledge, step: RepairStep): RepairView {
     // it is done when it is checked: what can hurt on that drive belongs to it
     cautions: [...new Set([...step.cautions, ...step.check.cautions])].map(knowledge.cautionText),
     besides: needlessInWords(step),
+    more: '',
     chance: shortChance(step.cures),
   };
 }
 
 /** The best test first, then what is done in one go with it, then the others. */
-function inOrder({ tests, visit }: Advice): readonly TestAdvice[] {
+function inOrder({ tests, visit }: Advice, best: NextStep): readonly TestAdvice[] {
   const inVisit = new Set(visit?.tests.map(({ test }) => test));
-  const [best, ...others] = tests;
-  if (best === undefined) return tests;
-  return [best, ...others.filter(({ test }) => inVisit.has(test)), ...others.filter(({ test }) => !inVisit.has(test))];
+  const rank = ({ test }: TestAdvice): number =>
+    best.kind === 'test' && best.test === test ? 0 : inVisit.has(test) ? 1 : 2;
+  return [...tests].sort((a, b) => rank(a) - rank(b));
+}
+
+/** Whether one step ahead begins with this test: what is done in one go stands beside that. */
+function isBestOf({ best }: Advice, { test }: TestAdvice): boolean {
+  return best.kind === 'test' && best.test === test;
+}
+
+function stepKeyOf(step: NextStep): string {
+  return step.kind === 'test' ? `test ${step.test}` : step.kind === 'repair' ? `repair ${step.repair}` : step.kind;
+}
+
+function aheadInWords({ model }: Knowledge, { isOpen, settled, better }: Standing, best: NextStep): string {
+  const by = better?.others.find(({ step }) => sameStep(step, best))?.more;
+  if (better !== undefined && by !== undefined)
+    return sentenceForBetter(model, { best: better.best, by }, coreLanguage);
+  if (isOpen) return t.next.looking;
+  return settled === undefined || best.kind === 'prove' ? '' : sentenceForSettled(model, settled, coreLanguage);
 }
 
 /** Everything that can be done next, in words, best first. */
@@ -128,20 +165,38 @@ export interface NextStepsView {
   readonly repairs: readonly RepairView[];
   /** Id of the best test or repair; '' when the advice is to hand the case on. */
   readonly best: string;
+  /** Whether that is a test: then tests stand first. */
+  readonly isTest: boolean;
+  /** Whether one step ahead says otherwise. */
+  readonly differs: boolean;
+  /** What looking several steps ahead has come to, in words. */
+  readonly ahead: string;
   readonly notHere: readonly { readonly test: string; readonly missing: readonly string[] }[];
 }
 
-/** The advice as rows. */
-export function nextStepsView(knowledge: Knowledge, advice: Advice): NextStepsView {
-  const { best } = advice;
+/** The advice as rows; once a step stands it is first, and the others say what beginning with them costs more. */
+export function nextStepsView(knowledge: Knowledge, advice: Advice, standing: Standing): NextStepsView {
+  const { settled } = standing;
+  const best = settled?.best ?? advice.best;
+  const more = new Map(
+    settled?.others.map((other) => [stepKeyOf(other.step), sentenceForOther(other, coreLanguage)]) ?? [],
+  );
+  const isBest = (test: TestAdvice): boolean => best.kind === 'test' && best.test === test.test;
   return {
-    tests: inOrder(advice).map((test) =>
-      best.kind === 'test' && test.test === best.test
-        ? testView(knowledge, test, advice.visit)
-        : testView(knowledge, test),
-    ),
-    repairs: advice.repairNow.steps.map((step) => repairView(knowledge, step)),
+    tests: inOrder(advice, best).map((test) => {
+      const view = testView(knowledge, test, isBest(test) && isBestOf(advice, test) ? advice.visit : undefined);
+      // one step's saving is said of no step that several steps judge otherwise
+      if (settled?.differs === true && isBest(test)) return { ...view, value: '' };
+      return { ...view, value: more.get(`test ${test.test}`) ?? view.value };
+    }),
+    repairs: advice.repairNow.steps.map((step) => {
+      const view = repairView(knowledge, step);
+      return { ...view, more: more.get(`repair ${step.repair}`) ?? '' };
+    }),
     best: best.kind === 'test' ? best.test : best.kind === 'repair' ? best.repair : '',
+    isTest: best.kind === 'test',
+    differs: settled?.differs === true,
+    ahead: aheadInWords(knowledge, standing, best),
     notHere: advice.notNow
       .filter(({ reason }) => reason === 'equipment')
       .map(({ test, missing }) => ({

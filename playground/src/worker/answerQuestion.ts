@@ -1,5 +1,7 @@
 import {
+  type Circumstances,
   type CompiledModel,
+  type Facts,
   compileModel,
   advise,
   questionsToAsk,
@@ -16,9 +18,11 @@ import {
 } from '@faultodds/core/doubt';
 import { rankAfterEach } from '@faultodds/core/explanation';
 import {
+  beginSettling,
   boundedSearch,
   writePlan,
   compileCaseProblem,
+  type SettledAdvice,
   type Solution,
   type SolverProgress,
   type WhatItTakes,
@@ -57,6 +61,15 @@ export async function answerQuestion(
       const advice = adviceStabilityInTurns(compiled, facts, circumstances, { draws });
       return reply({ kind: 'advice', answer: await runInTurns(advice, { pause }) });
     }
+    case 'ahead': {
+      const { circumstances, steps } = question;
+      const turns = searchOf(compiled, facts, circumstances).inTurns(steps === undefined ? {} : { steps });
+      // what stands is fixed by the first answer: only what looks longer tells more than one
+      const onMeanwhile = (answer: SettledAdvice): void => {
+        if (steps !== undefined) reply({ kind: 'ahead', answer });
+      };
+      return reply({ kind: 'ahead', answer: await runInTurns(turns, { pause, onMeanwhile }) });
+    }
     case 'trial': {
       const belief = beliefOf(compiled, facts);
       const { ranking } = belief;
@@ -87,6 +100,20 @@ export async function answerQuestion(
     case 'plan':
       return searchPlan(compiled, question, reply, pause);
   }
+}
+
+type AdviceSearch = ReturnType<typeof beginSettling>;
+
+const searches = new WeakMap<CompiledModel, { readonly of: string; readonly search: AdviceSearch }>();
+
+/** The search for one case; asked about the same case it is the same one, and goes on. */
+function searchOf(compiled: CompiledModel, facts: Facts, circumstances: Circumstances): AdviceSearch {
+  const of = JSON.stringify([facts, circumstances]);
+  const known = searches.get(compiled);
+  if (known?.of === of) return known.search;
+  const search = beginSettling(compiled, beliefOf(compiled, facts), circumstances);
+  searches.set(compiled, { of, search });
+  return search;
 }
 
 /** One search from beginning to end: its bounds at every step forward, the plan each time it has examined twice as much. */

@@ -10,6 +10,7 @@ const facts = {
   observations: [{ kind: 'result', id: 'r1', test: 'cranking-compression', outcome: 'low' }],
 } as const;
 const conflict: Question = { kind: 'conflict', facts };
+const long: Question = { kind: 'sensitivity', facts };
 
 /** A worker that never answers by itself. */
 class SilentWorker {
@@ -37,12 +38,12 @@ test('no worker is started before the first question, and it gets the model firs
   expect(made[0]!.asked.map(({ kind }) => kind)).toEqual(['model', 'questions']);
 });
 
-test('a busy worker is ended when something else is asked, and its late answer goes nowhere', () => {
+test('a worker that is busy for long is ended when something else is asked, and its late answer goes nowhere', () => {
   const { made, make } = silent();
   const asker = createAsker(model, make);
   const first = vi.fn();
   const second = vi.fn();
-  asker.ask([conflict], [], first);
+  asker.ask([long], [], first);
   const late = made[0]!.onmessage!;
   asker.ask([conflict], [], second);
   expect(made[0]!.ended).toBe(true);
@@ -83,6 +84,43 @@ test('a real worker gives up a hundred thousand draws for the next question, and
   expect(answers.map((one) => one.kind === 'ranking' && one.answer.draws)).toEqual([3]);
   expect(endless).not.toHaveBeenCalled();
   asker.end();
+});
+
+test('the questions about the open case never end their worker: it is told to stop, and stays warm', () => {
+  const { made, make } = silent();
+  const asker = createAsker(model, make);
+  const background: readonly Question[] = [
+    { kind: 'ahead', facts, circumstances: {} },
+    conflict,
+    { kind: 'toAsk', facts },
+    { kind: 'ranking', facts, draws: 4 },
+    { kind: 'advice', facts, circumstances: {}, draws: 2 },
+    { kind: 'ahead', facts, circumstances: {}, steps: 200 },
+  ];
+  for (let at = 0; at < 3; at += 1) asker.ask(background, [], vi.fn());
+  expect(made).toHaveLength(1);
+  expect(made[0]!.ended).toBe(false);
+});
+
+test('a real worker looks several steps ahead first of all, and goes on from what it has when it looks longer', async () => {
+  const asker = createAsker(model);
+  const answers: Answer[] = [];
+  await new Promise((resolve) =>
+    asker.ask(
+      [
+        { kind: 'ahead', facts, circumstances: {} },
+        { kind: 'ahead', facts, circumstances: {}, steps: 40 },
+      ],
+      [],
+      (answer) => answers.push(answer),
+      resolve,
+    ),
+  );
+  const steps = answers.flatMap((one) => (one.kind === 'ahead' ? [one.answer.steps] : []));
+  expect(steps[0]).toBe(answers[0]!.kind === 'ahead' && answers[0]!.answer.oneStep.kind === 'test' ? 12 : 36);
+  expect(steps.at(-1)).toBe(40);
+  const costs = answers.flatMap((one) => (one.kind === 'ahead' ? [one.answer.expectedCost.amount] : []));
+  costs.forEach((cost, at) => at > 0 && expect(cost).toBeLessThanOrEqual(costs[at - 1]!));
 });
 
 test('a worker that has finished is asked again, not replaced', () => {

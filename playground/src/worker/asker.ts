@@ -1,6 +1,6 @@
 import type { Model } from '@faultodds/core';
 import { problemInWords } from '../words/problemInWords.ts';
-import { kindsInTurns, type Answer, type ChangedNumber, type Question, type Reply, type Request } from './question.ts';
+import { kindsGivenUp, type Answer, type ChangedNumber, type Question, type Reply, type Request } from './question.ts';
 
 /** Asks a worker; a new list of questions takes the place of the one before, finished or not. */
 export interface Asker {
@@ -18,8 +18,8 @@ export interface Asker {
   end(): void;
 }
 
-/** Starts no worker before the first question. A worker that is busy when it is asked anew is told so when all it was asked is answered in
- * turns, and goes on to the new questions as warm as it is; otherwise it is ended, not waited for. */
+/** Starts no worker before the first question. A worker that is busy when it is asked anew is told so where it hears that soon, and goes on
+ * to the new questions as warm as it is; otherwise it is ended, not waited for. */
 export function createAsker(model: Model, makeWorker: () => Worker = newWorker): Asker {
   let worker: Worker | undefined;
   let asked = 0;
@@ -29,7 +29,7 @@ export function createAsker(model: Model, makeWorker: () => Worker = newWorker):
   const send = (request: Request): void => worker?.postMessage(request);
   function cancel(): void {
     asked += 1;
-    if (asking.every(({ kind }) => kindsInTurns.has(kind))) {
+    if (asking.every(({ kind }) => kindsGivenUp.has(kind))) {
       if (asking.length > 0) send({ kind: 'stop' });
     } else end();
     asking = [];

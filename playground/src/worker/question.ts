@@ -1,13 +1,20 @@
 import type { Advice, Circumstances, Facts, IntakeQuestion, Model, Problem, RankedCause } from '@faultodds/core';
 import type { CredibleRanking, EvidenceConflict, AdviceStability, LeaderSensitivity } from '@faultodds/core/doubt';
 import type { MomentRanking } from '@faultodds/core/explanation';
-import type { CostlyStep, Plan, SolverProgress, WhatItTakes } from '@faultodds/core/planning';
+import type { CostlyStep, Plan, SettledAdvice, SolverProgress, WhatItTakes } from '@faultodds/core/planning';
 
 /** What is answered away from the page because it takes longer than a frame. */
 export type Question =
   | { readonly kind: 'conflict' | 'toAsk' | 'sensitivity' | 'pairs' | 'history'; readonly facts: Facts }
   | { readonly kind: 'ranking'; readonly facts: Facts; readonly draws: number }
   | { readonly kind: 'advice'; readonly facts: Facts; readonly circumstances: Circumstances; readonly draws: number }
+  | {
+      readonly kind: 'ahead';
+      readonly facts: Facts;
+      readonly circumstances: Circumstances;
+      /** Situations examined in all. Default: what core takes for settled. */
+      readonly steps?: number;
+    }
   | { readonly kind: 'trial'; readonly facts: Facts; readonly circumstances: Circumstances }
   | { readonly kind: 'plan'; readonly facts: Facts; readonly circumstances: Circumstances }
   | {
@@ -34,6 +41,8 @@ export interface Answers {
   /** Causes and pairs of causes, most likely first. */
   readonly pairs: readonly RankedCause[];
   readonly advice: AdviceStability;
+  /** The best step, several steps ahead. */
+  readonly ahead: SettledAdvice;
   /** The case with the numbers changed: the ranking first, then the best step with it. */
   readonly trial: { readonly ranking: readonly RankedCause[]; readonly best?: Advice['best'] };
   readonly plan: PlanSoFar;
@@ -53,8 +62,16 @@ export interface ChangedNumber {
   readonly value: number;
 }
 
-/** Kinds that are answered in turns: whoever works one out hears that it is no longer wanted. */
-export const kindsInTurns: ReadonlySet<Question['kind']> = new Set(['ranking', 'advice', 'plan', 'whatItTakes']);
+/** Kinds whose worker soon hears that they are no longer wanted: they are answered in turns, or over within a few frames. */
+export const kindsGivenUp: ReadonlySet<Question['kind']> = new Set([
+  'ahead',
+  'conflict',
+  'toAsk',
+  'ranking',
+  'advice',
+  'plan',
+  'whatItTakes',
+]);
 
 /** What the page sends: the model once, then questions, each list in the order it is to be answered and in place of the one before; or that
  * no answer is wanted any more. */

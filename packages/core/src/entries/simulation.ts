@@ -6,6 +6,6 @@ export type { DrawnCase, Truth } from '../simulation/truth.ts';
 export { makeTruthOfProblem } from '../simulation/makeTruthOfProblem.ts';
 export { makeTruthOfModel } from '../simulation/makeTruthOfModel.ts';
 export { drawTruth } from '../simulation/drawTruth.ts';
-export { makeAdvicePolicy } from '../simulation/makeAdvicePolicy.ts';
+export { makeAdvicePolicy, makeSettledPolicy } from '../simulation/makeAdvicePolicy.ts';
 export { summariseRuns, type RunSummary } from '../simulation/summariseRuns.ts';
 export { runsAsCsv } from '../simulation/runsAsCsv.ts';

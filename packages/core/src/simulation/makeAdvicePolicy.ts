@@ -1,9 +1,13 @@
 import type { Facts } from '../evidence/facts.ts';
 import type { Observation } from '../evidence/observation.ts';
+import type { Belief } from '../belief/belief.ts';
 import { beliefOf } from '../belief/beliefOf.ts';
 import { advise } from '../advice/advise.ts';
 import { accessIds } from '../cost/accessBits.ts';
 import type { Circumstances } from '../cost/circumstances.ts';
+import type { NextStep } from '../steps/nextStep.ts';
+import type { SettleOptions } from '../settling/createAdviceSearch.ts';
+import { settleAdvice } from '../settling/settleAdvice.ts';
 import { REFER } from '../problem/action.ts';
 import type { DecisionProblem } from '../problem/decisionProblem.ts';
 import type { Policy } from '../solvers/solver.ts';
@@ -25,6 +29,40 @@ export function makeAdvicePolicy(
   circumstances: Circumstances,
   problem: DecisionProblem,
 ): Policy {
+  return makePolicyOf(compiled, facts, circumstances, problem, (belief, now) => advise(compiled, belief, now).best);
+}
+
+/** The same for the advice that looks several steps ahead (`settleAdvice`), sought anew at every state.
+ * @throws OptionError at the first state
+ * @example
+ * ```ts
+ * const believed = compileCaseProblem(compiled, belief);
+ * const policy = makeSettledPolicy(compiled, facts, {}, believed, { steps: 3 });
+ * policy(believed.start).kind === settleAdvice(compiled, belief, {}, { steps: 3 }).best.kind // true
+ * ``` */
+export function makeSettledPolicy(
+  compiled: CompiledModel,
+  facts: Facts,
+  circumstances: Circumstances,
+  problem: DecisionProblem,
+  options: SettleOptions = {},
+): Policy {
+  return makePolicyOf(
+    compiled,
+    facts,
+    circumstances,
+    problem,
+    (belief, now) => settleAdvice(compiled, belief, now, options).best,
+  );
+}
+
+function makePolicyOf(
+  compiled: CompiledModel,
+  facts: Facts,
+  circumstances: Circumstances,
+  problem: DecisionProblem,
+  bestOf: (belief: Belief, circumstances: Circumstances) => NextStep,
+): Policy {
   const testAt = new Map(problem.tests.map(({ id }, at) => [id, at]));
   const repairAt = new Map(problem.repairs.map(({ id }, at) => [id, at]));
   return (state) => {
@@ -42,7 +80,7 @@ export function makeAdvicePolicy(
         ...facts,
         observations: [...facts.observations, ...since, ...tried],
       });
-      const { best } = advise(compiled, belief, { ...circumstances, openAccess: accessIds(compiled, state.open) });
+      const best = bestOf(belief, { ...circumstances, openAccess: accessIds(compiled, state.open) });
       const test = best.kind === 'test' ? testAt.get(best.test) : undefined;
       if (test !== undefined) return { kind: 'test', test };
       const repair = best.kind === 'repair' ? repairAt.get(best.repair) : undefined;

@@ -22,6 +22,8 @@ import {
 const DEFAULT_STEPS = 300;
 // Before the stronger bound is made.
 const QUICK_STEPS = 20;
+// Actions of one state that are looked at in one turn.
+const AT_ONCE = 4;
 // Two costs closer than this share are the same to a person who pays them.
 const SAME = 1e-9;
 // By turns: along the least lower bounds (to raise the bound), and along good plans, with this much curiosity for neglected ones. The
@@ -60,13 +62,33 @@ function* shown(turns: Turns<Solution, Solution>): Generator<Solution> {
 /** The same search with another lower bound (admissible, or the gap certifies nothing): perfect information serves for the first few
  * steps, so that a plan is there at once; then `strongerBound` is made, when given. Gives way after every step and as often as the bound
  * does while it is made, with a solution after 1, 2, 4, 8 ... steps. */
-export function* searchInTurns(
+export function searchInTurns(
   problem: DecisionProblem,
   options: SolverOptions,
   strongerBound?: () => Turns<LowerBound>,
 ): Turns<Solution, Solution> {
-  const { steps = DEFAULT_STEPS, signal, onImprove } = options;
+  return createSearch(problem, strongerBound).go(options);
+}
+
+/** A search that can be asked again: it goes on from what it has. */
+export interface Search {
+  /** What it knows of the start. */
+  readonly root: SearchNode;
+  /** Everything that can be done at the start with bounds of what it would cost, also what cannot be best any more; empty before the first
+   * step. */
+  readonly firstSteps: () => readonly SearchOption[];
+  /** States examined. */
+  readonly walked: () => number;
+  /** Nothing is left to find. */
+  readonly isExact: () => boolean;
+  /** Searches until it has examined `steps` states in all, counted from its beginning. */
+  readonly go: (options: SolverOptions) => Turns<Solution, Solution>;
+}
+
+/** Begins a search, see `searchInTurns`; examines nothing yet. */
+export function createSearch(problem: DecisionProblem, strongerBound?: () => Turns<LowerBound>): Search {
   const knowing = makePerfectInformation(problem);
+  let bounding: Turns<LowerBound> | undefined;
   let lowerBound: LowerBound | undefined;
   const nodes = new Map<string, SearchNode>();
   const upperPlan = makeFeasiblePlan(problem);
@@ -89,7 +111,11 @@ export function* searchInTurns(
   };
 
   const root = nodeAt(problem.start);
+  let firstSteps: readonly SearchOption[] = [];
+  let walking: Turns<true> | undefined;
   let walked = 0;
+  let shown = 1;
+  const isExact = (): boolean => root.upper - root.lower <= SAME * root.upper;
   const progress = (): SolverProgress => ({
     best: actionOf(root),
     lowerBound: root.lower,
@@ -99,15 +125,8 @@ export function* searchInTurns(
   });
   const policy: Policy = (state) => actionOf(nodes.get(state.key) ?? { plan: upperPlan(state) });
   const solution = (): Solution => ({ solver: 'bounded-search', policy, progress: progress() });
-  let reportedGap = Infinity;
-  let shown = 1;
-  while (walked < steps && signal?.aborted !== true && root.upper - root.lower > SAME * root.upper) {
-    if (walked === QUICK_STEPS && strongerBound !== undefined && lowerBound === undefined) {
-      lowerBound = yield* untilAborted(strongerBound(), signal);
-      if (lowerBound === undefined) break;
-      for (const { branches } of root.options!) for (const { node } of branches) strengthen(node);
-      strengthen(root);
-    }
+  /** One step along one way down. */
+  const walk = function* (): Turns<void> {
     let turn: Turn = TURNS[walked % TURNS.length]!;
     // the bound is not worth following before it is the stronger one
     if (turn === 'bound' && walked > 0 && walked < QUICK_STEPS && strongerBound !== undefined) turn = 0;
@@ -116,7 +135,8 @@ export function* searchInTurns(
     if (turn !== 'bound' && path.at(-1)!.options !== undefined) path = descend(root, (turn = 'bound'));
     const last = path.at(-1)!;
     if (last.options === undefined) {
-      expand(problem, last, nodeAt);
+      last.options = yield* expand(problem, last.state, nodeAt);
+      if (last === root) firstSteps = last.options;
       walked += 1;
     }
     if (turn === 'bound') {
@@ -125,15 +145,46 @@ export function* searchInTurns(
       }
     }
     for (const above of path.reverse()) update(above);
-    if (onImprove !== undefined && certifiedGap(root.lower, root.upper) < reportedGap - 1e-4) {
-      reportedGap = certifiedGap(root.lower, root.upper);
-      onImprove(progress());
-    }
-    const isShown = walked >= shown && walked < steps;
-    if (isShown) shown = 2 * walked;
-    yield isShown ? solution() : undefined;
-  }
-  return solution();
+  };
+
+  return {
+    root,
+    firstSteps: () => {
+      for (const option of firstSteps) updateOption(option);
+      return firstSteps;
+    },
+    walked: () => walked,
+    isExact,
+    go: function* ({ steps = DEFAULT_STEPS, signal, onImprove }) {
+      let reportedGap = Infinity;
+      while (walked < steps && signal?.aborted !== true && !isExact()) {
+        if (walked >= QUICK_STEPS && strongerBound !== undefined && lowerBound === undefined) {
+          // what was begun of it is kept for the next time
+          lowerBound = yield* untilAborted((bounding ??= strongerBound()), signal);
+          if (lowerBound === undefined) break;
+          for (const { branches } of root.options!) for (const { node } of branches) strengthen(node);
+          strengthen(root);
+        }
+        // a step in the middle of which it was stopped is gone on with
+        const isWhole = yield* untilAborted((walking ??= whole(walk())), signal);
+        if (isWhole === true) walking = undefined;
+        if (onImprove !== undefined && certifiedGap(root.lower, root.upper) < reportedGap - 1e-4) {
+          reportedGap = certifiedGap(root.lower, root.upper);
+          onImprove(progress());
+        }
+        if (isWhole !== true) break;
+        const isShown = walked >= shown && walked < steps;
+        if (isShown) shown = 2 * walked;
+        yield isShown ? solution() : undefined;
+      }
+      return solution();
+    },
+  };
+}
+
+function* whole(turns: Turns<void>): Turns<true> {
+  yield* turns;
+  return true;
 }
 
 function actionOf({ plan }: Pick<SearchNode, 'plan'>): Action {
@@ -155,32 +206,35 @@ function descend(root: SearchNode, turn: Turn): SearchNode[] {
   }
 }
 
-function expand(problem: DecisionProblem, node: SearchNode, nodeAt: (state: DecisionState) => SearchNode): void {
-  node.options = allowedActions(problem, node.state).map((action): SearchOption => {
-    const { cost, needless, branches } = takeAction(problem, node.state, action);
-    return {
+/** All that can be done at a state, giving way after every few of them. */
+function* expand(
+  problem: DecisionProblem,
+  state: DecisionState,
+  nodeAt: (state: DecisionState) => SearchNode,
+): Turns<SearchOption[]> {
+  const options: SearchOption[] = [];
+  for (const action of allowedActions(problem, state)) {
+    const { cost, needless, branches } = takeAction(problem, state, action);
+    options.push({
       action,
       money: cost.money + needless,
-      branches: branches.flatMap(({ probability, state }) =>
-        state === undefined ? [] : [{ probability, node: nodeAt(state) }],
+      branches: branches.flatMap(({ probability, state: then }) =>
+        then === undefined ? [] : [{ probability, node: nodeAt(then) }],
       ),
       lower: 0,
       upper: 0,
       visits: 0,
-    };
-  });
+    });
+    if (options.length % AT_ONCE === 0) yield;
+  }
+  return options;
 }
 
 /** Bounds of a node from its options; never worse than before. Options that cannot be best any more are dropped. */
 function update(node: SearchNode): void {
   let lower = Infinity;
   for (const option of node.options!) {
-    option.lower = option.money;
-    option.upper = option.money;
-    for (const { probability, node: then } of option.branches) {
-      option.lower += probability * then.lower;
-      option.upper += probability * then.upper;
-    }
+    updateOption(option);
     if (option.upper < node.upper) {
       node.upper = option.upper;
       node.plan = option;
@@ -190,6 +244,15 @@ function update(node: SearchNode): void {
   node.lower = Math.min(Math.max(node.lower, lower), node.upper);
   if (node.options!.length > 1)
     node.options = node.options!.filter((option) => option.lower <= node.upper || option === node.plan);
+}
+
+function updateOption(option: SearchOption): void {
+  option.lower = option.money;
+  option.upper = option.money;
+  for (const { probability, node: then } of option.branches) {
+    option.lower += probability * then.lower;
+    option.upper += probability * then.upper;
+  }
 }
 
 function leastLower(options: readonly SearchOption[]): SearchOption {

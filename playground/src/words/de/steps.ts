@@ -15,6 +15,7 @@ export const stepsLabels: Pick<Labels, 'next' | 'repair' | 'proving'> = {
     opens: 'Öffnet',
     opensNothing: 'nichts weiter zu öffnen',
     needs: 'Braucht',
+    looking: 'Sieht mehrere Schritte voraus. Ergebnisse lassen sich gleich eintragen.',
     saves: (amount) => `spart im Mittel ${amount}`,
     savesLess: (amount) => `spart ${amount}, weniger als es kostet`,
     noSaving: 'würde am Vorgehen nichts ändern',

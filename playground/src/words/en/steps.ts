@@ -13,6 +13,8 @@ export const stepsLabels = {
     opens: 'Opens',
     opensNothing: 'nothing more to open',
     needs: 'Needs',
+    /** While nothing can be recorded yet for the step that is proposed. */
+    looking: 'Looking several steps ahead. Results can be recorded in a moment.',
     saves: (amount: string) => `saves ${amount} on average`,
     savesLess: (amount: string) => `saves ${amount}, less than it costs`,
     noSaving: 'would not change the next step',

@@ -16,6 +16,7 @@ export { sentenceForBound } from '../../words/sentences/sentenceForBound.ts';
 export { sentenceForStopping } from '../../words/sentences/sentenceForStopping.ts';
 export { sentenceForTest } from '../../words/sentences/sentenceForTest.ts';
 export { sentenceForAsleep } from '../../words/sentences/sentenceForAsleep.ts';
+export { sentenceForBetter, sentenceForOther, sentenceForSettled } from '../../words/sentences/sentenceForSettled.ts';
 export { sentenceForNeedless } from '../../words/sentences/sentenceForNeedless.ts';
 export { sentenceForFollowUp } from '../../words/sentences/sentenceForFollowUp.ts';
 export { sentenceForNotNow } from '../../words/sentences/sentenceForNotNow.ts';

@@ -71,6 +71,13 @@ export const messages: Language['messages'] = {
   onceMore: (p) =>
     `Falls der Fehler dabei schläft (${p.chance}): hervorrufen und noch einmal, ${p.price}, ${p.minutes}`,
   thenPerhaps: (p) => `Falls sich etwas zeigt (${p.chance}): ${p.price} mehr für „${p.test}“`,
+  aheadDiffers: (p) =>
+    `Mehrere Schritte voraus gesehen: zuerst ${p.best}. Das spart im Mittel ${p.saving} gegenüber dem, was einen Schritt voraus am besten aussieht: ${p.oneStep}.`,
+  aheadAgrees: () => 'Auch mehrere Schritte voraus gesehen bleibt dieser Schritt der beste.',
+  nowBetter: (p) => `Inzwischen um ${p.by} besser: ${p.best}`,
+  beginsDearer: (p) => `damit zu beginnen kostet ${p.more} mehr`,
+  beginsAlike: () => 'damit zu beginnen kostet etwa gleich viel',
+  handingOn: () => 'an einen Spezialisten abgeben',
   countsNeedless: (p) =>
     `Der Motor wird dafür vielleicht umsonst geöffnet: Über den Preis hinaus zählt das ${p.counted}`,
   testCosts: (p) => `${p.price}, ${p.minutes}; kostet ${p.loss} mehr, als es spart`,

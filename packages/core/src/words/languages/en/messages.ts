@@ -135,6 +135,14 @@ export const messages = {
     `If the fault sleeps meanwhile (${p.chance}): make it show, and once more, ${p.price}, ${p.minutes}`,
   thenPerhaps: (p: { price: string; chance: string; test: string }): string =>
     `If something is seen (${p.chance}): ${p.price} more, for “${p.test}”`,
+  /** What looking several steps ahead makes of what one step says. */
+  aheadDiffers: (p: { best: string; saving: string; oneStep: string }): string =>
+    `Looking several steps ahead: first ${p.best}. It saves ${p.saving} on average against what looks best one step ahead: ${p.oneStep}.`,
+  aheadAgrees: (): string => 'Looking several steps ahead, this stays the best step.',
+  nowBetter: (p: { by: string; best: string }): string => `Now better by ${p.by}: ${p.best}`,
+  beginsDearer: (p: { more: string }): string => `costs ${p.more} more to begin with`,
+  beginsAlike: (): string => 'costs about the same to begin with',
+  handingOn: (): string => 'refer it to a specialist',
   /** Beside the price of a step that opens the engine: what weighs in the choice and is paid to nobody. */
   countsNeedless: (p: { counted: string }): string =>
     `It may open the engine for nothing: ${p.counted} counts against it beyond its price`,
