@@ -10,12 +10,14 @@ import {
   type Session,
 } from '@faultodds/core';
 import type { Explanation } from '@faultodds/core/explanation';
+import type { SettledAdvice } from '@faultodds/core/planning';
 import type { Engine, Reading } from '@faultodds/core/readings';
 import {
   describeNumber,
   describeObservation,
   sentenceForAdvice,
   sentenceForObservation,
+  sentenceForSettled,
   sentenceForStopping,
   sentencesForNotices,
   sentenceForWarning,
@@ -60,7 +62,12 @@ export interface ReplayDocument {
   readonly conflict: readonly string[];
   readonly doubt?: DoubtDocument;
   readonly openAccess: readonly string[];
-  readonly advice: Advice & { readonly why: string; readonly stopping: string };
+  readonly advice: Advice & {
+    readonly why: string;
+    readonly stopping: string;
+    /** Several steps ahead: the best step, what it saves, and what every other one costs more to begin with. */
+    readonly ahead: SettledAdvice & { readonly why: string };
+  };
   readonly ending?: { readonly trueCause: string; readonly lesson: string };
 }
 
@@ -94,6 +101,7 @@ export function replayDocument(
     explanation,
     belief,
     advice,
+    settled,
     conflict,
     doubt,
   }: {
@@ -102,6 +110,7 @@ export function replayDocument(
     readonly explanation: Explanation;
     readonly belief: Belief;
     readonly advice: Advice;
+    readonly settled: SettledAdvice;
     readonly conflict: readonly string[];
     readonly doubt: Doubt | undefined;
   },
@@ -137,6 +146,7 @@ export function replayDocument(
     advice: {
       why: sentenceForAdvice(model, advice, english),
       stopping: sentenceForStopping(model, advice, english),
+      ahead: { why: sentenceForSettled(model, settled, english), ...settled },
       ...advice,
       tests: advice.tests.slice(0, steps),
       repairNow: { ...advice.repairNow, steps: advice.repairNow.steps.slice(0, steps) },
