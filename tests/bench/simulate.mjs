@@ -1,11 +1,11 @@
 // Simulates invented cases under each policy, in worker threads. Run after `npm run build`:
-//   node tests/bench/simulate.mjs [cases per policy, default 10000] [seed, default 1] [demo case whose intake answers are taken, default demo-07]
-//     [workers, default one per core]
-// Every second case happens in the model itself, the others in one of 20 models drawn within its own uncertainty while the model is
-// believed. All cases of a policy walk down one tree of states together, cut into parts for the workers; the rows do not depend on how
-// many workers there are. Prints a progress line and a table with the time every policy took (work of all workers, divided by their
-// number); writes tests/bench/results/simulation.json, .csv (one line per policy and world) and .svg.
-// What comes out is a property of this model, not of the world.
+//   node tests/bench/simulate.mjs [cases per policy in all, default 10000] [seed, default 1] [workers, default one per core]
+// The cases are spread evenly over the intakes of the twelve worked cases. Every second case happens in the model itself, the others in one
+// of 20 models drawn within its own uncertainty while the model is believed. A case has the same engine with the same cause under every
+// policy (common random numbers): differences are of pairs. The frontier between cost and needless openings is a tenth of the cases, with
+// several amounts that a needless opening counts for. Prints a progress line and tables with the time every policy took (work of all
+// workers); writes tests/bench/results/simulation.json, .csv (one line per policy and world) and .svg. The rows do not depend on how many
+// workers there are. What comes out is a property of this model, not of the world.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { availableParallelism, cpus, loadavg } from 'node:os';
 import { fileURLToPath } from 'node:url';
@@ -18,69 +18,51 @@ import { demoCases, misfire } from '@faultodds/misfire';
 import { plotOfPolicies } from './plotOfPolicies.mjs';
 
 const TRUTHS = 20;
-// opening and closing that take longer than this count as opening the engine (valve cover, front cover, head, pan, gearbox ...)
-const BIG_MINUTES = 100;
 const USUAL_PARTS = ['replace-plug-set', 'replace-coil', 'replace-injector'];
 const BASELINE = 'one-step';
-/** `decide` gets the compiled model, facts and problem; `parts` is how often the tree is cut; the costly ones stand first. */
+/** What a needless opening counts for, in the model's unit; the model's own amount is the policy itself. */
+const AMOUNTS = [0, 100, 400, 1000];
+const FRONTIER_SHARE = 0.1;
+/** `decide` gets the compiled model, facts, circumstances and problem. */
 const policies = {
-  'information-per-cost': { parts: 16, decide: solverPolicy(planning.informationPerCost) },
-  replanning: { parts: 16, decide: solverPolicy(planning.replanning) },
-  'expectimax-2': { parts: 16, decide: solverPolicy(planning.makeExpectimax({ depth: 2, width: 3 })) },
-  'one-step': {
-    parts: 4,
-    decide: (compiled, facts, problem) => simulation.makeAdvicePolicy(compiled, facts, {}, problem),
-  },
-  'bounded-search': { parts: 1, decide: solverPolicy(planning.boundedSearch) },
-  'repair-order': { parts: 1, decide: solverPolicy(planning.repairOrder) },
-  'parts-swapping': { parts: 1, decide: solverPolicy(simulation.makePartsSwapping(USUAL_PARTS)) },
+  'parts-swapping': (_compiled, _facts, _circumstances, problem) =>
+    simulation.makePartsSwapping(USUAL_PARTS).solve(problem).policy,
+  'one-step': simulation.makeAdvicePolicy,
+  settled: simulation.makeSettledPolicy,
 };
-const ORDER = [
-  'parts-swapping',
-  'repair-order',
-  'information-per-cost',
-  'one-step',
-  'expectimax-2',
-  'replanning',
-  'bounded-search',
-];
 
 if (isMainThread) await lead();
 else work();
 
-function solverPolicy(solver) {
-  return (_compiled, _facts, problem) => solver.solve(problem).policy;
-}
-
-function prepareCase(name) {
-  const compiled = core.compileModel(core.parseModel(misfire));
+function prepareCase(compiled, name) {
   const document = demoCases.find(({ id }) => id === name);
   const facts = { context: core.factsOf(core.caseState(core.loadCase(compiled, document))).context, observations: [] };
-  const belief = core.beliefOf(compiled, facts);
-  const bigAccess = compiled.model.access.reduce(
-    (bits, { id, openMinutes, closeMinutes }) =>
-      openMinutes.best + closeMinutes.best > BIG_MINUTES ? bits | compiled.accessBit.get(id) : bits,
-    0,
-  );
-  return { compiled, facts, belief, bigAccess };
+  return { facts, belief: core.beliefOf(compiled, facts) };
 }
 
 function work() {
-  const { name, seed } = workerData;
-  const { compiled, facts, belief, bigAccess } = prepareCase(name);
-  const own = simulation.makeTruthOfModel(compiled, facts);
-  const drawn = Array.from({ length: TRUTHS }, (_, at) =>
-    simulation.drawTruth(compiled, facts, {}, doubt.createRandom(seed * 1000 + at), `drawn-${at + 1}`),
-  );
-  const truthOf = (number) => (number % 2 === 0 ? own : drawn[(number >> 1) % TRUTHS]);
-  parentPort.on('message', ({ policy, cases, part }) => {
-    const rows = [];
-    const started = Date.now();
+  const { seed } = workerData;
+  const compiled = core.compileModel(core.parseModel(misfire));
+  const prices = core.defaultPrices(compiled.model);
+  parentPort.on('message', ({ policy, amount, intake, first, cases }) => {
+    const started = process.cpuUsage();
+    const { facts, belief } = prepareCase(compiled, intake);
+    const circumstances = amount === undefined ? {} : { prices: { ...prices, needlessOpening: amount } };
+    const own = simulation.makeTruthOfModel(compiled, facts);
+    const drawn = new Map();
+    const truthOf = (number) => {
+      if (number % 2 === 0) return own;
+      const at = (number >> 1) % TRUTHS;
+      if (!drawn.has(at)) {
+        const random = doubt.createRandom(seed * 1000 + at);
+        drawn.set(at, simulation.drawTruth(compiled, facts, {}, random, `drawn-${at + 1}`));
+      }
+      return drawn.get(at);
+    };
     let states = 0;
-    let told = 0;
     const prepare = () => {
-      const problem = planning.compileCaseProblem(compiled, belief);
-      const decide = policies[policy].decide(compiled, facts, problem);
+      const problem = planning.compileCaseProblem(compiled, belief, circumstances);
+      const decide = policies[policy](compiled, facts, circumstances, problem);
       return {
         problem,
         decide: (state) => {
@@ -89,41 +71,61 @@ function work() {
         },
       };
     };
-    for (const row of simulation.simulate({ policy, prepare, truthOf, cases, seed, bigAccess, part })) {
-      rows.push(row);
-      if (rows.length - told >= 20) {
-        parentPort.postMessage({ kind: 'progress', done: rows.length - told });
-        told = rows.length;
-      }
+    const rows = [];
+    let told = 0;
+    const tell = () => {
+      parentPort.postMessage({ kind: 'progress', done: rows.length - told });
+      told = rows.length;
+    };
+    for (const row of simulation.simulate({ policy, prepare, truthOf, first, cases, seed })) {
+      rows.push({ ...row, intake });
+      if (rows.length - told >= 10) tell();
     }
-    parentPort.postMessage({ kind: 'progress', done: rows.length - told });
-    parentPort.postMessage({ kind: 'done', policy, rows, states, seconds: (Date.now() - started) / 1000 });
+    tell();
+    const { user, system } = process.cpuUsage(started);
+    parentPort.postMessage({ kind: 'done', policy, amount, rows, states, seconds: (user + system) / 1e6 });
   });
   parentPort.postMessage({ kind: 'ready' });
 }
 
+/** The cases of a policy, in equal parts of even size over the intakes: each has numbers of its own. */
+function tasksOf(policy, amount, cases) {
+  const each = Math.ceil(cases / demoCases.length);
+  return demoCases.flatMap(({ id: intake }, at) => {
+    const count = Math.max(0, Math.min(each, cases - at * each));
+    // the same engines however many there are of them
+    const first = at * 1_000_000;
+    return count === 0 ? [] : [{ policy, amount, intake, first, cases: count }];
+  });
+}
+
 async function lead() {
   const [cases = 10_000, seed = 1] = process.argv.slice(2, 4).map(Number);
-  const name = process.argv[4] ?? 'demo-07';
-  const count = Number(process.argv[5] ?? availableParallelism());
+  const count = Number(process.argv[4] ?? availableParallelism());
   const started = Date.now();
-  const tasks = Object.entries(policies).flatMap(([policy, { parts }]) =>
-    Array.from({ length: parts }, (_, index) => ({ policy, cases, part: { index, of: parts } })),
-  );
-  const all = Object.keys(policies).length * cases;
-  const found = new Map(ORDER.map((policy) => [policy, { rows: [], states: 0, seconds: 0 }]));
+  const few = Math.ceil(cases * FRONTIER_SHARE);
+  // the costly ones first
+  const tasks = [
+    ...tasksOf('settled', undefined, cases),
+    ...AMOUNTS.flatMap((amount) => tasksOf('settled', amount, few)),
+    ...tasksOf('one-step', undefined, cases),
+    ...AMOUNTS.flatMap((amount) => tasksOf('one-step', amount, few)),
+    ...tasksOf('parts-swapping', undefined, cases),
+  ];
+  const all = tasks.reduce((sum, task) => sum + task.cases, 0);
+  const keyOf = (policy, amount) => `${policy}@${amount ?? 'default'}`;
+  const found = new Map();
   let done = 0;
   let shownAt = 0;
   const show = () => {
     const now = Date.now();
     if (now - shownAt < 200 && done < all) return;
     shownAt = now;
-    const line = `${bar(done / all)} ${done} of ${all} cases`;
-    process.stderr.write(process.stderr.isTTY ? `\r${line}` : '');
+    process.stderr.write(process.stderr.isTTY ? `\r${bar(done / all)} ${done} of ${all} cases` : '');
   };
   const workers = Array.from(
     { length: Math.min(tasks.length, count) },
-    () => new Worker(fileURLToPath(import.meta.url), { workerData: { name, seed } }),
+    () => new Worker(fileURLToPath(import.meta.url), { workerData: { seed } }),
   );
   await Promise.all(
     workers.map(
@@ -142,8 +144,9 @@ async function lead() {
               return;
             }
             if (message.kind === 'done') {
-              const { rows, states, seconds } = found.get(message.policy);
-              found.set(message.policy, {
+              const key = keyOf(message.policy, message.amount);
+              const { rows = [], states = 0, seconds = 0 } = found.get(key) ?? {};
+              found.set(key, {
                 rows: [...rows, ...message.rows],
                 states: states + message.states,
                 seconds: seconds + message.seconds,
@@ -163,53 +166,82 @@ async function lead() {
     seconds,
     workers: workers.length,
   };
-  const rows = ORDER.map((policy) => {
-    const ofModel =
-      (isOwn) =>
-      ({ rows }) =>
-        rows.filter(({ truth }) => (truth === 'as-believed') === isOwn);
-    const summary = (select) => {
-      const ofPolicy = select(found.get(policy));
-      return {
-        ...simulation.summariseRuns(ofPolicy)[0],
-        againstOneStep: difference(ofPolicy, select(found.get(BASELINE))),
-      };
+  const summary = (key, select, baseline) => {
+    const ofPolicy = found.get(key).rows.filter(select);
+    return {
+      ...simulation.summariseRuns(ofPolicy)[0],
+      againstOneStep: difference(ofPolicy, found.get(baseline).rows.filter(select)),
     };
+  };
+  const isOwn = ({ truth }) => truth === 'as-believed';
+  const baseline = keyOf(BASELINE);
+  const rows = Object.keys(policies).map((policy) => {
+    const key = keyOf(policy);
     return {
       policy,
-      states: found.get(policy).states,
-      seconds: found.get(policy).seconds / workers.length,
-      fromTheModel: summary(ofModel(true)),
-      fromModelsAsPlausible: summary(ofModel(false)),
+      states: found.get(key).states,
+      seconds: found.get(key).seconds,
+      allCases: summary(key, () => true, baseline),
+      fromTheModel: summary(key, isOwn, baseline),
+      fromModelsAsPlausible: summary(key, (row) => !isOwn(row), baseline),
     };
   });
-  print(rows, cases, seed, name, machine);
+  const intakes = demoCases.map(({ id }) => ({
+    intake: id,
+    policies: Object.fromEntries(
+      Object.keys(policies).map((policy) => [policy, summary(keyOf(policy), ({ intake }) => intake === id, baseline)]),
+    ),
+  }));
+  const own = misfire.needlessOpening.best;
+  // the cases that all amounts ran
+  const shared = new Set(found.get(keyOf(BASELINE, AMOUNTS[0])).rows.map(({ number }) => number));
+  const frontier = ['one-step', 'settled'].flatMap((policy) =>
+    [...AMOUNTS.map((amount) => ({ amount, key: keyOf(policy, amount) })), { amount: own, key: keyOf(policy) }]
+      .sort((a, b) => a.amount - b.amount)
+      .map(({ amount, key }) => {
+        const rows = found.get(key).rows.filter(({ number }) => shared.has(number));
+        return { needlessOpening: amount, ...simulation.summariseRuns(rows)[0] };
+      }),
+  );
+  print(rows, frontier, cases, seed, machine);
   const folder = new URL('./results/', import.meta.url);
   mkdirSync(folder, { recursive: true });
   const note =
     'Invented cases drawn from the model and from models drawn within its uncertainty: a property of this model, not of the world.';
   const table = {
     note,
-    intake: name,
     seed,
     cases,
+    needlessOpening: own,
     drawnModels: TRUTHS,
     unit: misfire.currencyUnit,
     machine,
     policies: rows,
+    intakes,
+    frontier,
   };
   writeFileSync(new URL('simulation.json', folder), `${JSON.stringify(table, undefined, 2)}\n`);
   writeFileSync(new URL('simulation.csv', folder), asCsv(rows));
   writeFileSync(new URL('simulation.svg', folder), plotOfPolicies(rows, note));
 }
 
-/** Mean difference of cost on the cases that both ran, with its standard error. */
+/** Mean differences on the cases that both ran, with standard errors and 95 % intervals (normal: thousands of pairs). */
 function difference(rows, baseline) {
-  const known = new Map(baseline.map(({ number, cost }) => [number, cost]));
-  const all = rows.flatMap(({ number, cost }) => (known.has(number) ? [cost - known.get(number)] : []));
-  const mean = all.reduce((a, b) => a + b, 0) / all.length;
-  const variance = all.reduce((sum, x) => sum + (x - mean) ** 2, 0) / Math.max(1, all.length - 1);
-  return { cases: all.length, mean, standardError: Math.sqrt(variance / all.length) };
+  const known = new Map(baseline.map((row) => [row.number, row]));
+  const pairs = rows.flatMap((row) => (known.has(row.number) ? [[row, known.get(row.number)]] : []));
+  const of = (value) => {
+    const all = pairs.map(([a, b]) => value(a) - value(b));
+    const mean = all.reduce((a, b) => a + b, 0) / all.length;
+    const variance = all.reduce((sum, x) => sum + (x - mean) ** 2, 0) / Math.max(1, all.length - 1);
+    const standardError = Math.sqrt(variance / all.length);
+    return { mean, standardError, low: mean - 1.96 * standardError, high: mean + 1.96 * standardError };
+  };
+  return {
+    cases: pairs.length,
+    cost: of(({ cost }) => cost),
+    needlessOpenings: of(({ needlessOpenings }) => needlessOpenings),
+    referred: of(({ end }) => Number(end === 'referred')),
+  };
 }
 
 function bar(share) {
@@ -217,16 +249,17 @@ function bar(share) {
   return `${'#'.repeat(full)}${'.'.repeat(30 - full)}`;
 }
 
-function worlds({ fromTheModel, fromModelsAsPlausible }) {
+function worlds({ allCases, fromTheModel, fromModelsAsPlausible }) {
   return [
+    ['all', allCases],
     ['model', fromTheModel],
     ['drawn models', fromModelsAsPlausible],
   ];
 }
 
-function print(rows, cases, seed, name, { seconds, load, cores, workers }) {
+function print(rows, frontier, cases, seed, { seconds, load, cores, workers }) {
   console.log(
-    `${cases} cases per policy, seed ${seed}, intake of ${name}: ${seconds.toFixed(0)} s, ${workers} workers on ${cores} cores, load ${load.toFixed(1)}`,
+    `${cases} cases per policy over ${demoCases.length} intakes, seed ${seed}: ${seconds.toFixed(0)} s, ${workers} workers on ${cores} cores, load ${load.toFixed(1)}`,
   );
   console.table(
     rows.flatMap((row) =>
@@ -235,17 +268,28 @@ function print(rows, cases, seed, name, { seconds, load, cores, workers }) {
         world,
         cases: one.cases,
         states: row.states,
-        seconds: row.seconds.toFixed(0),
+        'processor seconds': row.seconds.toFixed(0),
         mean: `${one.meanCost.toFixed(0)} (${one.meanLow.toFixed(0)}-${one.meanHigh.toFixed(0)})`,
-        'against one step, same cases': `${one.againstOneStep.mean.toFixed(0)} ± ${one.againstOneStep.standardError.toFixed(0)}`,
+        'against one step, same cases': `${one.againstOneStep.cost.mean.toFixed(0)} ± ${one.againstOneStep.cost.standardError.toFixed(0)}`,
         median: one.medianCost.toFixed(0),
         'nine in ten': one.ninetiethPercentileCost.toFixed(0),
-        'needless openings': one.needlessOpeningsPerCase.toFixed(3),
+        'needless openings in 100': (100 * one.needlessOpeningsPerCase).toFixed(1),
         'wrong repairs': one.wrongRepairsPerCase.toFixed(2),
         steps: one.stepsPerCase.toFixed(1),
         referred: one.referredShare.toFixed(2),
       })),
     ),
+  );
+  console.log('What a needless opening counts for, against cost and openings (a tenth of the cases)');
+  console.table(
+    frontier.map((one) => ({
+      policy: one.policy,
+      amount: one.needlessOpening,
+      cases: one.cases,
+      mean: `${one.meanCost.toFixed(0)} (${one.meanLow.toFixed(0)}-${one.meanHigh.toFixed(0)})`,
+      'needless openings in 100': (100 * one.needlessOpeningsPerCase).toFixed(1),
+      referred: one.referredShare.toFixed(2),
+    })),
   );
 }
 

@@ -216,7 +216,7 @@ test('own prices and missing equipment change the advice', async () => {
 });
 
 test('outcomes wait until the step stands, which is told; what is better later is a line and no other step', async () => {
-  const { page, complaints } = await playground.open();
+  const { page, complaints } = await playground.open({ worksBeside: true });
   const line = page.locator('#next [role=status]').first();
   const outcome = page.locator('#next article.best .futures button, #next article.best .ends button').first();
   const step = () => page.locator('#next article.best h3').innerText();

@@ -117,7 +117,7 @@ test('a real worker looks several steps ahead first of all, and goes on from wha
     ),
   );
   const steps = answers.flatMap((one) => (one.kind === 'ahead' ? [one.answer.steps] : []));
-  expect(steps[0]).toBe(answers[0]!.kind === 'ahead' && answers[0]!.answer.oneStep.kind === 'test' ? 12 : 36);
+  expect(steps[0]).toBe(answers[0]!.kind === 'ahead' && answers[0]!.answer.oneStep.kind === 'test' ? 12 : 24);
   expect(steps.at(-1)).toBe(40);
   const costs = answers.flatMap((one) => (one.kind === 'ahead' ? [one.answer.expectedCost.amount] : []));
   costs.forEach((cost, at) => at > 0 && expect(cost).toBeLessThanOrEqual(costs[at - 1]!));

@@ -12,6 +12,7 @@ import {
   type Circumstances,
   type Session,
 } from '@faultodds/core';
+import { settleAdvice } from '@faultodds/core/planning';
 import { stopAndTow } from '@faultodds/core/words/en';
 import { askAccess } from '../ask/askAccess.ts';
 import { askCodes } from '../ask/askCodes.ts';
@@ -199,7 +200,7 @@ export async function ask(
         record(await askRetraction(prompter, model, caseState(session)));
         break;
       case 'steps':
-        printAdvice(terminal, model, now.advice, steps);
+        printAdvice(terminal, model, now.advice, steps, settleAdvice(compiled, now.belief, now.circumstances));
         break;
       case 'why':
         printReasons(terminal, compiled, session);

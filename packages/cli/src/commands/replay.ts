@@ -1,6 +1,7 @@
 import { caseState, factsOf, advise, beliefOf } from '@faultodds/core';
 import { evidenceConflict } from '@faultodds/core/doubt';
 import { explainCase } from '@faultodds/core/explanation';
+import { settleAdvice } from '@faultodds/core/planning';
 import {
   describeEngine,
   describeObservation,
@@ -35,6 +36,8 @@ export interface ReplayOptions extends PriceOptions {
   readonly top?: number;
   /** Tests and repairs shown. Default 3; with `json` all. */
   readonly steps?: number;
+  /** Situations examined ahead; 0: one step only. Default: as many as core takes for settled. */
+  readonly search?: number;
   /** Plausible models to draw; `true`: 200. Default: none. */
   readonly doubt?: number | true;
   /** Allow two causes at once. Default false. */
@@ -57,6 +60,8 @@ export async function replay(terminal: Terminal, name: string, options: ReplayOp
   const belief = beliefOf(compiled, facts);
   const circumstances = circumstancesWith(compiled, state, options);
   const advice = advise(compiled, belief, circumstances);
+  const { search } = options;
+  const settled = settleAdvice(compiled, belief, circumstances, search === undefined ? {} : { steps: search });
   const conflict = conflictSentences(model, evidenceConflict(compiled, facts));
   const draws = options.doubt === true ? DRAWS : options.doubt;
   if (draws !== undefined && terminal.interactive) terminal.warn(`Drawing ${draws} plausible models …\n`);
@@ -65,7 +70,10 @@ export async function replay(terminal: Terminal, name: string, options: ReplayOp
       ? undefined
       : measureDoubt(compiled, facts, circumstances, { draws, adviceDraws: Math.min(draws, ADVICE_DRAWS) });
   if (options.json === true) {
-    const document = replayDocument({ compiled, session, explanation, belief, advice, conflict, doubt }, options);
+    const document = replayDocument(
+      { compiled, session, explanation, belief, advice, settled, conflict, doubt },
+      options,
+    );
     printJson(terminal, document);
     return;
   }
@@ -103,7 +111,7 @@ export async function replay(terminal: Terminal, name: string, options: ReplayOp
     paragraph(state.openAccess.map((id) => labelOf(model.access, id)).join('; '));
   }
   heading('What next');
-  printAdvice(terminal, model, advice, steps);
+  printAdvice(terminal, model, advice, steps, settled);
   if (doubt !== undefined) {
     heading('How sure this is');
     printDoubt(terminal, model, doubt, { top });

@@ -106,6 +106,26 @@ describe('replay', () => {
     expect(out).not.toMatch(/\d units/);
   });
 
+  test('a needless opening that counts for nothing is not named; one that does is, and not with the price', async () => {
+    const named = /open the engine for nothing/;
+    expect((await said('replay', 'demo-05', '--steps', '12', '--search', '0')).out).toMatch(named);
+    const free = await said('replay', 'demo-05', '--steps', '12', '--search', '0', '--needless-opening', '0');
+    expect(free.out).not.toMatch(named);
+  });
+
+  test('several steps ahead: what stays best or comes first, what others cost more to begin with, as data too', async () => {
+    const begun = ['replay', 'demo-03', '--search', '12'];
+    const { out } = await said(...begun);
+    expect(out.replace(/\s+/g, ' ')).toMatch(/several steps ahead/i);
+    expect(out).toMatch(/costs .+ to begin with/);
+    const { ahead, tests } = JSON.parse((await said(...begun, '--json')).out).advice;
+    expect(ahead).toMatchObject({ steps: 12, isSettled: true });
+    expect(ahead.others.length).toBeGreaterThan(tests.length / 2);
+    expect(ahead.why).toMatch(/several steps ahead/i);
+    const one = JSON.parse((await said('replay', 'demo-03', '--search', '0', '--json')).out).advice;
+    expect(one.ahead).toMatchObject({ best: one.best, differs: false, steps: 0, others: [] });
+  });
+
   test('a saved case from a file, with its note', async () => {
     const { code, out } = await said('replay', file('case.json', aCase));
     expect(code).toBe(0);

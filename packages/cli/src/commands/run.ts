@@ -85,6 +85,14 @@ function describeProgram(terminal: Terminal, prompter: Prompter | undefined, exi
       .description('how every result of a case changed the ranking, and what to do next (- reads standard input)'),
   )
     .addOption(wholeNumber('--doubt [draws]', 'how sure this is: over so many plausible models, default 200', 10_000))
+    .addOption(
+      wholeNumber(
+        '--search <n>',
+        'situations to examine ahead of the advice, 0: one step only; default 12, 24 where one step says repair or refer',
+        1_000_000,
+        0,
+      ),
+    )
     .option('--two', 'consider two causes at once as well')
     .option('--json', 'print data instead of text')
     .action((name: string, options: ReplayOptions) => replay(terminal, name, options));

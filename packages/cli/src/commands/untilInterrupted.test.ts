@@ -28,7 +28,10 @@ async function searched(turns: number): Promise<{ steps: number; listening: numb
 }
 
 test('the first Ctrl-C ends the search with the plan it has, and the second is nobody’s but the system’s', async () => {
-  expect(await searched(5)).toEqual({ steps: 5, listening: [0, 0] });
+  const { steps, listening } = await searched(15);
+  expect(listening).toEqual([0, 0]);
+  expect(steps).toBeGreaterThan(0);
+  expect(steps).toBeLessThan(boundedSearch.solve(problem, { steps: 40 }).progress.steps);
 });
 
 test('without one the search goes to its end, and nobody listens afterwards', async () => {

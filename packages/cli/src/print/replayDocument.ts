@@ -11,6 +11,7 @@ import {
   type Session,
 } from '@faultodds/core';
 import type { Explanation } from '@faultodds/core/explanation';
+import type { SettledAdvice } from '@faultodds/core/planning';
 import type { Engine, Reading } from '@faultodds/core/readings';
 import {
   describeNumber,
@@ -18,6 +19,7 @@ import {
   sentenceForAdvice,
   sentenceForVisit,
   sentenceForObservation,
+  sentenceForSettled,
   sentenceForStopping,
   sentencesForNotices,
   sentenceForWarning,
@@ -62,7 +64,12 @@ export interface ReplayDocument {
   readonly conflict: readonly string[];
   readonly doubt?: DoubtDocument;
   readonly openAccess: readonly string[];
-  readonly advice: Advice & { readonly why: string; readonly stopping: string };
+  readonly advice: Advice & {
+    readonly why: string;
+    readonly stopping: string;
+    /** Several steps ahead: the best step, what it saves, and what every other one costs more to begin with. */
+    readonly ahead: SettledAdvice & { readonly why: string };
+  };
   readonly ending?: { readonly trueCause: string; readonly lesson: string };
 }
 
@@ -96,6 +103,7 @@ export function replayDocument(
     explanation,
     belief,
     advice,
+    settled,
     conflict,
     doubt,
   }: {
@@ -104,6 +112,7 @@ export function replayDocument(
     readonly explanation: Explanation;
     readonly belief: Belief;
     readonly advice: Advice;
+    readonly settled: SettledAdvice;
     readonly conflict: readonly string[];
     readonly doubt: Doubt | undefined;
   },
@@ -140,6 +149,7 @@ export function replayDocument(
       why: sentenceForAdvice(model, advice, english),
       ...inOneGo(model, advice),
       stopping: sentenceForStopping(model, advice, english),
+      ahead: { why: sentenceForSettled(model, settled, english), ...settled },
       ...advice,
       tests: advice.tests.slice(0, steps),
       repairNow: { ...advice.repairNow, steps: advice.repairNow.steps.slice(0, steps) },

@@ -20,11 +20,11 @@ import type { OtherStep, SettledAdvice } from './settledAdvice.ts';
 
 // What somebody waits for between two results, and what is worth more looking: stopping too early costs most. Measured, see tests/bench.
 const DEFAULT_STEPS = 12;
-const STEPS_BEFORE_STOPPING = 36;
+const STEPS_BEFORE_STOPPING = 24;
 
 /** How long to look. */
 export interface SettleOptions {
-  /** Situations examined at most, in all. Default 12; 36 where one step says to repair or to hand the case on. */
+  /** Situations examined at most, in all. Default 12; 24 where one step says to repair or to hand the case on. */
   readonly steps?: number;
   /** Looked at after every turn; ends with what there is. */
   readonly signal?: Cancel;

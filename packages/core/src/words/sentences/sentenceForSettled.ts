@@ -9,7 +9,7 @@ import { nameOf } from './nameOf.ts';
  * @example
  * ```ts
  * const intake = beliefOf(pump, { context: {}, observations: [] });
- * sentenceForSettled(pump.model, settleAdvice(pump, intake), english); // 'Looking several steps ahead, this stays the best step.'
+ * sentenceForSettled(pump.model, settleAdvice(pump, intake), english); // 'Several steps ahead too, this is the best step.'
  * ``` */
 export function sentenceForSettled(
   model: Model,

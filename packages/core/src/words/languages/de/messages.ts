@@ -72,8 +72,8 @@ export const messages: Language['messages'] = {
     `Falls der Fehler dabei schläft (${p.chance}): hervorrufen und noch einmal, ${p.price}, ${p.minutes}`,
   thenPerhaps: (p) => `Falls sich etwas zeigt (${p.chance}): ${p.price} mehr für „${p.test}“`,
   aheadDiffers: (p) =>
-    `Mehrere Schritte voraus gesehen: zuerst ${p.best}. Das spart im Mittel ${p.saving} gegenüber dem, was einen Schritt voraus am besten aussieht: ${p.oneStep}.`,
-  aheadAgrees: () => 'Auch mehrere Schritte voraus gesehen bleibt dieser Schritt der beste.',
+    `Mehrere Schritte voraus: zuerst ${p.best}. Das spart im Mittel ${p.saving} gegenüber dem, was einen Schritt voraus am besten aussieht: ${p.oneStep}.`,
+  aheadAgrees: () => 'Auch mehrere Schritte voraus ist das der beste Schritt.',
   nowBetter: (p) => `Inzwischen um ${p.by} besser: ${p.best}`,
   beginsDearer: (p) => `damit zu beginnen kostet ${p.more} mehr`,
   beginsAlike: () => 'damit zu beginnen kostet etwa gleich viel',

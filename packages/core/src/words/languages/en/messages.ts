@@ -137,8 +137,8 @@ export const messages = {
     `If something is seen (${p.chance}): ${p.price} more, for “${p.test}”`,
   /** What looking several steps ahead makes of what one step says. */
   aheadDiffers: (p: { best: string; saving: string; oneStep: string }): string =>
-    `Looking several steps ahead: first ${p.best}. It saves ${p.saving} on average against what looks best one step ahead: ${p.oneStep}.`,
-  aheadAgrees: (): string => 'Looking several steps ahead, this stays the best step.',
+    `Several steps ahead: first ${p.best}. That saves ${p.saving} on average against ${p.oneStep}, the best one step ahead.`,
+  aheadAgrees: (): string => 'Several steps ahead too, this is the best step.',
   nowBetter: (p: { by: string; best: string }): string => `Now better by ${p.by}: ${p.best}`,
   beginsDearer: (p: { more: string }): string => `costs ${p.more} more to begin with`,
   beginsAlike: (): string => 'costs about the same to begin with',
