@@ -62,7 +62,7 @@ export function compileCaseProblem(
       .filter(({ a, b, kind }) => kind === 'same-question' && (a === id || b === id))
       .flatMap(({ a, b }) => testAt.get(a === id ? b : a) ?? []);
 
-  const facts = repairFactsOf(compiled, tariff);
+  const facts = repairFactsOf(compiled, tariff, belief.facts);
   const failed = new Set(repairsFailed(compiled, belief.facts));
   const candidates = facts.candidates.filter((index) => !failed.has(index));
   const referral = model.repairs.find((repair) => repair.referral === true);
