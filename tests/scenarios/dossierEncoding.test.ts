@@ -5,6 +5,13 @@ import { parseModel, textIn, type ConditionalRow, type Model, type Quantity, typ
 import { demoCases, misfire } from '@faultodds/misfire';
 import { conditionOf, CORRECTED, corrections, correctedRow, correctedRows, reasons } from './corrections.ts';
 import { correctedAccess, correctedCautions, correctionsOfCautions } from './correctionsOfCautions.ts';
+import {
+  addedRepairs,
+  correctedOpening,
+  correctedQuantity,
+  correctedRepairs,
+  dearerRepairs,
+} from './correctionsOfRepairs.ts';
 import { readDossier, type Distribution, type Dossier, type DossierRow, type Number3 } from './readDossier.ts';
 
 const found = readDossier();
@@ -240,24 +247,44 @@ describe.skipIf(found === undefined)('the data encodes the dossier', () => {
     }
   });
 
-  test('every cause keeps a repair with the dossier hours, parts, access and chance of success', () => {
+  test('every cause keeps a repair with the dossier hours, parts, access and chance of success, or their corrections', () => {
     for (const { id, repair } of dossier.causes) {
+      const corrected = correctedRepairs[id];
       const wanted = {
-        minutes: quantity(repair.workHours, 60),
-        parts: quantity(repair.parts),
-        access: repair.access,
+        minutes: correctedQuantity(quantity(repair.workHours, 60), corrected?.minutes),
+        parts: correctedQuantity(quantity(repair.parts), corrected?.parts),
+        access: corrected?.access ?? repair.access,
         success: quantity(repair.success),
       };
       const candidates = model.repairs
-        .filter(({ cures }) => id in cures)
+        .filter((one) => id in one.cures && !(one.id in addedRepairs))
         .map(({ minutes, parts, access, cures }) => ({ minutes, parts, access, success: cures[id] }));
       expect(candidates, id).toContainEqual(wanted);
       // a job that cures a cause besides its own does so with that cause's own chance
       for (const { success } of candidates) expect(success).toEqual(wanted.success);
     }
+    for (const [id, chances] of Object.entries(addedRepairs)) {
+      const { cures } = byId(model.repairs, id);
+      expect(Object.fromEntries(Object.entries(cures).map(([cause, { best }]) => [cause, best]))).toEqual(chances);
+    }
     expect(model.repairs.filter(({ referral }) => referral === true).map(({ id }) => id)).toEqual([
       'refer-to-specialist',
     ]);
+  });
+
+  test('every corrected price has the number of the dossier beside it, and another one', () => {
+    const three = ({ best, low, high }: Number3, scale = 1) => [best, low, high].map((value) => times(value, scale));
+    for (const [id, { minutes, parts, access }] of Object.entries(correctedRepairs)) {
+      const { repair } = byId(dossier.causes, id);
+      if (minutes !== undefined) expect(three(repair.workHours, 60), id).toEqual(minutes.dossier);
+      if (parts !== undefined) expect(three(repair.parts), id).toEqual(parts.dossier);
+      expect(access, id).not.toEqual(repair.access);
+      for (const one of [minutes, parts]) if (one !== undefined) expect(one.ours, id).not.toEqual(one.dossier);
+    }
+    for (const [id, { open, close }] of Object.entries(correctedOpening)) {
+      const { openHours, closeHours } = byId(dossier.access, id);
+      expect([three(openHours, 60), three(closeHours, 60)], id).toEqual([open.dossier, close.dossier]);
+    }
   });
 
   test('every access operation', () => {
@@ -268,8 +295,8 @@ describe.skipIf(found === undefined)('the data encodes the dossier', () => {
         id,
         label,
         requires,
-        openMinutes: quantity(openHours, 60),
-        closeMinutes: quantity(closeHours, 60),
+        openMinutes: correctedQuantity(quantity(openHours, 60), correctedOpening[id]?.open),
+        closeMinutes: correctedQuantity(quantity(closeHours, 60), correctedOpening[id]?.close),
         parts: quantity(parts),
       });
     }

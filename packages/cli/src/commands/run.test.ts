@@ -143,7 +143,7 @@ describe('replay', () => {
       expect((await said(name, typo, ...options)).out).toMatch(sentence);
       const { notices, model } = JSON.parse((await said(name, typo, ...options, '--json')).out);
       expect(notices).toEqual([expect.stringMatching(sentence)]);
-      expect(model).toEqual({ id: 'misfire', version: 1, hash: expect.stringMatching(/^[0-9a-f]{16}$/) });
+      expect(model).toEqual({ id: 'misfire', version: 2, hash: expect.stringMatching(/^[0-9a-f]{16}$/) });
     }
     const checked = await said('check', typo);
     expect(checked.code).toBe(1);
@@ -153,11 +153,11 @@ describe('replay', () => {
   test('a case of another version names both; one of another model is refused and names both', async () => {
     const made = { id: 'misfire', version: 999, hash: '0123456789abcdef' };
     const { out } = await said('replay', file('newer-model.json', { ...aCase, version: 3, model: made }));
-    expect(out).toMatch(/made with the model “misfire”, version 999; this is the model “misfire”, version 1\./);
+    expect(out).toMatch(/made with the model “misfire”, version 999; this is the model “misfire”, version 2\./);
     const other = file('other-model.json', { ...aCase, version: 3, model: { ...made, id: 'boiler' } });
     const { code, err } = await said('replay', other);
     expect(code).toBe(2);
-    expect(err).toMatch(/made with the model 'boiler', version 999; this is the model 'misfire', version 1/);
+    expect(err).toMatch(/made with the model 'boiler', version 999; this is the model 'misfire', version 2/);
   });
 
   test('a case on a model of your own', async () => {

@@ -60,7 +60,7 @@ export function advise(compiled: CompiledModel, belief: Belief, circumstances: C
   const swept = sweptFactsOf(compiled, belief);
   const open = accessBits(compiled, circumstances.openAccess ?? []);
   const tariff = makeTariff(compiled, circumstances.prices ?? defaultPrices(compiled.model), belief.facts.context);
-  const repairs = repairFactsOf(compiled, tariff);
+  const repairs = repairFactsOf(compiled, tariff, belief.facts);
   const work = compileRepairs(repairs);
   const failed = repairsFailed(compiled, belief.facts);
   const now = planRepairs(work, swept.posterior, open, failed);

@@ -91,7 +91,7 @@ function thresholdsOf(
   const at = posterior.indexOf(probability);
   const tariff = makeTariff(compiled, circumstances.prices ?? defaultPrices(compiled.model), belief.facts.context);
   const open = accessBits(compiled, circumstances.openAccess ?? []);
-  const facts = repairFactsOf(compiled, tariff);
+  const facts = repairFactsOf(compiled, tariff, belief.facts);
   const work = compileRepairs(facts);
   const failed = repairsFailed(compiled, belief.facts);
 

@@ -2,6 +2,7 @@ import type { Model } from '../model/model.ts';
 import type { CompiledModel } from './compiledModel.ts';
 import type { LintFinding } from './lintFinding.ts';
 import { lintPairs } from './lintPairs.ts';
+import { lintRepairs } from './lintRepairs.ts';
 import { compileSeparation } from './separation.ts';
 
 /** Total variation below which a test's results look alike under two causes; the dossier's own limit for "hard pairs". */
@@ -10,7 +11,7 @@ const SAYS_SOMETHING = 0.02;
 
 /** Reports what is legal but suspicious: pairs of causes that no single test separates (total variation below 0.5), tests that never
  * change a ranking, rows that no configuration reaches, weights and other numbers of the whole model without a range, pairs of tests called `modelled` that read nothing in
- * common. Messages are for the author of the model, in English, as those of errors.
+ * common, repairs that take less than their own access. Messages are for the author of the model, in English, as those of errors.
  * @example lintModel(pump).map(({ code, path }) => [code, path]) // [['causes-not-separated', '/causes/2']] */
 export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
   const { model, testList } = compiled;
@@ -44,7 +45,15 @@ export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
           },
         ],
   );
-  return [...pairs, ...silent, ...unusedRows(compiled), ...bare, ...numbersWithoutRange(model), ...lintPairs(model)];
+  return [
+    ...pairs,
+    ...silent,
+    ...unusedRows(compiled),
+    ...bare,
+    ...numbersWithoutRange(model),
+    ...lintPairs(model),
+    ...lintRepairs(compiled),
+  ];
 }
 
 /** Judgements that stand for the whole model and claim to be exact. */

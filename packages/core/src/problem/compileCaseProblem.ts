@@ -63,7 +63,7 @@ export function compileCaseProblem(
   const sameQuestion = (id: string): readonly number[] =>
     (compiled.structure.questions.get(id) ?? []).flatMap((name) => (name === id ? [] : (testAt.get(name) ?? [])));
 
-  const facts = repairFactsOf(compiled, tariff);
+  const facts = repairFactsOf(compiled, tariff, belief.facts);
   const failed = new Set(repairsFailed(compiled, belief.facts));
   const candidates = facts.candidates.filter((index) => !failed.has(index));
   const repairAccess = candidates.map((index) => tariff.repairAccess[index]!);

@@ -4,16 +4,29 @@ import type { CompiledModel } from '../compiled/compiledModel.ts';
 import type { RepairFacts } from './repairFacts.ts';
 import type { Tariff } from '../cost/tariff.ts';
 
-/** What the model's repairs do and cost at this tariff, checks included; indices are the model's. */
-export function repairFactsOf(compiled: CompiledModel, tariff: Tariff): RepairFacts & { readonly referralFee: number } {
+/** What the model's repairs do and cost at this tariff, checks included; indices are the model's. A specialist does what cures a cause
+ * best: not what has failed on it already, if anything else cures it. */
+export function repairFactsOf(
+  compiled: CompiledModel,
+  tariff: Tariff,
+  facts: Facts,
+): RepairFacts & { readonly referralFee: number } {
   const { repairs } = compiled.model;
   const referral = repairs.findIndex((repair) => repair.referral === true);
   const candidates = repairs.map((_, index) => index).filter((index) => index !== referral);
   const costFrom = (index: number, open: number): number => tariff.repair(index, open).total + tariff.check.total;
-  const knownCost = new Float64Array(compiled.causes.length).fill(Infinity);
-  for (const index of candidates) {
-    for (const { cause } of compiled.cures[index]!) knownCost[cause] = Math.min(knownCost[cause]!, costFrom(index, 0));
-  }
+  const cheapestOf = (tried: readonly number[]): Float64Array => {
+    const cost = new Float64Array(compiled.causes.length).fill(Infinity);
+    for (const index of tried) {
+      for (const { cause } of compiled.cures[index]!) cost[cause] = Math.min(cost[cause]!, costFrom(index, 0));
+    }
+    return cost;
+  };
+  const failed = new Set(repairsFailed(compiled, facts));
+  const ofAll = cheapestOf(candidates);
+  const knownCost = cheapestOf(candidates.filter((index) => !failed.has(index))).map((cost, cause) =>
+    cost === Infinity ? ofAll[cause]! : cost,
+  );
   compiled.structure.hypotheses.forEach(({ members }, at) => {
     if (members.length < 2) return;
     const both = members.reduce((sum, member) => sum + knownCost[member]!, 0);
