@@ -33,6 +33,7 @@ import { makeFollowUps } from './makeFollowUps.ts';
 import { costAfterLook, type FollowUpFacts } from '../repairs/costAfterLook.ts';
 
 const CAUSES_SHOWN = 5;
+const LIKELY = 0.5;
 
 /** What to do next: every possible test with its price and what knowing its result would save (one step ahead), which of those about as good
  * as the best to begin with, what is done in one go with it, and the best
@@ -44,6 +45,8 @@ const CAUSES_SHOWN = 5;
  *
  * Prices are what is paid. Expected costs count beside it, once for each opening of the engine that proves needless, what the prices (or the
  * model) say such an opening costs beyond its price; each step says how much of that is its own.
+ *
+ * Where no test saves more than what counts as about the same and the first repair is more likely than not the right one, it is repaired.
  *
  * Once a repair is recorded as having cured, the best step is to prove it; what would be done if the fault came back stays beside it.
  * @throws EvidenceError circumstances or a belief that are none of this model, prices that are no prices
@@ -85,12 +88,16 @@ export function advise(compiled: CompiledModel, belief: Belief, circumstances: C
     return { test, index, grossValue: grossValue.amount, netValue: netValue.amount };
   });
   const proof = proofOfRepair(compiled, belief.facts, circumstances);
-  const paying = firstAmongEquals(contenders, now.expectedCost, compiled.model.aboutTheSame?.best ?? 0);
+  const aboutTheSame = compiled.model.aboutTheSame?.best ?? 0;
+  const gain = contenders[0]?.netValue ?? 0;
+  // nobody tests on for a few units where the repair is more likely than not to be the right one
+  const isEnough = firstRepair !== undefined && firstRepair.cures >= LIKELY && gain <= aboutTheSame * now.expectedCost;
+  const paying = isEnough ? -1 : firstAmongEquals(contenders, now.expectedCost, aboutTheSame);
   // where no test pays, the part is looked at before it is bought
   const look =
     paying >= 0 || firstRepair === undefined
       ? undefined
-      : lookBefore(compiled, tariff, belief.facts, firstRepair.repair, tests);
+      : lookBefore(compiled, tariff, swept, firstRepair.repair, open, tests);
   const chosen = look === undefined ? paying : tests.indexOf(look);
   const bestTest = tests[chosen];
   const visit =
