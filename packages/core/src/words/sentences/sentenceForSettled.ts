@@ -1,4 +1,3 @@
-import type { Money } from '../../cost/money.ts';
 import type { Model } from '../../model/model.ts';
 import type { OtherStep, SettledAdvice } from '../../settling/settledAdvice.ts';
 import type { NextStep } from '../../steps/nextStep.ts';
@@ -26,11 +25,11 @@ export function sentenceForSettled(
  * @example
  * ```ts
  * const { best } = advise(pump, beliefOf(pump, { context: {}, observations: [] }));
- * sentenceForBetter(pump.model, { best, by: { amount: 12, currency: 'EUR' } }, english); // 'Now better by €12: “Is the fuse whole?”'
+ * sentenceForBetter(pump.model, { best, by: { amount: 12, currency: 'EUR' } }, english); // 'Now better by €12: “Look at the fuse”'
  * ``` */
 export function sentenceForBetter(
   model: Model,
-  { best, by }: { readonly best: NextStep; readonly by: Money },
+  { best, by }: { readonly best: NextStep; readonly by: SettledAdvice['saving'] },
   language: Language,
 ): string {
   return language.messages.nowBetter({ by: language.formatMoney(by), best: stepName(model, best, language) });
