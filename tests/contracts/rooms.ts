@@ -123,6 +123,7 @@ export const rooms: Readonly<Record<string, Rooms>> = {
       'session',
       'words/languages',
       'advice',
+      'settling',
       'plan',
     ],
     'entries/words': [

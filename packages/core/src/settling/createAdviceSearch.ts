@@ -108,7 +108,7 @@ export function createAdviceSearch(
       oneStep,
       differs: before !== undefined,
       saving: before?.more ?? moneyOf(0),
-      others: others.map(({ option: _, ...other }) => other),
+      others: others.map(({ step, more, isAboutTheSame }) => ({ step, more, isAboutTheSame })),
       steps: search.walked(),
       isSettled,
     };

@@ -1,4 +1,3 @@
-import type { Money } from '../../cost/money.ts';
 import type { Model } from '../../model/model.ts';
 import type { OtherStep, SettledAdvice } from '../../settling/settledAdvice.ts';
 import type { NextStep } from '../../steps/nextStep.ts';
@@ -30,7 +29,7 @@ export function sentenceForSettled(
  * ``` */
 export function sentenceForBetter(
   model: Model,
-  { best, by }: { readonly best: NextStep; readonly by: Money },
+  { best, by }: { readonly best: NextStep; readonly by: SettledAdvice['saving'] },
   language: Language,
 ): string {
   return language.messages.nowBetter({ by: language.formatMoney(by), best: stepName(model, best, language) });
