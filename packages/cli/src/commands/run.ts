@@ -71,6 +71,7 @@ function describeProgram(terminal: Terminal, prompter: Prompter | undefined, exi
       .addOption(amount('--labour <n>', 'labour rate per hour'))
       .addOption(currency('--currency <code>', 'currency of all amounts, as in EUR; with --labour'))
       .addOption(amount('--parts-factor <n>', "factor for the model's prices of parts"))
+      .option('--equipment <ids>', 'what is at hand, with commas: other tests are left out')
       .option('--model <path>', 'a model of your own: a file, or a folder of parts');
   shared(
     program
@@ -107,6 +108,8 @@ function describeProgram(terminal: Terminal, prompter: Prompter | undefined, exi
           1_000_000,
         ),
       )
+      .addOption(amount('--minutes <n>', 'working time that may be spent; beyond it only the referral is left'))
+      .addOption(amount('--money <n>', 'the same in money, in the currency of the prices'))
       .option('--open <access>', 'also when to open that, and which tests to do while it is open')
       .addOption(inLanguage('of the plan')),
   )
