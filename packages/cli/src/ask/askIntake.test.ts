@@ -20,6 +20,22 @@ test('intake questions come in the order of what they could do, and every answer
   expect(out).toContain('Can now be tested: ');
 });
 
+test('every intake question stands at “not known” first', async () => {
+  const { questions, preselected } = await work(['', '#not-known', '#not-known', '#enough', 'leave', true].slice(0, 5));
+  const asked = questions.filter((question) => question.includes('ranking'));
+  expect(asked.length).toBeGreaterThan(2);
+  for (const question of asked) expect(preselected.get(question), question).toEqual(['#not-known']);
+});
+
+test('a change of an answer stands at the one that is given', async () => {
+  const plugAge = model.context.find(({ id }) => id === 'plug-age')!;
+  const ways = ['', '#enough', 'intake', 'plug-age', 'overdue', 'leave', true];
+  const first = await work(ways);
+  expect(first.preselected.get(plugAge.question)).toEqual(['#not-known']);
+  const again = await work(ways.toSpliced(5, 0, 'intake', 'plug-age', 'overdue'));
+  expect(again.preselected.get(plugAge.question)).toEqual(['overdue']);
+});
+
 test('an answer that moves chances says which and how far', async () => {
   const { out } = await work(['', '#enough', 'intake', 'plug-age', 'overdue', 'leave', true]);
   expect(out).toMatch(/Before any result: “[^”]+” [\d.]+% to [\d.]+%/);

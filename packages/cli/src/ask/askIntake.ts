@@ -59,9 +59,13 @@ async function askOne(
 ): Promise<string | undefined> {
   const feature = model.context.find(({ id }) => id === question.feature);
   if (feature === undefined) return undefined;
-  return prompter.choose(`${feature.question} (${describeIntakeQuestion(model, question)})`, [
-    ...feature.values.map(({ id, label }) => ({ value: id, label })),
-    { value: NOT_KNOWN, label: 'Not known', hint: 'changes nothing' },
-    { value: ENOUGH, label: 'No more answers' },
-  ]);
+  return prompter.choose(
+    `${feature.question} (${describeIntakeQuestion(model, question)})`,
+    [
+      ...feature.values.map(({ id, label }) => ({ value: id, label })),
+      { value: NOT_KNOWN, label: 'Not known', hint: 'changes nothing' },
+      { value: ENOUGH, label: 'No more answers' },
+    ],
+    NOT_KNOWN,
+  );
 }

@@ -61,10 +61,14 @@ export async function askIntakeChange(
   }
   const feature = model.context.find(({ id }) => id === chosen);
   if (feature === undefined) return undefined;
-  const value = await prompter.choose(feature.question, [
-    ...feature.values.map(({ id, label }) => ({ value: id, label })),
-    { value: NOT_KNOWN, label: 'Not known', hint: 'changes nothing' },
-  ]);
+  const value = await prompter.choose(
+    feature.question,
+    [
+      ...feature.values.map(({ id, label }) => ({ value: id, label })),
+      { value: NOT_KNOWN, label: 'Not known', hint: 'changes nothing' },
+    ],
+    facts.context[feature.id] ?? NOT_KNOWN,
+  );
   if (value === undefined) return undefined;
   if (value === NOT_KNOWN) {
     return facts.context[feature.id] === undefined ? [] : [{ kind: 'context-cleared', feature: feature.id }];

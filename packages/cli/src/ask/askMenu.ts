@@ -14,6 +14,7 @@ export type MenuEntry =
   | 'monitors'
   | 'intake'
   | 'access'
+  | 'equipment'
   | 'steps'
   | 'why'
   | 'retract'
@@ -57,6 +58,7 @@ export async function askMenu(
     ['why', 'Why the causes are ranked this way', true],
     ['intake', 'Intake facts', true],
     ['access', 'Open or close something', true],
+    ['equipment', 'Equipment at hand', model.equipment.length > 0],
     ['retract', 'Take a result back', some],
     ['undo', 'Undo', canUndo(session)],
     ['redo', 'Redo', canRedo(session)],

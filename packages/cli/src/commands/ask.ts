@@ -17,6 +17,7 @@ import { stopAndTow } from '@faultodds/core/words/en';
 import { askAccess } from '../ask/askAccess.ts';
 import { askCodes } from '../ask/askCodes.ts';
 import { askEngine } from '../ask/askEngine.ts';
+import { askEquipment } from '../ask/askEquipment.ts';
 import { askIntake } from '../ask/askIntake.ts';
 import { askIntakeChange } from '../ask/askIntakeChange.ts';
 import { askMenu } from '../ask/askMenu.ts';
@@ -24,7 +25,7 @@ import { askMonitors } from '../ask/askMonitors.ts';
 import { askRepair } from '../ask/askRepair.ts';
 import { askResult } from '../ask/askResult.ts';
 import { askRetraction } from '../ask/askRetraction.ts';
-import { circumstancesWith, type PriceOptions } from '../read/circumstancesWith.ts';
+import { circumstancesWith, type CircumstanceOptions } from '../read/circumstancesWith.ts';
 import { CommandError } from '../terminal/commandError.ts';
 import type { Drafts } from '../ask/drafts.ts';
 import { foldText } from '../terminal/foldText.ts';
@@ -44,7 +45,7 @@ import type { Terminal } from '../terminal/terminal.ts';
 import { whenEnded } from '../terminal/whenEnded.ts';
 
 /** Options of `faultodds ask`. */
-export interface AskOptions extends PriceOptions {
+export interface AskOptions extends CircumstanceOptions {
   readonly model?: string;
   /** Causes shown per ranking. Default 5. */
   readonly top?: number;
@@ -146,6 +147,11 @@ export async function ask(
     const before = now;
     const engine = await askEngine(prompter, { optional: true });
     if (engine !== undefined) keep([{ kind: 'engine-set', ...engine }]);
+    // given with the command it holds for this run, whatever the case says
+    if (options.equipment === undefined) {
+      const equipment = await askEquipment(prompter, model, caseState(session));
+      if (equipment !== undefined) keep(equipment);
+    }
     await askIntake(terminal, prompter, compiled, factsOf(caseState(session)), (event) => keep([event]));
     if (now !== before) printCase(terminal, model, now, { top, before });
   }
@@ -195,6 +201,9 @@ export async function ask(
         record(
           await askAccess(terminal, prompter, { compiled, state: caseState(session), circumstances: circumstances() }),
         );
+        break;
+      case 'equipment':
+        record(await askEquipment(prompter, model, caseState(session)));
         break;
       case 'retract':
         record(await askRetraction(prompter, model, caseState(session)));

@@ -8,7 +8,7 @@ import { caseIdOf } from '../read/readCase.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
 /** What can be listed. */
-export const listed = ['causes', 'tests', 'repairs', 'intake', 'access', 'cases'] as const;
+export const listed = ['causes', 'tests', 'repairs', 'intake', 'access', 'equipment', 'cases'] as const;
 
 /** Options of `faultodds list`. */
 export interface ListOptions {
@@ -61,6 +61,8 @@ function entriesOf(model: Model, what: Exclude<(typeof listed)[number], 'cases'>
       return bare(model.repairs);
     case 'access':
       return bare(model.access);
+    case 'equipment':
+      return bare(model.equipment);
     case 'tests':
       return model.tests.map(({ id, label, outcomes }) => ({ id, label, of: outcomes }));
     case 'intake':

@@ -87,6 +87,43 @@ test('prices of the place, in text and data', async () => {
   expect(JSON.parse(out).cost.expected.currency).toBe('EUR');
 });
 
+test('--minutes and --money: nothing is planned beyond them, which text and data say', async () => {
+  const deep = ({ minutes, branches }: PlanStep): number =>
+    minutes +
+    Math.max(0, ...branches.map(({ then }) => (then === undefined || then.kind === 'refer' ? 0 : deep(then))));
+  const free = JSON.parse((await said(ownCase, ...ownModel, '--steps', '20', '--json')).out);
+  expect(free.limits).toBeUndefined();
+  expect(deep(free.root)).toBeGreaterThan(60);
+  const limits = ['--minutes', '60', '--steps', '20'];
+  const { root, ...short } = JSON.parse((await said(ownCase, ...ownModel, ...limits, '--json')).out);
+  expect(short.limits).toEqual({ minutes: 60 });
+  expect(root.kind).not.toBe('refer');
+  expect(deep(root)).toBeLessThanOrEqual(60);
+  const poor = JSON.parse((await said(ownCase, ...ownModel, '--money', '1', '--json')).out);
+  expect(poor).toMatchObject({ limits: { money: 1 }, root: { kind: 'refer' } });
+  const text = (await said(ownCase, ...ownModel, '--minutes', '60', '--money', '300')).out;
+  expect(text).toContain('At most 1 h of work and 300 units may be spent; beyond that only the referral is left.');
+  expect((await said(ownCase, ...ownModel, '--minutes', '90', '--language', 'de')).out).toContain(
+    'Höchstens 1 h 30 min Arbeit dürfen aufgewendet werden',
+  );
+});
+
+test('--equipment: tests that need other equipment are not in the plan', async () => {
+  const stepsOf = (step: PlanStep): PlanStep[] => [
+    step,
+    ...step.branches.flatMap(({ then }) => (then === undefined ? [] : stepsOf(then))),
+  ];
+  const tools = (id: string): readonly string[] => pump.model.tests.find((one) => one.id === id)!.equipment;
+  const testsOf = async (...argv: string[]): Promise<string[]> => {
+    const { root } = JSON.parse((await said(ownCase, ...ownModel, '--steps', '20', '--json', ...argv)).out);
+    return stepsOf(root).flatMap(({ kind, id }) => (kind === 'test' ? [id] : []));
+  };
+  expect((await testsOf()).some((id) => tools(id).includes('gauge'))).toBe(true);
+  expect((await testsOf('--equipment', 'lamp')).some((id) => tools(id).includes('gauge'))).toBe(false);
+  expect(await testsOf('--equipment', ' lamp, gauge ')).toEqual(await testsOf());
+  expect((await testsOf('--equipment', '')).every((id) => tools(id).length === 0)).toBe(true);
+});
+
 test('--open: when it would be time, and what is worth a look while it is open', async () => {
   const access = pump.model.access.at(-1)!;
   const takes = whatWouldItTake(pump, belief, {}, { kind: 'access', access: access.id });
@@ -114,6 +151,9 @@ test.each([
   [[ownCase, ...ownModel, '--svg', join(folder, 'no', 'plan.svg')], 'cannot write'],
   [['demo-01', '--json', '--mermaid'], 'cannot be used with'],
   [['demo-01', '--search', '0'], 'whole number from 1'],
+  [['demo-01', '--minutes', '0'], 'a number above 0'],
+  [['demo-01', '--equipment', 'hand-tools,scantool'], "no equipment 'scantool'; did you mean 'scan-tool'?"],
+  [['demo-01', '--equipment', 'crystal-ball'], 'faultodds list equipment'],
 ])('%j: one line, exit code 2', async (argv, message) => {
   const { code, out, err } = await said(...argv);
   expect({ code, out }).toEqual({ code: 2, out: '' });

@@ -17,6 +17,7 @@ import {
   compileCaseProblem,
   whatWouldItTake,
   testsWhileOpen,
+  type Limits,
   type Solution,
 } from '@faultodds/core/planning';
 import {
@@ -26,10 +27,11 @@ import {
   planLabels,
   sentenceForAdvice,
   sentenceForBound,
+  sentenceForLimits,
   sentencesForNotices,
   titleForPlan,
 } from '@faultodds/core/words';
-import { circumstancesWith, type PriceOptions } from '../read/circumstancesWith.ts';
+import { circumstancesWith, type CircumstanceOptions } from '../read/circumstancesWith.ts';
 import { closestName } from '../read/closestName.ts';
 import { CommandError } from '../terminal/commandError.ts';
 import { foldText } from '../terminal/foldText.ts';
@@ -46,12 +48,15 @@ import { visibleText } from '../terminal/visibleText.ts';
 import { wordsOf } from '../print/wordsOf.ts';
 
 /** Options of `faultodds plan`. */
-export interface PlanOptions extends PriceOptions {
+export interface PlanOptions extends CircumstanceOptions {
   readonly model?: string;
   /** Steps written out below each other. Default 4. */
   readonly steps?: number;
   /** Places the search examines at most: the more, the smaller the certified gap. Default 40. */
   readonly search?: number;
+  /** What may be spent from here on, in minutes and in the currency of the prices. Default: no limit. */
+  readonly minutes?: number;
+  readonly money?: number;
   /** Id of an access: also what it would take to open it, and what to look at while it is open. */
   readonly open?: string;
   readonly json?: boolean;
@@ -81,9 +86,11 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
   const state = caseState(session);
   const belief = beliefOf(compiled, factsOf(state));
   const circumstances = circumstancesWith(compiled, state, options);
-  const { search = SEARCHED, steps } = options;
+  const { search = SEARCHED, steps, minutes, money } = options;
+  const limits: Limits = { ...(minutes === undefined ? {} : { minutes }), ...(money === undefined ? {} : { money }) };
   if (terminal.interactive) terminal.warn('Searching for the cheapest plan … (Ctrl-C: show the best one so far)\n');
-  const problem = compileCaseProblem(compiled, belief, circumstances);
+  const isLimited = Object.keys(limits).length > 0;
+  const problem = compileCaseProblem(compiled, belief, circumstances, limits);
   const find = (signal?: AbortSignal): Promise<Solution> =>
     runInTurns(boundedSearch.inTurns(problem, { steps: search, ...(signal === undefined ? {} : { signal }) }), {
       pause: () => setImmediate(),
@@ -102,6 +109,7 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
     const document = {
       ...found,
       case: state.id,
+      ...(isLimited ? { limits } : {}),
       notices: sentencesForNotices(model, session.notices, words),
       examined: solution.progress.steps,
       ...(opening === undefined ? {} : { opening }),
@@ -119,6 +127,7 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
   printNotices(terminal, model, session, options.language);
   const advice = advise(compiled, belief, circumstances);
   if (advice.proof !== undefined) paragraph(sentenceForAdvice(model, advice, words));
+  if (isLimited) paragraph(sentenceForLimits(limits, problem.currency, words));
   terminal.write('\n');
   for (const line of planAsText(found, labels, words).trimEnd().split('\n')) {
     const [indent = ''] = /^ */.exec(line) ?? [];

@@ -10,7 +10,7 @@ import {
   sentenceWithoutObservation,
 } from '@faultodds/core/words';
 import { english } from '@faultodds/core/words/en';
-import { circumstancesWith, type PriceOptions } from '../read/circumstancesWith.ts';
+import { circumstancesWith, type CircumstanceOptions } from '../read/circumstancesWith.ts';
 import { conflictSentences } from '../print/printConflict.ts';
 import { measureDoubt } from '../print/measureDoubt.ts';
 import { foldText } from '../terminal/foldText.ts';
@@ -29,7 +29,7 @@ import { replayDocument } from '../print/replayDocument.ts';
 import type { Terminal } from '../terminal/terminal.ts';
 
 /** Options of `faultodds replay`. */
-export interface ReplayOptions extends PriceOptions {
+export interface ReplayOptions extends CircumstanceOptions {
   readonly model?: string;
   readonly json?: boolean;
   /** Causes shown per ranking. Default 5; with `json` all. */

@@ -219,7 +219,7 @@ describe('what is unknown is one line on standard error, and exit code 2', () =>
     [['replay', 'demo-01', '--stpes', '2'], 'Did you mean --steps'],
     [['replay', 'demo-01', '--model', file('empty.json', {})], 'is not a valid model'],
     [['list', 'cuses'], "did you mean 'causes'?"],
-    [['list', 'engines'], 'causes, tests, repairs, intake, access, cases'],
+    [['list', 'engines'], 'causes, tests, repairs, intake, access, equipment, cases'],
     [['check', 'nowhere'], 'there is no such file'],
     [['ask'], 'needs an interactive terminal'],
   ])('%j', async (argv, part) => {

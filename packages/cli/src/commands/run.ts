@@ -78,6 +78,7 @@ function describeProgram(terminal: Terminal, prompter: Prompter | undefined, exi
           0,
         ),
       )
+      .option('--equipment <ids>', 'what is at hand, with commas: other tests are left out')
       .option('--model <path>', 'a model of your own: a file, or a folder of parts');
   shared(
     program
@@ -122,6 +123,8 @@ function describeProgram(terminal: Terminal, prompter: Prompter | undefined, exi
           1_000_000,
         ),
       )
+      .addOption(amount('--minutes <n>', 'working time that may be spent; beyond it only the referral is left'))
+      .addOption(amount('--money <n>', 'the same in money, in the currency of the prices'))
       .option('--open <access>', 'also when to open that, and which tests to do while it is open')
       .addOption(inLanguage('of the plan')),
   )

@@ -1,4 +1,4 @@
-import { autocomplete, confirm, isCancel, multiline, select, text } from '@clack/prompts';
+import { autocomplete, confirm, isCancel, multiline, multiselect, select, text } from '@clack/prompts';
 import type { Choice, Prompter } from './prompter.ts';
 import { visibleText } from './visibleText.ts';
 
@@ -7,8 +7,25 @@ const ROWS = 10;
 /** Questions to the person at the terminal. Escape and Ctrl-C leave a question without an answer. What comes from a file is made visible:
  * labels, hints and suggestions. */
 export const clackPrompter: Prompter = {
-  choose: async (message, choices) =>
-    answered(await select({ message: visibleText(message), options: optionsOf(choices), maxItems: 14 })),
+  choose: async (message, choices, at) =>
+    answered(
+      await select({
+        message: visibleText(message),
+        options: optionsOf(choices),
+        maxItems: 14,
+        ...(at === undefined ? {} : { initialValue: at }),
+      }),
+    ),
+  chooseSeveral: async (message, choices, chosen) =>
+    answered(
+      await multiselect({
+        message: visibleText(message),
+        options: optionsOf(choices),
+        initialValues: [...chosen],
+        required: false,
+        maxItems: 14,
+      }),
+    ),
   find: async (message, choices) =>
     answered(
       await autocomplete({

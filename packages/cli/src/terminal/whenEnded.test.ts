@@ -41,13 +41,15 @@ function asked(folder: string, ...argv: readonly string[]) {
   };
 }
 
-/** Answers the engine and one intake question; what that changed is told, the next question comes. @returns the program's process. */
+/** Answers the engine, the equipment and one intake question; what that changed is told, the next question comes. @returns the program's process. */
 async function answerTwo(session: ReturnType<typeof asked>): Promise<number> {
   await vi.waitFor(() => expect(session.said()).toContain('How many cylinders'), { timeout: 60_000, interval: 20 });
   const pid = session.pid();
   await session.type('How many cylinders', '4\r');
   await session.type('Which one misfires', '3\r');
-  await session.type('Not known', '\r');
+  await session.type('Which equipment', '\r');
+  // the cursor stands at “Not known”: one up is the last answer
+  await session.type('Not known', '\u001b[A\r');
   await vi.waitFor(() => expect(session.said()).toMatch(effect), {
     timeout: 60_000,
     interval: 20,
@@ -80,7 +82,11 @@ describe.skipIf(!isBuilt || !hasScript)('ask that is ended in mid-question', () 
       expect(end).toMatch(/ echo /);
       expect(end).toMatch(/ icanon /);
       expect(end).toContain("'faultodds ask faultodds-recovered.json' continues with them");
-      expect(eventsIn(join(folder, 'faultodds-recovered.json'))).toEqual(['engine-set', 'context-set']);
+      expect(eventsIn(join(folder, 'faultodds-recovered.json'))).toEqual([
+        'engine-set',
+        'equipment-set',
+        'context-set',
+      ]);
       expect(readdirSync(folder)).toEqual(['faultodds-recovered.json']);
     },
     120_000,
@@ -96,13 +102,15 @@ describe.skipIf(!isBuilt || !hasScript)('ask that is ended in mid-question', () 
       await answerTwo(session);
       session.terminal.kill('SIGKILL');
       const left = join(folder, 'faultodds-recovered.json');
-      await vi.waitFor(() => expect(eventsIn(left)).toEqual(['engine-set', 'context-set']), { timeout: 30_000 });
+      await vi.waitFor(() => expect(eventsIn(left)).toEqual(['engine-set', 'equipment-set', 'context-set']), {
+        timeout: 30_000,
+      });
 
       const kept = asked(folder, '--keep', 'kept.json');
       const pid = await answerTwo(kept);
       process.kill(pid, 'SIGKILL');
       await once(kept.terminal, 'close');
-      expect(eventsIn(join(folder, 'kept.json'))).toEqual(['engine-set', 'context-set']);
+      expect(eventsIn(join(folder, 'kept.json'))).toEqual(['engine-set', 'equipment-set', 'context-set']);
     },
   );
 });

@@ -13,6 +13,7 @@ export { sentenceForObservation } from '../../words/sentences/sentenceForObserva
 export { type RankingsWithout, sentenceWithoutObservation } from '../../words/sentences/sentenceWithoutObservation.ts';
 export { sentenceForAdvice } from '../../words/sentences/sentenceForAdvice.ts';
 export { sentenceForBound } from '../../words/sentences/sentenceForBound.ts';
+export { sentenceForLimits } from '../../words/sentences/sentenceForLimits.ts';
 export { sentenceForStopping } from '../../words/sentences/sentenceForStopping.ts';
 export { sentenceForTest } from '../../words/sentences/sentenceForTest.ts';
 export { sentenceForAsleep } from '../../words/sentences/sentenceForAsleep.ts';

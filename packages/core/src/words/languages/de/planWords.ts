@@ -8,6 +8,7 @@ export const planWords: Language['planWords'] = {
   spread: (p) =>
     `In der Hälfte der Fälle bis ${p.median}, 9-mal von 10 bis ${p.ninetieth}, schlimmstenfalls ${p.worst}`,
   folded: (count) => `… ${count} ${plural('de', count, { one: 'weiterer Schritt', other: 'weitere Schritte' })}`,
+  notExamined: 'noch nicht näher betrachtet',
   ends: { cured: 'behoben', 'not-cured': 'der Fehler bleibt', referred: 'abgegeben' },
   cautions: 'Gefahren, nach den Nummern an den Schritten',
   title: 'Plan der nächsten Schritte',
@@ -15,4 +16,7 @@ export const planWords: Language['planWords'] = {
   bound: (p) => `Kein Plan kostet im Mittel weniger als ${p.bound} (untersuchte Situationen: ${p.examined}).`,
   boundReached: (p) =>
     `Kein Plan kostet im Mittel weniger als ${p.bound}: Dieser Plan ist der bestmögliche (untersuchte Situationen: ${p.examined}).`,
+  workUpTo: (p) => `${p.time} Arbeit`,
+  and: ' und ',
+  limits: (p) => `Höchstens ${p.spent} dürfen aufgewendet werden; darüber hinaus bleibt nur, den Fall abzugeben.`,
 };

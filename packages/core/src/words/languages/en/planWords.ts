@@ -10,6 +10,8 @@ export const planWords = {
     `Half of the time up to ${p.median}, 9 times in 10 up to ${p.ninetieth}, at worst ${p.worst}`,
   /** Steps that follow but are not written out. */
   folded: (count: number): string => `… ${count} more ${plural('en', count, { one: 'step', other: 'steps' })}`,
+  /** Beside a step: whether a test would be worth its price there is not known yet. */
+  notExamined: 'not looked into yet',
   /** How a step can end that is no test, by the outcome's id. */
   ends: { cured: 'fixed', 'not-cured': 'the fault remains', referred: 'referred' },
   /** Heads the list of all cautions of a plan. */
@@ -24,4 +26,10 @@ export const planWords = {
   /** The same where the plan costs just that. */
   boundReached: (p: { bound: string; examined: string }): string =>
     `No plan costs less than ${p.bound} on average: this plan is the best possible (situations examined: ${p.examined}).`,
+  /** Work in a list of what may be spent. */
+  workUpTo: (p: { time: string }): string => `${p.time} of work`,
+  /** Joins that list. */
+  and: ' and ',
+  /** What may be spent on the plan; `spent` as made of the entries above. */
+  limits: (p: { spent: string }): string => `At most ${p.spent} may be spent; beyond that only the referral is left.`,
 } as const;
