@@ -5,13 +5,7 @@ import { parseModel, textIn, type ConditionalRow, type Model, type Quantity, typ
 import { demoCases, misfire } from '@faultodds/misfire';
 import { conditionOf, CORRECTED, corrections, correctedRow, correctedRows, reasons } from './corrections.ts';
 import { correctedAccess, correctedCautions, correctionsOfCautions } from './correctionsOfCautions.ts';
-import {
-  addedRepairs,
-  correctedOpening,
-  correctedQuantity,
-  correctedRepairs,
-  dearerRepairs,
-} from './correctionsOfRepairs.ts';
+import { addedRepairs, correctedOpening, correctedQuantity, correctedRepairs } from './correctionsOfRepairs.ts';
 import { readDossier, type Distribution, type Dossier, type DossierRow, type Number3 } from './readDossier.ts';
 
 const found = readDossier();
