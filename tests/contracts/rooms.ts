@@ -118,6 +118,7 @@ export const rooms: Readonly<Record<string, Rooms>> = {
       'evidence',
       'belief',
       'steps',
+      'problem',
       'codes',
       'explanation',
       'session',

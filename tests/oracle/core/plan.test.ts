@@ -7,10 +7,11 @@ import { randomFacts, randomModel } from './randomModel.ts';
 const seed = 20261125;
 const seeds = fc.noShrink(fc.tuple(fc.nat(), fc.nat()));
 
-/** Facts without repairs on record: a repair that was tried is not proposed again. */
+/** Facts without repairs on record, nor tests of their kind: what was tried is not proposed again, and a specialist does not do it again. */
 function factsWithoutRepairs(model: Model, seed: number): Facts {
   const { context, observations } = randomFacts(model, seed);
-  return { context, observations: observations.filter((one) => one.kind === 'result') };
+  const isRepair = (id: string): boolean => model.repairs.some(({ sameAs }) => sameAs?.test === id);
+  return { context, observations: observations.filter((one) => one.kind === 'result' && !isRepair(one.test)) };
 }
 
 type Belief = Readonly<Record<string, number>>;
@@ -123,19 +124,8 @@ test('one cause per repair, nothing open, a referral nobody wants: the plan is t
       const facts = factsWithoutRepairs(model, factsSeed);
       const belief = beliefOf(compiled, facts);
       const possible = belief.ranking.filter(({ probability }) => probability > 0).map(({ cause }) => cause);
-      // what was renewed as a test and did not help is not renewed again
-      const failed = ({ sameAs }: Model['repairs'][number]) =>
-        facts.observations.some(
-          (one) =>
-            one.kind === 'result' &&
-            one.test === sameAs?.test &&
-            one.outcome === sameAs.notCured &&
-            one.faultActive !== 'no',
-        );
       const candidates = model.repairs
-        .filter(
-          (one) => !failed(one) && one.referral !== true && possible.some((cause) => one.cures[cause] !== undefined),
-        )
+        .filter((one) => one.referral !== true && possible.some((cause) => one.cures[cause] !== undefined))
         .map(({ id }) => id);
       const best = Math.min(
         ...sequences(candidates).map((sequence) => costOf(model, belief.posterior, new Set(), sequence)),

@@ -17,7 +17,7 @@ export interface TestAction {
 }
 
 /** A run of a test that finds the fault asleep: it tells nothing, and is made once more under the conditions that bring the fault on. */
-export interface AsleepRun {
+interface AsleepRun {
   /** cause -> chance that the fault sleeps. */
   readonly chance: Float64Array;
   /** What the second run costs: its labour, the access as it stands. */
