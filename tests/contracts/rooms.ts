@@ -106,7 +106,7 @@ export const rooms: Readonly<Record<string, Rooms>> = {
       'advice',
       'doubt',
     ],
-    plan: ['validation', 'model', 'cost', 'steps', 'problem', 'words/languages', 'solvers'],
+    plan: ['validation', 'model', 'cost', 'steps', 'problem', 'turns', 'words/languages', 'solvers'],
     'words/sentences': [
       'errors',
       'words',

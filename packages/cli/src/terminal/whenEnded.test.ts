@@ -82,7 +82,11 @@ describe.skipIf(!isBuilt || !hasScript)('ask that is ended in mid-question', () 
       expect(end).toMatch(/ echo /);
       expect(end).toMatch(/ icanon /);
       expect(end).toContain("'faultodds ask faultodds-recovered.json' continues with them");
-      expect(eventsIn(join(folder, 'faultodds-recovered.json'))).toEqual(['engine-set', 'equipment-set', 'context-set']);
+      expect(eventsIn(join(folder, 'faultodds-recovered.json'))).toEqual([
+        'engine-set',
+        'equipment-set',
+        'context-set',
+      ]);
       expect(readdirSync(folder)).toEqual(['faultodds-recovered.json']);
     },
     120_000,
@@ -98,7 +102,9 @@ describe.skipIf(!isBuilt || !hasScript)('ask that is ended in mid-question', () 
       await answerTwo(session);
       session.terminal.kill('SIGKILL');
       const left = join(folder, 'faultodds-recovered.json');
-      await vi.waitFor(() => expect(eventsIn(left)).toEqual(['engine-set', 'equipment-set', 'context-set']), { timeout: 30_000 });
+      await vi.waitFor(() => expect(eventsIn(left)).toEqual(['engine-set', 'equipment-set', 'context-set']), {
+        timeout: 30_000,
+      });
 
       const kept = asked(folder, '--keep', 'kept.json');
       const pid = await answerTwo(kept);

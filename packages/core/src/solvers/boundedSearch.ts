@@ -12,6 +12,7 @@ import { isOption, type SearchNode, type SearchOption } from './searchNode.ts';
 import {
   certifiedGap,
   makeSolver,
+  type Grounds,
   type Policy,
   type Solution,
   type Solver,
@@ -98,7 +99,13 @@ export function* searchInTurns(
     steps: walked,
   });
   const policy: Policy = (state) => actionOf(nodes.get(state.key) ?? { plan: upperPlan(state) });
-  const solution = (): Solution => ({ solver: 'bounded-search', policy, progress: progress() });
+  const groundsAt = ({ key }: DecisionState): Grounds => {
+    const node = nodes.get(key);
+    if (node === undefined) return 'none';
+    if (isOption(node.plan) || node.upper - node.lower <= SAME * node.upper) return 'search';
+    return node.options === undefined ? 'none' : 'look';
+  };
+  const solution = (): Solution => ({ solver: 'bounded-search', policy, progress: progress(), groundsAt });
   let reportedGap = Infinity;
   let shown = 1;
   while (walked < steps && signal?.aborted !== true && root.upper - root.lower > SAME * root.upper) {
