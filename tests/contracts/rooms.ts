@@ -109,7 +109,7 @@ export const rooms: Readonly<Record<string, Rooms>> = {
       'settling',
       'doubt',
     ],
-    plan: ['validation', 'model', 'cost', 'steps', 'problem', 'words/languages', 'solvers'],
+    plan: ['validation', 'model', 'cost', 'steps', 'problem', 'turns', 'words/languages', 'solvers'],
     'words/sentences': [
       'errors',
       'words',

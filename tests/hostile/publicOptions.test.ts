@@ -168,6 +168,7 @@ const rows: readonly Row[] = [
   ['expectimax depth', [0, ...whole], (depth) => planning.makeExpectimax({ depth })],
   ['expectimax width', [0, 1.5, ...numbers], (width) => planning.makeExpectimax({ depth: 1, width })],
   ['writePlan depth', [0, 1.5, ...numbers], (depth) => planning.writePlan(problem, solution, { depth })],
+  ['writePlan leastLooked', [1.5, ...numbers], (leastLooked) => planning.writePlan(problem, solution, { leastLooked })],
   [
     'writePlan leastProbability',
     [1.1, ...finite],

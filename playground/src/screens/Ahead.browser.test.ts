@@ -97,7 +97,8 @@ test('a plan unfolds branch by branch and says how it ends', async () => {
     price: money(50),
     expectedCost: money(60),
     branches: [{ outcome: 'cured', probability: 0.9 }],
-  };
+    examined: false,
+  } as const;
   // oxlint-disable-next-line unicorn/no-thenable -- the plan's own word for what follows
   const followedBy = { then: mend };
   const step = {
@@ -128,6 +129,7 @@ test('a plan unfolds branch by branch and says how it ends', async () => {
   await expect.element(screen.getByText('step mend')).not.toBeVisible();
   await screen.getByText('seen bad').click();
   await expect.element(screen.getByText('step mend')).toBeVisible();
+  await expect.element(screen.getByText(/^Not looked into yet/)).toBeVisible();
   await expect.element(screen.getByText('fixed: done')).toBeVisible();
   await expect.element(screen.getByText('3 more steps')).toBeVisible();
 });

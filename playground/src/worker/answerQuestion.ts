@@ -21,6 +21,7 @@ import {
   beginSettling,
   boundedSearch,
   writePlan,
+  writePlanInTurns,
   compileCaseProblem,
   type SettledAdvice,
   type Solution,
@@ -129,11 +130,13 @@ async function searchPlan(
   const onImprove = (progress: SolverProgress): void => reply({ kind: 'plan', answer: { progress } });
   const enough = new AbortController();
   const onMeanwhile = (solution: Solution): void => {
-    const plan = writePlan(problem, solution, { depth: 4 });
+    // what nobody has looked into yet is marked meanwhile: the search goes on
+    const plan = writePlan(problem, solution, { depth: 4, leastLooked: 1 });
     reply({ kind: 'plan', answer: { progress: solution.progress, plan } });
     if (plan.certifiedGap <= CLOSE_ENOUGH) enough.abort();
   };
   const search = boundedSearch.inTurns(problem, { steps: PLAN_STEPS, onImprove, signal: enough.signal });
   const last = await runInTurns(search, { pause, onMeanwhile });
-  if (!enough.signal.aborted) onMeanwhile(last);
+  const plan = await runInTurns(writePlanInTurns(problem, last, { depth: 4 }), { pause });
+  reply({ kind: 'plan', answer: { progress: last.progress, plan } });
 }

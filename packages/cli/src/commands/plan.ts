@@ -13,7 +13,7 @@ import {
 } from '@faultodds/core';
 import {
   boundedSearch,
-  writePlan,
+  writePlanInTurns,
   compileCaseProblem,
   whatWouldItTake,
   testsWhileOpen,
@@ -96,7 +96,9 @@ export async function plan(terminal: Terminal, name: string, options: PlanOption
       pause: () => setImmediate(),
     });
   const solution = terminal.interactive ? await untilInterrupted(process, find) : await find();
-  const found = writePlan(problem, solution, steps === undefined ? {} : { depth: steps });
+  const found = await runInTurns(writePlanInTurns(problem, solution, steps === undefined ? {} : { depth: steps }), {
+    pause: () => setImmediate(),
+  });
   const words = wordsOf(options.language);
   const labels = planLabels(model, words);
   const opening = open === undefined ? undefined : openingOf(compiled, belief, circumstances, open);

@@ -12,7 +12,11 @@ const SAYS_SOMETHING = 0.02;
 /** Reports what is legal but suspicious: pairs of causes that no single test separates (total variation below 0.5), tests that never
  * change a ranking, rows that no configuration reaches, weights and other numbers of the whole model without a range, pairs of tests called `modelled` that read nothing in
  * common, repairs that take less than their own access. Messages are for the author of the model, in English, as those of errors.
- * @example lintModel(pump).map(({ code, path }) => [code, path]) // [['causes-not-separated', '/causes/2'], ['repair-below-access', '/repairs/3/minutes']] */
+ * @example
+ * ```ts
+ * const found = lintModel(pump);
+ * found.map(({ code, path }) => [code, path]) // [['causes-not-separated', '/causes/2'], ['repair-below-access', '/repairs/3/minutes']]
+ * ``` */
 export function lintModel(compiled: CompiledModel): readonly LintFinding[] {
   const { model, testList } = compiled;
   const causes = model.causes.map(({ id }) => id);

@@ -17,7 +17,7 @@ export { compileTableProblem } from '../problem/compileTableProblem.ts';
 export { allowedActions } from '../problem/allowedActions.ts';
 export { takeAction } from '../problem/takeAction.ts';
 export { costOfPolicy } from '../solvers/costOfPolicy.ts';
-export type { Policy, Solution, Solver, SolverOptions, SolverProgress } from '../solvers/solver.ts';
+export type { Grounds, Policy, Solution, Solver, SolverOptions, SolverProgress } from '../solvers/solver.ts';
 export { repairOrder } from '../solvers/repairOrder.ts';
 export { informationPerCost } from '../solvers/informationPerCost.ts';
 export { oneStep } from '../solvers/oneStep.ts';
@@ -31,7 +31,7 @@ export type { SettleOptions } from '../settling/createAdviceSearch.ts';
 export { beginSettling, settleAdvice, settleAdviceInTurns } from '../settling/settleAdvice.ts';
 export { exactDynamicProgramming } from '../solvers/exactDynamicProgramming.ts';
 export type { CostSpread, Plan, PlanBranch, PlanStep } from '../plan/plan.ts';
-export { writePlan, type WritePlanOptions } from '../plan/writePlan.ts';
+export { writePlan, writePlanInTurns, type WritePlanOptions } from '../plan/writePlan.ts';
 export { cautionsOfPlan } from '../plan/cautionsOfPlan.ts';
 export { repairOrTest, type CauseThresholds, type RepairOrTest } from '../advice/repairOrTest.ts';
 export {

@@ -25,6 +25,8 @@ export interface PlanStep extends StepFacts {
   readonly branches: readonly PlanBranch[];
   /** Steps that follow but are not written out. */
   readonly folded: number;
+  /** Nobody has looked yet whether a test is worth its price here: it is what would be done without one. Absent where somebody has. */
+  readonly examined?: false;
 }
 
 /** What a plan costs over all that may happen. The cost of a referral depends on the cause, so its spread counts too. */

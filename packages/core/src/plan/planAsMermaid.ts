@@ -18,8 +18,9 @@ export function planAsMermaid(plan: Plan, labels: PlanLabels, language: PlanLang
     count += 1;
     const mark = hazardMark(step.cautions, cautions);
     const marked = mark === '' ? '' : `<br/>${mark}`;
+    const doubtful = step.examined === false ? `<br/>${planWords.notExamined}` : '';
     const folded = step.folded > 0 ? `<br/>${planWords.folded(step.folded)}` : '';
-    lines.push(`  ${name}["${escape(labels.step(step))}<br/>${formatMoney(step.price)}${marked}${folded}"]`);
+    lines.push(`  ${name}["${escape(labels.step(step))}<br/>${formatMoney(step.price)}${doubtful}${marked}${folded}"]`);
     for (const { outcome, probability, then } of step.branches) {
       if (then === undefined) continue;
       const arrow = `${escape(labels.outcome(step, outcome))}, ${formatProbability(probability)}`;

@@ -53,12 +53,15 @@ export function planAsSvg(plan: Plan, labels: PlanLabels, language: PlanLanguage
     const cured = step.branches.find(({ outcome }) => outcome === 'cured');
     const note = [
       formatMoney(step.price),
+      ...(step.examined === false ? [planWords.notExamined] : []),
       ...(cured === undefined ? [] : [`${labels.outcome(step, 'cured')} ${formatProbability(cured.probability)}`]),
       ...(step.folded > 0 ? [planWords.folded(step.folded)] : []),
     ].join(' · ');
     const mark = hazardMark(step.cautions, cautions);
     const own = [
-      `<circle cx="${x}" cy="${y}" r="4" fill="currentColor"/>`,
+      step.examined === false
+        ? `<circle cx="${x}" cy="${y}" r="3.5" fill="none" stroke="currentColor"/>`
+        : `<circle cx="${x}" cy="${y}" r="4" fill="currentColor"/>`,
       `<text x="${x}" y="${y - 9}" font-size="12" font-weight="600"><title>${escape(labels.step(step))}</title>${escape(shorten(labels.step(step), LETTERS))}</text>`,
       `<text x="${x}" y="${y + 16}" font-size="11">${escape(note)}</text>`,
       ...(mark === '' ? [] : [`<text x="${x}" y="${y + 30}" font-size="11" font-weight="600">${mark}</text>`]),

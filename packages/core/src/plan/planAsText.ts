@@ -46,7 +46,7 @@ function stepLines(step: PlanStep, level: number, writing: Writing): string[] {
   const indent = '  '.repeat(level);
   const mark = hazardMark(step.cautions, cautions);
   const head = [
-    `${indent}${labels.step(step)} (${formatMoney(step.price)})`,
+    `${indent}${labels.step(step)} (${formatMoney(step.price)})${step.examined === false ? `, ${planWords.notExamined}` : ''}`,
     ...(mark === '' ? [] : [`${indent}  ${mark}`]),
   ];
   if (step.kind === 'refer') return head;

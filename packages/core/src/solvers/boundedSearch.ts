@@ -12,6 +12,7 @@ import { isOption, type SearchNode, type SearchOption } from './searchNode.ts';
 import {
   certifiedGap,
   makeSolver,
+  type Grounds,
   type Policy,
   type Solution,
   type Solver,
@@ -124,7 +125,13 @@ export function createSearch(problem: DecisionProblem, strongerBound?: () => Tur
     steps: walked,
   });
   const policy: Policy = (state) => actionOf(nodes.get(state.key) ?? { plan: upperPlan(state) });
-  const solution = (): Solution => ({ solver: 'bounded-search', policy, progress: progress() });
+  const groundsAt = ({ key }: DecisionState): Grounds => {
+    const node = nodes.get(key);
+    if (node === undefined) return 'none';
+    if (isOption(node.plan) || node.upper - node.lower <= SAME * node.upper) return 'search';
+    return node.options === undefined ? 'none' : 'look';
+  };
+  const solution = (): Solution => ({ solver: 'bounded-search', policy, progress: progress(), groundsAt });
   /** One step along one way down. */
   const walk = function* (): Turns<void> {
     let turn: Turn = TURNS[walked % TURNS.length]!;

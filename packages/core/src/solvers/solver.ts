@@ -39,12 +39,18 @@ export interface SolverProgress {
   readonly steps: number;
 }
 
+/** What an action rests on: a `search` of what comes after it; one `look` at the state, in which the repairs without a test came out best;
+ * `none` yet: it is the first of those repairs. */
+export type Grounds = 'search' | 'look' | 'none';
+
 /** What a solver found. `progress.upperBound` is the exact expected cost of `policy` where the solver says so, else that of a policy that
  * never costs more. */
 export interface Solution {
   readonly solver: string;
   readonly policy: Policy;
   readonly progress: SolverProgress;
+  /** What the policy rests on at a state. Absent: on a search everywhere. */
+  readonly groundsAt?: (state: DecisionState) => Grounds;
 }
 
 /** One way to decide. */

@@ -63,6 +63,7 @@ export const aheadLabels: Labels['ahead'] = {
     gap: (share) => `Der bestmögliche Plan würde davon höchstens ${share} sparen.`,
     gapNone: 'Nach diesem Modell gibt es keinen besseren Plan.',
     reached: (chance) => `erreicht in ${chance}`,
+    notExamined: 'Noch nicht näher betrachtet: Das wäre ohne weitere Prüfung zu tun.',
     folded: (count) => (count === 1 ? 'ein weiterer Schritt' : `${count} weitere Schritte`),
     ends: { cured: 'behoben: fertig', 'not-cured': 'der Fehler bleibt', referred: 'abgegeben' },
     fromHere: (cost) => `von hier ${cost}`,

@@ -61,6 +61,7 @@ export const aheadLabels = {
     gap: (share: string) => `The best possible plan would save at most ${share} of that.`,
     gapNone: 'No better plan exists, according to this model.',
     reached: (chance: string) => `reached in ${chance}`,
+    notExamined: 'Not looked into yet: this is what would be done without another test.',
     folded: (count: number) => (count === 1 ? 'one more step' : `${count} more steps`),
     ends: { cured: 'fixed: done', 'not-cured': 'the fault remains', referred: 'referred to a specialist' },
     fromHere: (cost: string) => `${cost} from here`,
