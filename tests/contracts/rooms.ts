@@ -118,7 +118,6 @@ export const rooms: Readonly<Record<string, Rooms>> = {
       'evidence',
       'belief',
       'steps',
-      'problem',
       'codes',
       'explanation',
       'session',
