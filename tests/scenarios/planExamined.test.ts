@@ -1,4 +1,4 @@
-// A worked case in which the search of the terminal stopped above what it writes out: a repair that hardly helps stood there as what to do.
+// A worked case in which a short search stopped above what was written out: a repair that hardly helps stood there as what to do.
 import { beliefOf, caseState, circumstancesOf, compileModel, factsOf, loadCase, parseModel } from '@faultodds/core';
 import { boundedSearch, compileCaseProblem, writePlan, type PlanStep } from '@faultodds/core/planning';
 import { demoCases, misfire } from '@faultodds/misfire';
@@ -17,7 +17,7 @@ test('demo-08 after two results: no repair that helps in less than a quarter of 
   const third = document.events.flatMap(({ kind }, at) => (kind === 'result-recorded' ? [at] : []))[2];
   const state = caseState(loadCase(compiled, { ...document, events: document.events.slice(0, third) }));
   const problem = compileCaseProblem(compiled, beliefOf(compiled, factsOf(state)), circumstancesOf(compiled, state));
-  const found = boundedSearch.solve(problem, { steps: 40 });
+  const found = boundedSearch.solve(problem, { steps: 12 });
   const weak = (root: PlanStep): PlanStep[] =>
     stepsOf(root).filter(
       (step) => step.kind === 'repair' && step.reached >= 0.01 && step.examined !== false && chanceOf(step) < 0.25,
