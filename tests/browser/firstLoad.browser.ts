@@ -5,7 +5,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { PHONE, servePlayground, type Playground } from './openPlayground.ts';
 
 /** Ceiling of the scripts a first visit needs before it can be used, gzip, bytes. */
-const CEILING = 150_000;
+const CEILING = 155_000;
 
 let playground: Playground;
 beforeAll(async () => {
@@ -13,7 +13,7 @@ beforeAll(async () => {
 });
 afterAll(() => playground?.close());
 
-test('the scripts the page starts with stay under 150 kB gzip', async () => {
+test('the scripts the page starts with stay under 155 kB gzip', async () => {
   const html = readFileSync(fileURLToPath(new URL('../../playground/dist/index.html', import.meta.url)), 'utf8');
   const scripts = [...html.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.js)"/g)].map(([, name]) => name!);
   expect(scripts.length).toBeGreaterThan(1);
